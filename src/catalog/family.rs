@@ -1,0 +1,23 @@
+//! What a family is, and the list of them.
+
+use crate::check::Check;
+
+use super::jeans;
+
+/// A kind of garment with its own checks.
+#[derive(Debug)]
+pub struct Family {
+    /// Name in storage; never renamed once released.
+    pub key: &'static str,
+    /// The word on the screen.
+    pub name: &'static str,
+    /// One sentence on what belongs to it.
+    pub covers: &'static str,
+    /// Its checks, in the order in which the list shows them.
+    pub checks: &'static [&'static Check],
+    /// Cautions that hold for the family as a whole.
+    pub cautions: &'static [&'static str],
+}
+
+/// Every family.
+pub static FAMILIES: [&Family; 1] = [&jeans::JEANS];

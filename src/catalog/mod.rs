@@ -1,0 +1,7 @@
+//! The content: families and their checks. Data only: no functions, no arithmetic, no conditions.
+
+mod family;
+pub mod jeans;
+pub mod sources;
+
+pub use family::{FAMILIES, Family};

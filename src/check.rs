@@ -1,0 +1,119 @@
+//! One question put to a garment, its ordered answers, and how an answer counts as evidence. What the questions are stands in `catalog`.
+
+use crate::grading::Curve;
+use crate::measure::Instrument;
+use crate::source::Source;
+use crate::specimen::Picture;
+use crate::trade::{Aspect, Stage};
+
+/// One question put to hands and eyes, with ordered answers.
+#[derive(Debug)]
+pub struct Check {
+    /// Name in storage; never renamed once released.
+    pub key: &'static str,
+    /// A few words for lists: "Cloth in the hand".
+    pub name: &'static str,
+    /// The question, as it stands over the answers.
+    pub question: &'static str,
+    /// What to do with the hands and where to look.
+    pub how: &'static str,
+    /// What the answer says, and what it does not.
+    pub meaning: &'static str,
+    /// The answers, worst first; for a check that speaks of cost only, plainest first. Two or more.
+    pub levels: &'static [Level],
+    /// Seconds the check takes once the garment is held right. Judgement, not measured.
+    pub seconds: u16,
+    /// How the garment is held.
+    pub stage: Stage,
+    /// What it looks at.
+    pub aspect: Aspect,
+    /// Whether the answer speaks of quality, of cost, or of both.
+    pub speaks: Speaks,
+    /// An instrument whose reading can answer the check; its levels then carry spans.
+    pub instrument: Option<&'static Instrument>,
+    /// Asked only when another check has one of these answers.
+    pub asked_when: Option<When>,
+    /// The usual caution, where the work can hurt someone or harm goods.
+    pub caution: Option<&'static str>,
+    /// What the wording and numbers lean on.
+    pub sources: &'static [&'static Source],
+}
+
+/// Quality and costliness are two things: a check speaks of one, of the other, or of both.
+#[derive(Debug)]
+pub enum Speaks {
+    /// Evidence about quality, by this curve.
+    Quality(Curve),
+    /// A fact about what it cost to make; this sentence says what it means.
+    Cost(&'static str),
+    /// Evidence about quality by the curve, and a fact about cost.
+    Both(Curve, &'static str),
+}
+
+impl Speaks {
+    /// The curve, when the check speaks of quality.
+    pub const fn curve(&self) -> Option<&Curve> {
+        match self {
+            Speaks::Quality(curve) | Speaks::Both(curve, _) => Some(curve),
+            Speaks::Cost(_) => None,
+        }
+    }
+
+    /// What the answer means for the cost of making, when it speaks of that.
+    pub const fn cost(&self) -> Option<&'static str> {
+        match self {
+            Speaks::Cost(meaning) | Speaks::Both(_, meaning) => Some(meaning),
+            Speaks::Quality(_) => None,
+        }
+    }
+}
+
+/// One ordered answer.
+#[derive(Debug)]
+pub struct Level {
+    /// Name in storage; never renamed once released.
+    pub key: &'static str,
+    /// The answer in a few words.
+    pub name: &'static str,
+    /// One line that lets a newcomer choose it.
+    pub line: &'static str,
+    /// Where a reading of the check's instrument falls in this level, in the instrument's unit; two spans where too little and too
+    /// much are the same fault. Empty when no instrument answers the check.
+    pub spans: &'static [Span],
+    /// The drawn specimen, where the answer can be drawn.
+    pub drawn: Option<Picture>,
+}
+
+/// A stretch of the instrument's scale, from `low` up to `high`; infinite ends are open.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Span {
+    /// Lower end.
+    pub low: f64,
+    /// Upper end.
+    pub high: f64,
+}
+
+/// When a check is worth asking: another check has one of these answers.
+#[derive(Debug)]
+pub struct When {
+    /// The check that opens this one.
+    pub check: &'static Check,
+    /// Keys of its levels that do.
+    pub levels: &'static [&'static str],
+    /// How many of 100 new pieces open it. Judgement; it only decides when the opening check is put.
+    pub share: u8,
+}
+
+impl Check {
+    /// The level of that key, and its place counted from the worst.
+    pub fn level(&self, key: &str) -> Option<(usize, &'static Level)> {
+        self.levels.iter().enumerate().find(|(_, level)| level.key == key)
+    }
+}
+
+/// Checks are content: two are the same when they have the same key within a family.
+impl PartialEq for Check {
+    fn eq(&self, other: &Check) -> bool {
+        std::ptr::eq(self, other)
+    }
+}

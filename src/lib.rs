@@ -1,0 +1,13 @@
+//! Garment Assay's engines and content, with no browser in them: what a check is, how answers become a belief about quality, how
+//! readings carry their spread, what is recorded of a garment and how it is written down.
+//!
+//! A room uses only rooms below it; `tests/rooms.rs` holds the table.
+
+pub mod catalog;
+pub mod check;
+pub mod grading;
+pub mod measure;
+pub mod quantity;
+pub mod source;
+pub mod specimen;
+pub mod trade;

@@ -1,0 +1,3 @@
+//! The program: opens the door to the app.
+
+fn main() {}

@@ -1,0 +1,9 @@
+//! Instruments: what a person reads off a ruler, a scale or a count, and the estimate with its spread that follows.
+
+mod direct;
+mod instrument;
+mod stitch_density;
+
+pub use direct::{CLOTH_MASS, GIVE, GROWTH, LEG_TWIST, LOOSE_ENDS, TACKS};
+pub use instrument::Instrument;
+pub use stitch_density::STITCH_DENSITY;

@@ -1,0 +1,282 @@
+//! The trade's nouns that every room speaks: bands, aspects, stages, days, tickets. No rules about them live here.
+
+use std::fmt;
+
+/// How well a garment is made for its kind, among new pieces of its family on general sale; five bands, worst first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Band {
+    /// Clearly below what its kind needs.
+    Poor,
+    /// Made down to a cost; works, with plain savings.
+    Basic,
+    /// What one may expect of the kind.
+    Sound,
+    /// Clearly above what its kind needs.
+    Fine,
+    /// Rare: nearly everything that can be done well is.
+    Exceptional,
+}
+
+impl Band {
+    /// All bands, worst first.
+    pub const ALL: [Band; 5] = [Band::Poor, Band::Basic, Band::Sound, Band::Fine, Band::Exceptional];
+
+    /// The word on the screen and on the sheet.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Band::Poor => "Poor",
+            Band::Basic => "Basic",
+            Band::Sound => "Sound",
+            Band::Fine => "Fine",
+            Band::Exceptional => "Exceptional",
+        }
+    }
+
+    /// Place in [`Band::ALL`], 0 to 4.
+    pub const fn index(self) -> usize {
+        self as usize
+    }
+}
+
+/// What a check looks at.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Aspect {
+    /// The cloth itself: hand, density, give, flaws.
+    Cloth,
+    /// How it is sewn: seams, stitching, stress points.
+    Making,
+    /// What was done after sewing: wash, fade, abrasion, pressing.
+    Finish,
+    /// What is added: closures, buttons, rivets, pocketing, labels.
+    Trims,
+    /// Cut and balance: twist, pairs, how it sits.
+    Shape,
+}
+
+impl Aspect {
+    /// All aspects in the order in which screens list them.
+    pub const ALL: [Aspect; 5] = [Aspect::Cloth, Aspect::Making, Aspect::Finish, Aspect::Trims, Aspect::Shape];
+
+    /// The word on the screen.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Aspect::Cloth => "Cloth",
+            Aspect::Making => "Making",
+            Aspect::Finish => "Finish",
+            Aspect::Trims => "Trims",
+            Aspect::Shape => "Shape",
+        }
+    }
+}
+
+/// How the garment is held while a check is made; checks are grouped by it so that nobody turns a garment twice.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Stage {
+    /// Hanging as found.
+    OnTheHanger,
+    /// Taken down, right side out.
+    InHand,
+    /// Turned inside out.
+    InsideOut,
+    /// Tried on.
+    Worn,
+}
+
+impl Stage {
+    /// All stages in the order in which a person usually meets them.
+    pub const ALL: [Stage; 4] = [Stage::OnTheHanger, Stage::InHand, Stage::InsideOut, Stage::Worn];
+
+    /// The word on the screen.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Stage::OnTheHanger => "On the hanger",
+            Stage::InHand => "In hand",
+            Stage::InsideOut => "Inside out",
+            Stage::Worn => "Worn",
+        }
+    }
+
+    /// Seconds it takes to bring a garment into this stage from the one before. Judgement, not measured.
+    pub const fn seconds_to_reach(self) -> f64 {
+        match self {
+            Stage::OnTheHanger => 0.0,
+            Stage::InHand => 3.0,
+            Stage::InsideOut => 12.0,
+            Stage::Worn => 120.0,
+        }
+    }
+}
+
+/// A calendar day in the Gregorian calendar, handed in by whoever has a clock.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Day {
+    year: u16,
+    month: u8,
+    day: u8,
+}
+
+impl Day {
+    /// The day of that date, or none when the calendar has no such day. Years 1 to 9999.
+    pub const fn new(year: u16, month: u8, day: u8) -> Option<Day> {
+        let leap = year.is_multiple_of(4) && (!year.is_multiple_of(100) || year.is_multiple_of(400));
+        let last = match month {
+            1 | 3 | 5 | 7 | 8 | 10 | 12 => 31,
+            4 | 6 | 9 | 11 => 30,
+            2 if leap => 29,
+            2 => 28,
+            _ => return None,
+        };
+        if year == 0 || year > 9999 || day == 0 || day > last {
+            return None;
+        }
+        Some(Day { year, month, day })
+    }
+
+    /// Reads the extended calendar date of ISO 8601, `2026-11-25`, and nothing else.
+    pub fn parse(text: &str) -> Option<Day> {
+        let mut parts = text.split('-');
+        let (year, month, day) = (parts.next()?, parts.next()?, parts.next()?);
+        let digits = |part: &str, width: usize| part.len() == width && part.bytes().all(|b| b.is_ascii_digit());
+        if parts.next().is_some() || !digits(year, 4) || !digits(month, 2) || !digits(day, 2) {
+            return None;
+        }
+        Day::new(year.parse().ok()?, month.parse().ok()?, day.parse().ok()?)
+    }
+
+    /// Year, month 1 to 12, day of the month 1 to 31.
+    pub const fn parts(self) -> (u16, u8, u8) {
+        (self.year, self.month, self.day)
+    }
+}
+
+impl fmt::Display for Day {
+    /// Writes the extended calendar date of ISO 8601.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{:04}-{:02}-{:02}", self.year, self.month, self.day)
+    }
+}
+
+/// A currency by its ISO 4217 code, with the number of decimals that the standard gives its minor unit.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Currency {
+    /// United States dollar.
+    Usd,
+    /// Euro.
+    Eur,
+    /// Pound sterling.
+    Gbp,
+    /// Indian rupee.
+    Inr,
+    /// Japanese yen.
+    Jpy,
+    /// Swiss franc.
+    Chf,
+    /// Swedish krona.
+    Sek,
+    /// Danish krone.
+    Dkk,
+    /// Norwegian krone.
+    Nok,
+    /// Polish zloty.
+    Pln,
+    /// Turkish lira.
+    Try,
+    /// Canadian dollar.
+    Cad,
+    /// Australian dollar.
+    Aud,
+    /// Renminbi yuan.
+    Cny,
+    /// Won of the Republic of Korea.
+    Krw,
+    /// Brazilian real.
+    Brl,
+    /// Mexican peso.
+    Mxn,
+    /// South African rand.
+    Zar,
+}
+
+impl Currency {
+    /// All currencies offered, the commonest tickets first.
+    pub const ALL: [Currency; 18] = [
+        Currency::Usd,
+        Currency::Eur,
+        Currency::Gbp,
+        Currency::Inr,
+        Currency::Jpy,
+        Currency::Chf,
+        Currency::Sek,
+        Currency::Dkk,
+        Currency::Nok,
+        Currency::Pln,
+        Currency::Try,
+        Currency::Cad,
+        Currency::Aud,
+        Currency::Cny,
+        Currency::Krw,
+        Currency::Brl,
+        Currency::Mxn,
+        Currency::Zar,
+    ];
+
+    /// The ISO 4217 code.
+    pub const fn code(self) -> &'static str {
+        match self {
+            Currency::Usd => "USD",
+            Currency::Eur => "EUR",
+            Currency::Gbp => "GBP",
+            Currency::Inr => "INR",
+            Currency::Jpy => "JPY",
+            Currency::Chf => "CHF",
+            Currency::Sek => "SEK",
+            Currency::Dkk => "DKK",
+            Currency::Nok => "NOK",
+            Currency::Pln => "PLN",
+            Currency::Try => "TRY",
+            Currency::Cad => "CAD",
+            Currency::Aud => "AUD",
+            Currency::Cny => "CNY",
+            Currency::Krw => "KRW",
+            Currency::Brl => "BRL",
+            Currency::Mxn => "MXN",
+            Currency::Zar => "ZAR",
+        }
+    }
+
+    /// The currency of an ISO 4217 code, if it is offered.
+    pub fn from_code(code: &str) -> Option<Currency> {
+        Currency::ALL.into_iter().find(|currency| currency.code() == code)
+    }
+
+    /// Decimals of the minor unit (ISO 4217): 0 for yen and won, 2 for the rest.
+    pub const fn decimals(self) -> u32 {
+        match self {
+            Currency::Jpy | Currency::Krw => 0,
+            _ => 2,
+        }
+    }
+}
+
+/// Which price a ticket states.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum PriceKind {
+    /// What a shopper pays.
+    #[default]
+    Retail,
+    /// What a shop pays.
+    Wholesale,
+}
+
+/// The price on the garment. The amount is in the currency's minor unit, so that no ticket is ever a rounded fraction.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct Ticket {
+    /// Amount in minor units (cents, pence, paise; yen as they are).
+    pub minor: u64,
+    /// Currency of the amount.
+    pub currency: Currency,
+    /// Retail or wholesale.
+    pub kind: PriceKind,
+    /// Entered face down: kept, but not shown until the person has guessed.
+    pub face_down: bool,
+}
