@@ -1,7 +1,295 @@
-//! The bibliography of the catalog.
+//! The bibliography of the catalog: what its wording and numbers lean on. A standard named here was not always read; the title says so.
 
 use crate::source::{Kind, Source};
 
-/// One expert's estimate.
+/// One expert’s estimate.
 pub static JUDGEMENT: Source =
-    Source { name: "judgement", title: "One expert's estimate; nobody measured it.", kind: Kind::Judgement };
+    Source { name: "judgement", title: "One expert’s estimate; nobody measured it.", kind: Kind::Judgement };
+
+/// Widely done, with no single source.
+pub static COMMON_PRACTICE: Source = Source {
+    name: "common practice",
+    title: "Widely known and done in the trade; no single source.",
+    kind: Kind::CommonPractice,
+};
+
+/// Stitch types by number.
+pub static ISO_4915: Source = Source {
+    name: "ISO 4915",
+    title: "ISO 4915, Textiles: stitch types, classification and terminology. Class digits seen in university course notes; \
+        the standard itself not read.",
+    kind: Kind::Standard,
+};
+
+/// Seam types by number.
+pub static ISO_4916: Source = Source {
+    name: "ISO 4916",
+    title: "ISO 4916, Textiles: seam types, classification and terminology. Class digits seen in a primer; the standard itself \
+        not read.",
+    kind: Kind::Standard,
+};
+
+/// Stitches and seams by letter.
+pub static D6193: Source = Source {
+    name: "ASTM D6193",
+    title: "ASTM D6193, Standard practice for stitches and seams. The felled seam LSc seen in a seam chart.",
+    kind: Kind::Standard,
+};
+
+/// Stretch and growth of woven stretch cloth.
+pub static D3107: Source = Source {
+    name: "ASTM D3107",
+    title: "ASTM D3107, Stretch properties of fabrics woven from stretch yarns. Scope and loads seen; the formula symbols from \
+        memory. The hand pull here only follows its idea.",
+    kind: Kind::Standard,
+};
+
+/// Seam twist in garments.
+pub static TM207: Source = Source {
+    name: "AATCC TM207",
+    title: "AATCC TM207, Seam twist in garments before and after home laundering. A reading before washing is part of the \
+        method.",
+    kind: Kind::Standard,
+};
+
+/// Twist stated in millimetres, per cent or as an angle.
+pub static ISO_16322: Source = Source {
+    name: "ISO 16322",
+    title: "ISO 16322, Textiles: determination of spirality after laundering, parts 1 to 3. Seen as national adoptions.",
+    kind: Kind::Standard,
+};
+
+/// Fibre labels in the United States.
+pub static CFR_303: Source = Source {
+    name: "16 CFR 303",
+    title: "United States, rules under the Textile Fiber Products Identification Act: fibre names, order by weight; the \
+        tolerance of 3 points from memory.",
+    kind: Kind::Standard,
+};
+
+/// Fibre labels in the European Union.
+pub static EU_1007: Source = Source {
+    name: "EU 1007/2011",
+    title: "Regulation (EU) No 1007/2011 on textile fibre names and labelling: names from its Annex I, order by weight, \
+        manufacturing tolerance of 3 points.",
+    kind: Kind::Standard,
+};
+
+/// Nickel against the skin.
+pub static REACH_27: Source = Source {
+    name: "REACH Annex XVII, entry 27",
+    title: "Regulation (EC) No 1907/2006, Annex XVII, entry 27: nickel set free on skin, at most 0.5 µg/cm² a week; rivets, \
+        zips and buttons are named.",
+    kind: Kind::Standard,
+};
+
+/// Drawstrings of children’s clothes.
+pub static CFR_1120: Source = Source {
+    name: "16 CFR 1120",
+    title: "United States: substantial product hazards; drawstrings of children’s upper outerwear, with ASTM F1816.",
+    kind: Kind::Standard,
+};
+
+/// Drawstrings of children’s clothes in Europe.
+pub static EN_14682: Source = Source {
+    name: "EN 14682",
+    title: "EN 14682, Safety of children’s clothing: cords and drawstrings. From memory.",
+    kind: Kind::Memory,
+};
+
+/// Small parts for young children.
+pub static CFR_1501: Source = Source {
+    name: "16 CFR 1501",
+    title: "United States: small parts in articles for children under three. From memory.",
+    kind: Kind::Memory,
+};
+
+/// Seam smoothness grades.
+pub static SEAM_SMOOTHNESS: Source = Source {
+    name: "AATCC TM88B",
+    title: "AATCC TM88B and ISO 7770, smoothness of seams against photographs in slanting light, five grades. From memory; our \
+        four answers are not those grades.",
+    kind: Kind::Memory,
+};
+
+/// Colour that rubs off.
+pub static CROCKING: Source = Source {
+    name: "ISO 105-X12",
+    title: "ISO 105-X12 and AATCC TM8, colour fastness to rubbing; usual grades of denim from memory. A tissue by hand only \
+        follows the idea.",
+    kind: Kind::Memory,
+};
+
+/// What the care symbols mean.
+pub static CARE_SYMBOLS: Source =
+    Source { name: "ISO 3758", title: "ISO 3758 and ASTM D5489, care labelling symbols. From memory.", kind: Kind::Memory };
+
+/// Care labels in the United States.
+pub static CFR_423: Source = Source {
+    name: "16 CFR 423",
+    title: "United States: care labelling of textile wearing apparel. From memory.",
+    kind: Kind::Memory,
+};
+
+/// What “made in” means.
+pub static ORIGIN_RULES: Source = Source {
+    name: "16 CFR 303.33",
+    title: "United States: country where a textile product is processed or made; other countries have rules of their own. From \
+        memory.",
+    kind: Kind::Memory,
+};
+
+/// Names and limits of stretch.
+pub static STRETCH_CLASSES: Source = Source {
+    name: "stretch classes",
+    title: "Rigid, comfort, stretch, power: limits in common use in the trade, 10, 20 and 30 per cent. From memory; mills \
+        differ.",
+    kind: Kind::Memory,
+};
+
+/// Usual stitch densities.
+pub static SPI_BULLETIN: Source = Source {
+    name: "thread bulletin",
+    title: "“Stitches per inch: what you should know”, technical bulletin of a thread maker: jeans 7 to 8. Our wider range to \
+        10.5 is judgement.",
+    kind: Kind::Document,
+};
+
+/// Why three inches and not one.
+pub static COUNTING: Source = Source {
+    name: "counting error",
+    title: "Error of a count of stitches over a length, computed here: over 3 in about 0.15 an inch, over 1 in about 0.44.",
+    kind: Kind::Computed,
+};
+
+/// Where twist begins.
+pub static TWIST_LIMIT: Source = Source {
+    name: "denim mill paper",
+    title: "“Recommendations for the prevention of leg twist”, paper of a denim mill: a leg counts as twisted beyond 25.4 mm \
+        from knee to hem. The finer steps are judgement.",
+    kind: Kind::Document,
+};
+
+/// What elastane does to denim.
+pub static ELASTANE_STUDY: Source = Source {
+    name: "denim elastane study",
+    title: "University study of denim with different shares of elastane: more elastane gave more stretch and recovery, less \
+        growth, lower strength.",
+    kind: Kind::Document,
+};
+
+/// What an ounce of denim is.
+pub static DENIM_OUNCE: Source = Source {
+    name: "ounces of denim",
+    title: "Several denim references: ounces are counted for a square yard. 1 oz/yd² is 33.9 g/m², computed from the \
+        definitions.",
+    kind: Kind::Document,
+};
+
+/// How weight on a scale becomes cloth weight.
+pub static AREA_MODEL: Source = Source {
+    name: "area of a pair",
+    title: "Cloth area of a pair from its measures, computed here; agreed within 3 per cent with one published weight of a \
+        pair.",
+    kind: Kind::Computed,
+};
+
+/// Heavier is not always longer-lived.
+pub static RUBBING: Source = Source {
+    name: "rubbing study",
+    title: "Sofronova, Technical University of Sofia: fabric-to-fabric rubbing of denim. The ranking of cloths changed with \
+        the method.",
+    kind: Kind::Document,
+};
+
+/// What a metre of denim costs.
+pub static DENIM_PRICES: Source = Source {
+    name: "denim prices 2026",
+    title: "Price breakdown in a 2026 trade article: commodity cloth USD 1.8 to 3.0 a metre, selvedge from the USA or Japan 16 \
+        to 33, stretch 10 to 20 per cent dearer.",
+    kind: Kind::Document,
+};
+
+/// Metres of narrow cloth.
+pub static NARROW_CLOTH: Source = Source {
+    name: "narrow cloth",
+    title: "A feature on making jeans in Japan: 2.6 m of cloth 86 cm wide for a pair, where wide cloth takes about 1.4 m.",
+    kind: Kind::Document,
+};
+
+/// What washing and dry work cost.
+pub static WASH_COSTS: Source = Source {
+    name: "wash costs",
+    title: "“Trend analysis of the costing of denim wash”, European Scientific Journal, prices 2010 to 2018; amounts of single \
+        steps from common practice.",
+    kind: Kind::Document,
+};
+
+/// Why blasting with sand was banned.
+pub static SANDBLASTING: Source = Source {
+    name: "sandblasting and lungs",
+    title: "Akgun et al., Chest 2015;148(3):647-654: lung disease in former denim sandblasters, 55.4 per cent rising to 95.9 \
+        in four years.",
+    kind: Kind::Document,
+};
+
+/// How large the cloth is in the cost.
+pub static COST_SHEETS: Source = Source {
+    name: "four cost sheets",
+    title: "Four cost sheets of jeans worked here from common-practice prices: cloth is 32 to 44 per cent of the price at the \
+        factory gate.",
+    kind: Kind::Computed,
+};
+
+/// What a sewing minute costs by country.
+pub static MINUTE_COSTS: Source = Source {
+    name: "cost of a sewing minute",
+    title: "Ranges by country in common use, a few beside a 2026 trade article; from memory otherwise. They age fast.",
+    kind: Kind::Memory,
+};
+
+/// Price does not foretell life.
+pub static PRICE_AND_LIFE: Source = Source {
+    name: "price and life",
+    title: "University of Leeds, School of Design, “Worn out”, July 2023: no link of price and durability in 65 garments. Paid \
+        for by a charity and a low-price retailer; testing said to be independent.",
+    kind: Kind::Document,
+};
+
+/// Every entry, for the page that says where numbers come from.
+pub static SOURCES: &[&Source] = &[
+    &JUDGEMENT,
+    &COMMON_PRACTICE,
+    &ISO_4915,
+    &ISO_4916,
+    &D6193,
+    &D3107,
+    &TM207,
+    &ISO_16322,
+    &CFR_303,
+    &EU_1007,
+    &REACH_27,
+    &CFR_1120,
+    &EN_14682,
+    &CFR_1501,
+    &SEAM_SMOOTHNESS,
+    &CROCKING,
+    &CARE_SYMBOLS,
+    &CFR_423,
+    &ORIGIN_RULES,
+    &STRETCH_CLASSES,
+    &SPI_BULLETIN,
+    &COUNTING,
+    &TWIST_LIMIT,
+    &ELASTANE_STUDY,
+    &DENIM_OUNCE,
+    &AREA_MODEL,
+    &RUBBING,
+    &DENIM_PRICES,
+    &NARROW_CLOTH,
+    &WASH_COSTS,
+    &SANDBLASTING,
+    &COST_SHEETS,
+    &MINUTE_COSTS,
+    &PRICE_AND_LIFE,
+];

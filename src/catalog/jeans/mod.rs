@@ -1,0 +1,75 @@
+//! Jeans: the checks of a pair, and what each answer says.
+
+mod cloth;
+mod finish;
+mod seams;
+mod shape;
+mod stitching;
+mod strength;
+mod trims;
+
+use super::{Family, cautions};
+
+/// Jeans and other trousers of denim.
+pub static JEANS: Family = Family {
+    key: "jeans",
+    name: "Jeans",
+    covers: "Trousers of denim, rigid or stretch, raw or washed.",
+    // By stage, so that nobody turns a pair twice; a check that opens others stands before them.
+    checks: &[
+        &shape::HANG,
+        &seams::CUTTING,
+        &cloth::CLOTH_HAND,
+        &cloth::CLOTH_EVEN,
+        &cloth::LIGHT_THROUGH,
+        &cloth::CLOTH_WEIGHT,
+        &cloth::STRETCH,
+        &cloth::GROWTH,
+        &finish::WASH_LEVEL,
+        &finish::WASH_DEPTH,
+        &finish::DRY_WORK,
+        &strength::REPAIRS,
+        &finish::FINISH_CRAFT,
+        &finish::FINISH_HARM,
+        &cloth::RUB_OFF,
+        &stitching::ROWS_TRUE,
+        &stitching::STITCH_EVEN,
+        &stitching::STITCH_DENSITY,
+        &stitching::STARTS_STOPS,
+        &stitching::RESTARTS,
+        &stitching::THREAD_ENDS,
+        &stitching::PUCKER,
+        &stitching::SEAM_WAVES,
+        &strength::TACKS,
+        &seams::WAISTBAND,
+        &seams::HEM_STITCH,
+        &trims::CLOSURE,
+        &trims::FLY_TYPE,
+        &trims::METAL,
+        &trims::BUTTONHOLE,
+        &trims::DETAILS,
+        &shape::PAIR_MATCH,
+        &shape::LEG_TWIST,
+        &seams::INSEAM,
+        &seams::SEAT_YOKE,
+        &strength::CROTCH,
+        &seams::OUTSEAM_EDGE,
+        &cloth::SELVEDGE,
+        &seams::BAG_SEAM,
+        &trims::POCKETING,
+        &cloth::FIBRE_LABEL,
+        &trims::CARE_LABEL,
+        &trims::MADE_IN,
+        &shape::SIT_TEST,
+    ],
+    cautions: &[
+        cautions::LOCAL_RULES,
+        cautions::ASK_FIRST,
+        cautions::NEEDLES,
+        cautions::NO_PULLING,
+        cautions::NO_FLAME,
+        cautions::NICKEL,
+        cautions::INDIGO,
+        cautions::CHILDREN,
+    ],
+};

@@ -1,0 +1,340 @@
+//! Jeans, what is added: closures, metal, pocket cloth, labels.
+
+use crate::catalog::sources;
+use crate::check::{Check, Level, Speaks};
+use crate::grading::{Curve, Group};
+use crate::trade::{Aspect, Stage};
+
+pub(in crate::catalog) static CLOSURE: Check = Check {
+    key: "closure",
+    name: "Zip or buttons at work",
+    question: "How does the fly work when you open and close it three times?",
+    how: "Hold the fly flat and run the zip, or work the buttons, three times. See whether the zip slider stays up when you \
+        pull sideways, and whether the tape beside the teeth is sewn down twice.",
+    meaning: "A zip that catches new will catch worse later. Weight alone proves little: a light zip can run well. Both zip \
+        and buttons can be replaced, so a fault here is annoying rather than fatal.",
+    levels: &[
+        Level {
+            key: "sticks",
+            name: "Sticks or catches",
+            line: "You need two tries, or it bites cloth.",
+            spans: &[],
+            drawn: None,
+        },
+        Level { key: "rough", name: "Rough", line: "Works every time, but scrapes or needs force.", spans: &[], drawn: None },
+        Level { key: "runs", name: "Runs well", line: "Smooth, and stays shut.", spans: &[], drawn: None },
+        Level {
+            key: "solid",
+            name: "Runs well and solid",
+            line: "Smooth; slider locks, tape sewn twice, or buttons sit firm.",
+            spans: &[],
+            drawn: None,
+        },
+    ],
+    seconds: 8,
+    stage: Stage::InHand,
+    aspect: Aspect::Trims,
+    // Power 3, shares 6/26/48/20 of 100 new pieces: judgement.
+    speaks: Speaks::Quality(Curve { group: Group::Trims, slope: 0.9, thresholds: &[-3.51, -1.06, 1.9] }),
+    instrument: None,
+    asked_when: None,
+    caution: Some("A zip bites: keep skin and cloth clear of it."),
+    sources: &[&sources::JUDGEMENT, &sources::COMMON_PRACTICE],
+};
+
+pub(in crate::catalog) static METAL: Check = Check {
+    key: "metal",
+    name: "Button and rivets",
+    question: "How firmly do the button and rivets sit?",
+    how: "Try to turn the waist button and each rivet with your thumb, gently. Feel the back of each for sharp edges. Look \
+        whether cloth around them is cut, and whether a second disc backs them.",
+    meaning: "Parts that turn cut the cloth round them and come out. A waist button on a free-moving shank may swivel by \
+        design: feel whether its back is fixed. Colour and engraving say nothing about strength.",
+    levels: &[
+        Level { key: "loose", name: "Loose, sharp or bent", line: "Turns, rattles, scratches or tips.", spans: &[], drawn: None },
+        Level {
+            key: "light",
+            name: "Fixed but thin",
+            line: "Does not turn; thin metal you could dent.",
+            spans: &[],
+            drawn: None,
+        },
+        Level { key: "firm", name: "Firm", line: "Does not turn; solid, with smooth backs.", spans: &[], drawn: None },
+        Level {
+            key: "backed",
+            name: "Firm and backed",
+            line: "As firm, and a second disc or extra cloth behind.",
+            spans: &[],
+            drawn: None,
+        },
+    ],
+    seconds: 6,
+    stage: Stage::InHand,
+    aspect: Aspect::Trims,
+    // Power 2, shares 7/35/43/15 of 100 new pieces: judgement.
+    speaks: Speaks::Both(
+        Curve { group: Group::Trims, slope: 0.6, thresholds: &[-4.56, -0.62, 3.21] },
+        "Solid copper or brass parts cost a few times as much as thin plated steel.",
+    ),
+    instrument: None,
+    asked_when: None,
+    caution: Some(
+        "Nickel in buttons and rivets can cause a rash. If you are sensitive, cover the inner side. Limits depend on local \
+            rules.",
+    ),
+    sources: &[&sources::JUDGEMENT, &sources::REACH_27],
+};
+
+pub(in crate::catalog) static POCKETING: Check = Check {
+    key: "pocketing",
+    name: "Cloth of the pocket bags",
+    question: "What are the pocket bags made of?",
+    how: "Turn a front pocket bag out. Hold one layer against the light with your hand behind, then rub it between your \
+        fingers. Compare it with a shirt you know.",
+    meaning: "Pocket cloth is unseen in the shop, so it shows honestly what the maker spent, and it wears through early when \
+        thin. Dense thin cloth may be chosen to keep a dressy front flat. A printed bag is not a stronger bag.",
+    levels: &[
+        Level {
+            key: "limp",
+            name: "See-through or limp",
+            line: "You can count your fingers through it.",
+            spans: &[],
+            drawn: None,
+        },
+        Level {
+            key: "thin",
+            name: "Thin and papery",
+            line: "No fingers seen, but thinner than a shirt.",
+            spans: &[],
+            drawn: None,
+        },
+        Level {
+            key: "firm",
+            name: "Firm twill",
+            line: "Like a sturdy shirt, with fine slanting lines.",
+            spans: &[],
+            drawn: None,
+        },
+        Level {
+            key: "heavy",
+            name: "Heavy twill or the jeans cloth",
+            line: "As thick as trousers, or the same cloth as outside.",
+            spans: &[],
+            drawn: None,
+        },
+    ],
+    seconds: 6,
+    stage: Stage::InsideOut,
+    aspect: Aspect::Trims,
+    // Power 4, shares 13/42/33/12 of 100 new pieces: judgement.
+    speaks: Speaks::Both(
+        Curve { group: Group::Trims, slope: 1.2, thresholds: &[-2.12, 0.24, 2.21] },
+        "Heavy pocket cloth costs several times what thin poly-cotton does, all out of sight.",
+    ),
+    instrument: None,
+    asked_when: None,
+    caution: None,
+    sources: &[&sources::JUDGEMENT, &sources::COMMON_PRACTICE],
+};
+
+pub(in crate::catalog) static BUTTONHOLE: Check = Check {
+    key: "buttonhole",
+    name: "Waist buttonhole",
+    question: "How is the waist buttonhole worked?",
+    how: "Open the waist button and spread the hole gently. Look how close the stitches stand, whether the slit is cut \
+        cleanly, and whether the far end has a small bar across it.",
+    meaning: "Dense stitching and a clean cut need thread and time, and keep the hole from growing. A round eye at the front \
+        end, called a keyhole, makes room for the shank. A fluffy slit on raw cloth may still be firm.",
+    levels: &[
+        Level { key: "ragged", name: "Ragged", line: "Yarns hang in the slit, or stitches are cut.", spans: &[], drawn: None },
+        Level {
+            key: "thin",
+            name: "Clean but thin",
+            line: "Cut neatly, but cloth shows between the stitches.",
+            spans: &[],
+            drawn: None,
+        },
+        Level {
+            key: "dense",
+            name: "Dense and clean",
+            line: "Stitches stand side by side; the slit is clean.",
+            spans: &[],
+            drawn: None,
+        },
+        Level {
+            key: "keyhole",
+            name: "Dense, round-eyed, with a bar",
+            line: "As dense; round eye in front and a bar at the end.",
+            spans: &[],
+            drawn: None,
+        },
+    ],
+    seconds: 5,
+    stage: Stage::InHand,
+    aspect: Aspect::Trims,
+    // Power 3, shares 9/33/42/16 of 100 new pieces: judgement.
+    speaks: Speaks::Quality(Curve { group: Group::Trims, slope: 0.9, thresholds: &[-3.03, -0.46, 2.24] }),
+    instrument: None,
+    asked_when: None,
+    caution: None,
+    sources: &[&sources::JUDGEMENT, &sources::COMMON_PRACTICE],
+};
+
+pub(in crate::catalog) static FLY_TYPE: Check = Check {
+    key: "fly-type",
+    name: "Kind of fly",
+    question: "How does the fly close?",
+    how: "Open the waist button and look.",
+    meaning: "A matter of habit and style. A button fly is easier to mend, a zip faster to use. Neither says anything about \
+        how well the jeans are made.",
+    levels: &[
+        Level { key: "zip", name: "With a zip", line: "Teeth and a slider.", spans: &[], drawn: None },
+        Level {
+            key: "buttons",
+            name: "With buttons",
+            line: "Three to five buttons below the waist button.",
+            spans: &[],
+            drawn: None,
+        },
+    ],
+    seconds: 2,
+    stage: Stage::InHand,
+    aspect: Aspect::Trims,
+    speaks: Speaks::Cost("A button fly adds parts and sewing minutes."),
+    instrument: None,
+    asked_when: None,
+    caution: None,
+    sources: &[&sources::COMMON_PRACTICE],
+};
+
+pub(in crate::catalog) static DETAILS: Check = Check {
+    key: "details",
+    name: "Details nobody needs to notice",
+    question: "How many special details can you find?",
+    how: "Count one each: rivets hidden inside the back pockets, lined back pockets, belt loops with a raised middle, selvedge \
+        in the coin pocket, a leather patch, embroidery, a chain-stitched hem.",
+    meaning: "Each detail takes time and shows interest in how jeans were once made. They are easily copied and add little to \
+        how long a pair lives. Count what is there, not what the hang tag says.",
+    levels: &[
+        Level { key: "none", name: "None", line: "A plain pair.", spans: &[], drawn: None },
+        Level { key: "1-to-2", name: "1 to 2", line: "One or two, often a patch or embroidery.", spans: &[], drawn: None },
+        Level { key: "3-to-4", name: "3 to 4", line: "You find some only by searching.", spans: &[], drawn: None },
+        Level { key: "5-up", name: "5 or more", line: "Hardly a place without one.", spans: &[], drawn: None },
+    ],
+    seconds: 12,
+    stage: Stage::InHand,
+    aspect: Aspect::Trims,
+    speaks: Speaks::Cost("Each detail adds about half a minute of sewing and some material."),
+    instrument: None,
+    asked_when: None,
+    caution: None,
+    sources: &[&sources::JUDGEMENT, &sources::COMMON_PRACTICE, &sources::PRICE_AND_LIFE],
+};
+
+pub(in crate::catalog) static CARE_LABEL: Check = Check {
+    key: "care-label",
+    name: "Care and fibre labels",
+    question: "How useful are the sewn-in labels?",
+    how: "Find fibre, care and country inside the hip or the back of the waist. Tub means wash, triangle bleach, square dry, \
+        circle professional cleaning; a cross means do not. See whether all are readable.",
+    meaning: "Most places require labels, so having them says little. Dry cleaning only, on plain cotton, often means caution \
+        or glued trims. Follow it all the same. A washed-thin label on worn jeans is no fault of the make.",
+    levels: &[
+        Level {
+            key: "missing",
+            name: "Missing or unreadable",
+            line: "Fibre or care is not to be found, or rubbing off.",
+            spans: &[],
+            drawn: None,
+        },
+        Level {
+            key: "odd",
+            name: "There, but doubtful",
+            line: "They contradict, or forbid what such cloth normally stands.",
+            spans: &[],
+            drawn: None,
+        },
+        Level {
+            key: "clear",
+            name: "Clear and sensible",
+            line: "You can follow them, and they suit the cloth.",
+            spans: &[],
+            drawn: None,
+        },
+    ],
+    seconds: 6,
+    stage: Stage::InsideOut,
+    aspect: Aspect::Trims,
+    // Power 1, shares 6/24/70 of 100 new pieces: judgement.
+    speaks: Speaks::Quality(Curve { group: Group::Trims, slope: 0.3, thresholds: &[-9.03, -3.04] }),
+    instrument: None,
+    asked_when: None,
+    caution: None,
+    sources: &[&sources::JUDGEMENT, &sources::CARE_SYMBOLS, &sources::CFR_423],
+};
+
+pub(in crate::catalog) static MADE_IN: Check = Check {
+    key: "made-in",
+    name: "Country of making",
+    question: "Which country does the sewn-in label name?",
+    how: "Look for “Made in” on the small label inside. If the country is not listed or not named, choose can’t tell.",
+    meaning: "It names where the jeans were sewn or last changed in a large way, not where cloth or cotton come from. It sets \
+        wages and duty. Good and poor work come from every country, so it says nothing about care.",
+    levels: &[
+        Level {
+            key: "bangladesh-pakistan",
+            name: "Bangladesh or Pakistan",
+            line: "Lowest cost of a sewing minute in this list.",
+            spans: &[],
+            drawn: None,
+        },
+        Level {
+            key: "south-east-asia",
+            name: "India, Vietnam, Cambodia or Indonesia",
+            line: "Low cost of a sewing minute.",
+            spans: &[],
+            drawn: None,
+        },
+        Level {
+            key: "north-africa",
+            name: "Egypt, Tunisia or Morocco",
+            line: "Low to middling; short way to Europe.",
+            spans: &[],
+            drawn: None,
+        },
+        Level { key: "china", name: "China", line: "Middling cost of a sewing minute.", spans: &[], drawn: None },
+        Level {
+            key: "central-america",
+            name: "Mexico or Central America",
+            line: "Middling; short way to North America.",
+            spans: &[],
+            drawn: None,
+        },
+        Level { key: "turkey", name: "Turkey", line: "Upper middling; makes much denim of its own.", spans: &[], drawn: None },
+        Level {
+            key: "europe-low",
+            name: "Portugal, Romania or Bulgaria",
+            line: "High; short way within Europe.",
+            spans: &[],
+            drawn: None,
+        },
+        Level { key: "italy-japan", name: "Italy or Japan", line: "Very high cost of a sewing minute.", spans: &[], drawn: None },
+        Level {
+            key: "usa-uk",
+            name: "USA or UK",
+            line: "Highest cost of a sewing minute in this list.",
+            spans: &[],
+            drawn: None,
+        },
+    ],
+    seconds: 4,
+    stage: Stage::InsideOut,
+    aspect: Aspect::Trims,
+    speaks: Speaks::Cost(
+        "Sets what a sewing minute costs and which duty may apply; between the ends of this list that is about tenfold.",
+    ),
+    instrument: None,
+    asked_when: None,
+    caution: None,
+    sources: &[&sources::MINUTE_COSTS, &sources::ORIGIN_RULES],
+};
