@@ -4,11 +4,12 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { brotliCompressSync, gzipSync } from "node:zlib";
 
-// Bytes, from the budget in DEVELOPERS.md; a phone on a weak shop network is what they are for.
+// Bytes. Judgement, for a phone on a weak shop network: at 1.6 Mbit/s the whole is there in a second.
 const LIMITS = [
-  { what: "program (wasm)", files: /\.wasm$/, raw: 700_000, gzip: 260_000 },
-  { what: "glue (js)", files: /\.js$/, gzip: 12_000 },
+  { what: "program (wasm)", files: /\.wasm$/, raw: 400_000, gzip: 150_000 },
+  { what: "glue (js)", files: /\.js$/, gzip: 10_000 },
   { what: "styles", files: /\.css$/, gzip: 15_000 },
+  { what: "first visit", files: /./, gzip: 200_000 },
 ];
 const dist = process.argv[2] ?? "dist";
 
