@@ -1,0 +1,72 @@
+# Every target brings what it needs: on a new machine the first run installs, later runs only look.
+
+PORT ?= 8080
+tools := sh scripts/tools.sh
+browser_tests := $(wildcard tests/browser/*.test.mjs)
+sources := $(shell find src styles web -type d -o -type f) index.html Trunk.toml Cargo.toml Cargo.lock .cargo/config.toml \
+  scripts/assets.sh $(wildcard scripts/precache.sh) package-lock.json
+
+.DEFAULT_GOAL := help
+.PHONY: help run watch build test test-rust test-browser lint format size bench shots lighthouse clean
+
+help: ## say what there is
+	@sed -n 's/^\([a-z-]*\):.*## \(.*\)/  make \1\t\2/p' Makefile | expand -t 24
+
+run: build ## build the app and serve it on this machine
+	@$(tools) node node scripts/serve.mjs --port $(PORT)
+
+watch: ## build without optimising and again after each change, and serve it
+	@$(tools) node true
+	@echo "watch: building and serving on http://127.0.0.1:$(PORT)/"
+	@$(tools) web trunk serve --address 127.0.0.1 --port $(PORT) --dist target/watch
+
+build: dist/index.html ## build the app into dist/
+
+dist/index.html: $(sources)
+	@$(tools) node true
+	@echo "build: the app, for the browser (a minute or two the first time)"
+	@$(tools) web trunk --log warn build --release
+	@touch $@
+
+test: test-rust test-browser ## run every test
+
+test-rust: ## run the tests that need no browser
+	@echo "test: the library, on this machine"
+	@$(tools) native cargo test --quiet --no-default-features
+	@if grep -q '"ssr"' Cargo.toml; then \
+	  echo "test: the pages, written out as text on this machine"; \
+	  $(tools) native cargo test --quiet --features web --bins; \
+	fi
+
+test-browser: build ## run the tests in a browser
+	@echo "test: the app, in Chromium"
+	@$(tools) browser node --test --test-reporter=spec $(browser_tests)
+
+lint: ## check form and find doubtful code, in Rust, styles and scripts
+	@echo "lint: form"
+	@$(tools) native sh scripts/lint-rust.sh fmt
+	@echo "lint: the library by itself, then the app"
+	@$(tools) native sh scripts/lint-rust.sh clippy
+	@echo "lint: styles and scripts"
+	@$(tools) node sh -c 'node node_modules/stylelint/bin/stylelint.mjs --allow-empty-input "styles/*.css" && node node_modules/eslint/bin/eslint.js .'
+
+format: ## put the Rust code into its form
+	@$(tools) native cargo fmt
+
+size: build ## weigh what a first visit loads
+	@$(tools) node node scripts/size.mjs
+
+bench: ## measure speed, of the library and in a browser
+	@echo "bench: the library"
+	@$(tools) native cargo bench --no-default-features
+	@if [ -f tests/browser/measure.mjs ]; then $(MAKE) --no-print-directory build && \
+	  echo "bench: the app, in Chromium" && $(tools) browser node tests/browser/measure.mjs; fi
+
+shots: build ## picture every screen, in three sizes, light and dark, into shots/
+	@$(tools) browser node tests/browser/shots.mjs
+
+lighthouse: build ## have Lighthouse judge the first visit on a phone
+	@$(tools) lighthouse node tests/browser/lighthouse/run.mjs
+
+clean: ## remove what was built here
+	rm -rf target dist shots

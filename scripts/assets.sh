@@ -1,0 +1,27 @@
+#!/bin/sh
+# Lays out what index.html takes besides the program: one style sheet from styles/ (one request instead of six) and the typeface.
+set -eu
+cd "$(dirname "$0")/.."
+out=target/assets
+order="tokens base layout parts pages print"
+mkdir -p "$out"
+
+for file in styles/*.css; do
+  [ -f "$file" ] || continue
+  name=$(basename "$file" .css)
+  case " $order " in
+    *" $name "*) ;;
+    *) echo "assets: $file has no place in the order '$order' of scripts/assets.sh" >&2; exit 1 ;;
+  esac
+done
+for name in $order; do
+  if [ -f "styles/$name.css" ]; then cat "styles/$name.css"; echo; fi
+done >"$out/app.css"
+
+font=node_modules/@fontsource-variable/instrument-sans
+if [ ! -f "$font/LICENSE" ]; then
+  echo "assets: the typeface is missing; run 'npm ci', or 'make build', which does" >&2
+  exit 1
+fi
+cp "$font/files/instrument-sans-latin-wght-normal.woff2" "$out/instrument-sans.woff2"
+cp "$font/LICENSE" "$out/instrument-sans-licence.txt"

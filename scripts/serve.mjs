@@ -1,0 +1,127 @@
+// Serves dist/ on this machine only, the way a good host would: right types, compressed, hashed names kept, the rest asked for again.
+//   node scripts/serve.mjs [--port 8080] [--dir dist]
+// If the port is taken, the next free one is used. Tests start it as a function.
+
+import { createHash } from "node:crypto";
+import { readFile, stat } from "node:fs/promises";
+import { createServer } from "node:http";
+import { extname, join, resolve, sep } from "node:path";
+import { fileURLToPath } from "node:url";
+import { parseArgs, promisify } from "node:util";
+import { brotliCompress, constants, gzip } from "node:zlib";
+
+const TYPES = {
+  ".css": "text/css; charset=utf-8",
+  ".csv": "text/csv; charset=utf-8",
+  ".html": "text/html; charset=utf-8",
+  ".ico": "image/x-icon",
+  ".js": "text/javascript; charset=utf-8",
+  ".json": "application/json",
+  ".png": "image/png",
+  ".svg": "image/svg+xml",
+  ".txt": "text/plain; charset=utf-8",
+  ".wasm": "application/wasm",
+  ".webmanifest": "application/manifest+json",
+  ".woff2": "font/woff2",
+};
+const PACKED_ALREADY = new Set([".png", ".woff2"]);
+const HASHED = /-[0-9a-f]{16}(_bg)?\.[a-z]+$/;
+
+const brotli = (bytes) => promisify(brotliCompress)(bytes, { params: { [constants.BROTLI_PARAM_QUALITY]: 9 } });
+const CODINGS = [
+  ["br", brotli],
+  ["gzip", promisify(gzip)],
+];
+
+/**
+ * Starts serving a folder.
+ * @param {{dir?: string, port?: number, base?: string}} [options] `port` 0 takes any free one; `base` is the path that the folder
+ * is seen under, beginning and ending in a slash.
+ * @returns {Promise<{url: string, close: () => Promise<void>}>}
+ */
+export async function serve({ dir = "dist", port = 0, base = "/" } = {}) {
+  const root = resolve(dir);
+  const packed = new Map(); // path, time and coding -> bytes
+
+  async function answer(request, response) {
+    if (request.method !== "GET" && request.method !== "HEAD") return refuse(response, 405);
+    let path;
+    try {
+      path = decodeURIComponent(new URL(request.url, "http://localhost").pathname);
+    } catch {
+      return refuse(response, 400);
+    }
+    if (!path.startsWith(base) || path.includes("\0")) return refuse(response, 404);
+    path = path.slice(base.length);
+    const file = join(root, path === "" || path.endsWith("/") ? path + "index.html" : path);
+    if (!file.startsWith(root + sep)) return refuse(response, 404);
+    const about = await stat(file).catch(() => null);
+    if (!about?.isFile()) return refuse(response, 404);
+
+    const extension = extname(file);
+    const accepted = request.headers["accept-encoding"] ?? "";
+    const coding = PACKED_ALREADY.has(extension) ? undefined : CODINGS.find(([name]) => accepted.includes(name));
+    const key = `${file} ${about.mtimeMs} ${about.size} ${coding?.[0]}`;
+    if (!packed.has(key)) {
+      const bytes = await readFile(file);
+      packed.set(key, {
+        body: coding ? await coding[1](bytes) : bytes,
+        tag: `"${createHash("sha256").update(bytes).digest("hex").slice(0, 20)}-${coding?.[0] ?? "plain"}"`,
+      });
+    }
+    const { body, tag } = packed.get(key);
+    response.setHeader("Content-Type", TYPES[extension] ?? "application/octet-stream");
+    response.setHeader("Cache-Control", HASHED.test(path) ? "public, max-age=31536000, immutable" : "no-cache");
+    response.setHeader("Vary", "Accept-Encoding");
+    response.setHeader("ETag", tag);
+    response.setHeader("X-Content-Type-Options", "nosniff");
+    // The page carries its own policy; this one part of it counts only in a header.
+    response.setHeader("Content-Security-Policy", "frame-ancestors 'none'");
+    if (request.headers["if-none-match"] === tag) return response.writeHead(304).end();
+    if (coding) response.setHeader("Content-Encoding", coding[0]);
+    response.setHeader("Content-Length", body.length);
+    response.writeHead(200).end(request.method === "HEAD" ? undefined : body);
+  }
+
+  const server = createServer((request, response) => {
+    answer(request, response).catch(() => refuse(response, 500));
+  });
+  await listen(server, port);
+  return {
+    url: `http://127.0.0.1:${server.address().port}${base}`,
+    close: () =>
+      new Promise((done) => {
+        server.close(done);
+        server.closeAllConnections();
+      }),
+  };
+}
+
+function refuse(response, status) {
+  if (response.headersSent) return response.destroy();
+  response.writeHead(status, { "Content-Type": "text/plain; charset=utf-8" }).end(`${status}\n`);
+}
+
+/** Listens on the port, or on the first free one of the next nineteen. */
+async function listen(server, port) {
+  for (let tried = port; ; tried += 1) {
+    try {
+      return await new Promise((done, failed) => {
+        server.once("error", failed);
+        server.listen(tried, "127.0.0.1", () => {
+          server.off("error", failed);
+          done();
+        });
+      });
+    } catch (error) {
+      if (error.code !== "EADDRINUSE" || tried >= port + 19) throw error;
+    }
+  }
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const { values } = parseArgs({ options: { port: { type: "string", default: "8080" }, dir: { type: "string", default: "dist" } } });
+  const { url } = await serve({ dir: values.dir, port: Number(values.port) });
+  console.log(`Garment Assay is at ${url} (Ctrl+C stops it)`);
+  for (const signal of ["SIGINT", "SIGTERM"]) process.on(signal, () => process.exit(0));
+}

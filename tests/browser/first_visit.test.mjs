@@ -1,0 +1,136 @@
+// The app as somebody meets it: it starts, asks nothing of any other host, and can be read by everyone.
+
+import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { test } from "node:test";
+import { serve } from "../../scripts/serve.mjs";
+import { DIST, isTooWide, newProfile, SIZES, violations, visit } from "./harness.mjs";
+
+for (const size of Object.keys(SIZES)) {
+  for (const scheme of ["light", "dark"]) {
+    test(`the first screen is whole and readable by everyone: ${size}, ${scheme}`, async () => {
+      await visit({ size, scheme }, async ({ page }) => {
+        assert.equal(await page.title(), "Garment Assay");
+        assert.equal(await page.locator("h1").count(), 1);
+        assert.ok(await page.locator("#crash").isHidden(), "the crash notice is out of sight");
+        assert.equal(await isTooWide(page), false);
+        assert.deepEqual(await violations(page), []);
+      });
+    });
+  }
+}
+
+test("the app works in a folder of a host", async () => {
+  const server = await serve({ dir: DIST, base: "/some/folder/" });
+  try {
+    await visit({ home: server.url }, async ({ page }) => {
+      assert.equal(await page.locator("h1").count(), 1);
+    });
+  } finally {
+    await server.close();
+  }
+});
+
+test("the typeface is the app's own", async () => {
+  await visit({}, async ({ page }) => {
+    const loaded = await page.evaluate(async () => {
+      await document.fonts.ready;
+      return [...document.fonts].filter((face) => face.status === "loaded").map((face) => face.family.replaceAll('"', ""));
+    });
+    assert.ok(loaded.includes("Instrument Sans"), `loaded: ${loaded}`);
+  });
+});
+
+test("the page's policy refuses inline script, made-up markup and unknown workers", async () => {
+  await visit({}, async ({ page, problems }) => {
+    const outcomes = await page.evaluate(async () => {
+      const refused = (act) => {
+        try {
+          act();
+          return false;
+        } catch {
+          return true;
+        }
+      };
+      const inline = document.createElement("script");
+      const unscripted = refused(() => (inline.textContent = "window.intruded = true"));
+      document.head.append(inline);
+      return {
+        inline: unscripted && window.intruded === undefined,
+        markup: refused(() => document.body.insertAdjacentHTML("beforeend", "<i>x</i>")),
+        worker: refused(() => new window.Worker("evil.js")),
+        fetch: await fetch("http://127.0.0.2:9/").then(
+          () => false,
+          () => true,
+        ),
+      };
+    });
+    assert.deepEqual(outcomes, { inline: true, markup: true, worker: true, fetch: true });
+    problems.length = 0; // the refusals are in the console, as they should be
+  });
+});
+
+test("an old browser is told so, and shows no blank page", async () => {
+  await visit({ ready: false, path: "icon.svg" }, async ({ page, home }) => {
+    await page.addInitScript(() => {
+      WebAssembly.validate = () => false;
+    });
+    await page.goto(home);
+    await page.getByRole("alert").filter({ hasText: "too old" }).waitFor();
+    assert.ok(await page.getByRole("heading", { level: 1 }).isVisible(), "the frame still says where one is");
+  });
+});
+
+test("a program that does not arrive is told about", async () => {
+  await visit({ ready: false, path: "icon.svg" }, async ({ page, context, home, problems }) => {
+    await context.route("**/*.wasm", (route) => route.abort());
+    await page.goto(home);
+    await page.getByRole("alert").filter({ hasText: "could not start" }).waitFor();
+    assert.notEqual(problems.length, 0);
+    problems.length = 0;
+  });
+});
+
+test("the typeface's licence travels with it", async () => {
+  assert.match(await readFile(join(DIST, "instrument-sans-licence.txt"), "utf8"), /SIL OPEN FONT LICENSE Version 1\.1/i);
+});
+
+test("what IndexedDB has confirmed is still there after the browser was killed", async () => {
+  const profile = await newProfile();
+  try {
+    const first = await profile.start();
+    await first.page.evaluate(
+      () =>
+        new Promise((done, failed) => {
+          const opening = window.indexedDB.open("kill-test");
+          opening.onupgradeneeded = () => opening.result.createObjectStore("notes");
+          opening.onerror = failed;
+          opening.onsuccess = () => {
+            const change = opening.result.transaction("notes", "readwrite");
+            change.objectStore("notes").put("kept", "key");
+            change.oncomplete = done;
+            change.onerror = failed;
+          };
+        }),
+    );
+    await profile.kill();
+    const second = await profile.start();
+    const value = await second.page.evaluate(
+      () =>
+        new Promise((done, failed) => {
+          const opening = window.indexedDB.open("kill-test");
+          opening.onerror = failed;
+          opening.onsuccess = () => {
+            const asked = opening.result.transaction("notes").objectStore("notes").get("key");
+            asked.onsuccess = () => done(asked.result);
+            asked.onerror = failed;
+          };
+        }),
+    );
+    assert.equal(value, "kept");
+    assert.deepEqual([...first.problems, ...second.problems], []);
+  } finally {
+    await profile.remove();
+  }
+});
