@@ -1,0 +1,1 @@
+//! A pen that writes short SVG path data, and the courses it follows.
