@@ -340,7 +340,7 @@ pub(in crate::catalog) static SELVEDGE: Check = Check {
     stage: Stage::InsideOut,
     aspect: Aspect::Cloth,
     speaks: Speaks::Cost(
-        "Narrow cloth takes about twice the metres, and each metre is dearer; a wrapped outer seam is cheaper and just as lasting.",
+        "Narrow cloth takes about twice the metres, and each metre is dearer; a wrapped outer seam is cheaper and need not last less.",
     ),
     instrument: None,
     asked_when: None,

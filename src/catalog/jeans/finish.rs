@@ -12,7 +12,7 @@ pub(in crate::catalog) static WASH_LEVEL: Check = Check {
     how: "Look at hem, belt loops and thick seams. Tops worn pale beside dark hollows (high-low) mean a wash that rubs. Bend \
         the cloth: raw cloth is stiff with starch and creases like card.",
     meaning: "Raw, rinsed or washed are choices of look. None is better. Raw cloth may shrink and stains what it touches; a \
-        strong wash has used up part of the life of the cloth. Dark dye can hide an earlier wash.",
+        strong wash has used up some of its life. Dark dye can hide an earlier wash.",
     levels: &[
         Level {
             key: "raw",
@@ -104,7 +104,7 @@ pub(in crate::catalog) static DRY_WORK: Check = Check {
     stage: Stage::InHand,
     aspect: Aspect::Finish,
     speaks: Speaks::Cost(
-        "Handwork, set creases and repairs take minutes for each pair; a laser takes well under one. Neither says how long the cloth lives.",
+        "Handwork, set ridges and repairs usually cost more for each pair than a laser. None of them says how long the cloth lives.",
     ),
     instrument: None,
     asked_when: None,
@@ -209,7 +209,7 @@ pub(in crate::catalog) static FINISH_HARM: Check = Check {
     how: "Check hem edges, pocket edges, belt loops and the palest spots against unfaded cloth from beside a seam. Rub both \
         between your fingers and hold the pale spot against the light.",
     meaning: "Cloth worn thin before you buy it has spent part of its life. Intended holes do not count here: judge the cloth \
-        round them. Raw and rinsed jeans will mostly answer no harm. Softness alone is not harm.",
+        round them. For raw and rinsed jeans the answer is mostly no. Softness alone is not harm.",
     levels: &[
         Level {
             key: "worn",

@@ -210,7 +210,7 @@ pub(in crate::catalog) static WAISTBAND: Check = Check {
     how: "Close the button and lay the band flat. Look along both edges, inside and out: is the lower row caught on both \
         sides, do the ends form clean squares, does the top step at the closing?",
     meaning: "A band that ropes or gapes was fed badly or cut askew to the weave, and no pressing cures it. A curved band in \
-        two parts is shaping, not a fault. Waves in stretch cloth belong to another question.",
+        two parts is shaping, not a fault. Waves in stretch cloth belong to another question. It says nothing about fit.",
     levels: &[
         Level {
             key: "open",

@@ -240,8 +240,8 @@ pub(in crate::catalog) static THREAD_ENDS: Check = Check {
     question: "How many loose thread ends are there on the whole pair?",
     how: "Count ends longer than 3 mm (⅛ in), outside and in the openings. Lift each belt loop, look behind the fly and at \
         both hems: trimming is skipped there first.",
-    meaning: "Loose ends are cheap to trim, so many say little and few say little. They speak for the last pair of hands in \
-        the factory, not for the seams. Fringes of an intended hole or raw hem do not count.",
+    meaning: "A weak sign either way: ends are cheap to trim, and a clean pair may only be well trimmed. They speak for the \
+        last hands in the factory, not for the seams. Fringes of an intended hole or raw hem do not count.",
     levels: &[
         Level {
             key: "over-10",

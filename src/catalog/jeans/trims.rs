@@ -331,7 +331,7 @@ pub(in crate::catalog) static MADE_IN: Check = Check {
     stage: Stage::InsideOut,
     aspect: Aspect::Trims,
     speaks: Speaks::Cost(
-        "Sets what a sewing minute costs and which duty may apply; between the ends of this list that is about tenfold.",
+        "Sets what a sewing minute costs and which duty may apply; between the ends of this list that is roughly tenfold.",
     ),
     instrument: None,
     asked_when: None,
