@@ -127,7 +127,7 @@ pub(in crate::catalog) static LIGHT_THROUGH: Check = Check {
     stage: Stage::InHand,
     aspect: Aspect::Cloth,
     // Power 2, shares 12/38/50 of 100 new pieces: judgement.
-    speaks: Speaks::Quality(Curve { group: Group::Cloth, slope: 0.6, thresholds: &[-3.63, -0.0] }),
+    speaks: Speaks::Quality(Curve { group: Group::Cloth, slope: 0.6, thresholds: &[-3.63, 0.0] }),
     instrument: None,
     asked_when: None,
     caution: None,
