@@ -251,8 +251,8 @@ pub static MINUTE_COSTS: Source = Source {
 /// Price does not foretell life.
 pub static PRICE_AND_LIFE: Source = Source {
     name: "price and life",
-    title: "University of Leeds, School of Design, “Worn out”, July 2023: no link of price and durability in 65 garments. Paid \
-        for by a charity and a low-price retailer; testing said to be independent.",
+    title: "University of Leeds, School of Design, “Worn out”, July 2023: no link of price and durability in 65 garments. \
+        Commissioned by a charity and paid for by a low-price retailer; testing said to be independent.",
     kind: Kind::Document,
 };
 

@@ -14,9 +14,9 @@ pub(in crate::catalog) static CLOTH_HAND: Check = Check {
     question: "How does the cloth feel between your fingers?",
     how: "Take one layer at the thigh, away from seams. Roll it between thumb and two fingers, crush it for five seconds, let \
         go. Feel how closely the yarns sit and watch how it opens again.",
-    meaning: "Close yarns and a lively spring are hard to fake and speak for wear. Thin cloth can be dense, and heavy cloth \
-        can be loose. Starch in raw cloth or softener in washed cloth can mislead: look for springing back, not for hard or \
-        soft.",
+    meaning: "Close yarns and a lively spring are hard to fake, and loose cloth tends to thin out sooner. Thin cloth can be \
+        dense, and heavy cloth can be loose. Starch in raw cloth or softener in washed cloth can mislead: look for springing \
+        back, not for hard or soft.",
     levels: &[
         Level {
             key: "papery",
@@ -102,8 +102,8 @@ pub(in crate::catalog) static LIGHT_THROUGH: Check = Check {
     key: "light-through",
     name: "Light through the cloth",
     question: "What do you see with a light behind one layer?",
-    how: "Slide your phone inside a leg with its torch on, screen towards you. Press one layer of the thigh flat over the \
-        light and look from outside. Choose a place with no fade, seam or pocket.",
+    how: "Slide your phone inside a leg with its torch on low, shining outwards. Press one layer of the thigh flat over it and \
+        look from outside. Choose a place with no fade, seam or pocket.",
     meaning: "Pinholes and bright streaks show loose or uneven weaving. Light and pale cloth lets more light through by \
         nature: look for unevenness, not brightness. This tells nothing about how strong the yarns are.",
     levels: &[
@@ -127,7 +127,7 @@ pub(in crate::catalog) static LIGHT_THROUGH: Check = Check {
     stage: Stage::InHand,
     aspect: Aspect::Cloth,
     // Power 2, shares 12/38/50 of 100 new pieces: judgement.
-    speaks: Speaks::Quality(Curve { group: Group::Cloth, slope: 0.6, thresholds: &[-3.63, -0.0] }),
+    speaks: Speaks::Quality(Curve { group: Group::Cloth, slope: 0.6, thresholds: &[-3.63, 0.0] }),
     instrument: None,
     asked_when: None,
     caution: None,
@@ -146,7 +146,7 @@ pub(in crate::catalog) static CLOTH_WEIGHT: Check = Check {
         Level {
             key: "under-10",
             name: "Under 10 oz",
-            line: "Summer weight, near a shirt (under 340 g/m²).",
+            line: "Light, for summer (under 340 g/m²).",
             spans: &[Span { low: f64::NEG_INFINITY, high: 10.0 }],
             drawn: None,
         },
@@ -195,8 +195,8 @@ pub(in crate::catalog) static STRETCH: Check = Check {
     question: "How far does the cloth give when you pull it?",
     how: "On the thigh, away from seams, set two fingertips 10 cm (4 in) apart across the leg. Pull once, steadily, as if you \
         lifted two kilograms. Read how much longer it gets.",
-    meaning: "This is what the cloth is meant to do, and neither answer is better. Rigid cloth shapes itself to you slowly; \
-        stretch moves with you. How well it comes back is another question, and the one that counts.",
+    meaning: "This is what the cloth is meant to do, and no answer is better than another. Rigid cloth shapes itself to you \
+        slowly; stretch moves with you. How well it comes back is another question, and the one that counts.",
     levels: &[
         Level {
             key: "rigid",
@@ -215,14 +215,14 @@ pub(in crate::catalog) static STRETCH: Check = Check {
         Level {
             key: "stretch",
             name: "Stretch",
-            line: "Plain give: 20 to 30 mm (¾ to 1¼ in).",
+            line: "Plain give: 20 to 30 mm (¾ to nearly 1¼ in).",
             spans: &[Span { low: 20.0, high: 30.0 }],
             drawn: None,
         },
         Level {
             key: "power",
             name: "Power stretch",
-            line: "Gives like a sports legging: over 30 mm (1¼ in).",
+            line: "Gives like a sports legging: over 30 mm (nearly 1¼ in).",
             spans: &[Span { low: 30.0, high: f64::INFINITY }],
             drawn: None,
         },
@@ -249,14 +249,14 @@ pub(in crate::catalog) static GROWTH: Check = Check {
         Level {
             key: "over-7",
             name: "More than 7 %",
-            line: "Over 7 mm longer: it will bag.",
+            line: "Over 7 mm longer: likely to bag soon.",
             spans: &[Span { low: 7.0, high: f64::INFINITY }],
             drawn: None,
         },
         Level {
             key: "5-to-7",
             name: "5 to 7 %",
-            line: "5 to 7 mm longer: knees will show it by evening.",
+            line: "5 to 7 mm longer: knees may show it by evening.",
             spans: &[Span { low: 5.0, high: 7.0 }],
             drawn: None,
         },
@@ -295,9 +295,9 @@ pub(in crate::catalog) static RUB_OFF: Check = Check {
     meaning: "On washed jeans much colour means poor rinsing. Raw indigo always rubs off, so it is not asked there. Black and \
         very dark shades give a little even when well rinsed. A dry tissue says nothing about rubbing when wet.",
     levels: &[
-        Level { key: "strong", name: "Strong", line: "A dark blue or black patch.", spans: &[], drawn: None },
-        Level { key: "plain", name: "Plain to see", line: "A clear tint at arm’s length.", spans: &[], drawn: None },
-        Level { key: "faint", name: "Faint", line: "Only seen beside a clean part of the tissue.", spans: &[], drawn: None },
+        Level { key: "strong", name: "A lot", line: "A dark blue or black patch.", spans: &[], drawn: None },
+        Level { key: "plain", name: "Some, plain to see", line: "A clear tint at arm’s length.", spans: &[], drawn: None },
+        Level { key: "faint", name: "A trace", line: "Only seen beside a clean part of the tissue.", spans: &[], drawn: None },
         Level { key: "none", name: "None", line: "The tissue stays white.", spans: &[], drawn: None },
     ],
     seconds: 15,
@@ -320,7 +320,7 @@ pub(in crate::catalog) static SELVEDGE: Check = Check {
     meaning: "A true selvedge means narrow cloth from a slow loom. It says what the cloth cost, not how long it lives. It is \
         faked by tape sewn on, a printed line, or an edge only at the turn-up or coin pocket.",
     levels: &[
-        Level { key: "none", name: "No selvedge", line: "Cut edges wrapped in thread, bound or raw.", spans: &[], drawn: None },
+        Level { key: "none", name: "No", line: "Cut edges wrapped in thread, bound or raw.", spans: &[], drawn: None },
         Level {
             key: "partial",
             name: "Only in part, or a tape",
@@ -330,7 +330,7 @@ pub(in crate::catalog) static SELVEDGE: Check = Check {
         },
         Level {
             key: "true",
-            name: "True selvedge, whole leg",
+            name: "Yes, the whole leg",
             line: "Woven edge on both sides, from waist to hem.",
             spans: &[],
             drawn: None,
@@ -340,7 +340,7 @@ pub(in crate::catalog) static SELVEDGE: Check = Check {
     stage: Stage::InsideOut,
     aspect: Aspect::Cloth,
     speaks: Speaks::Cost(
-        "Narrow cloth takes about twice the metres, and each metre is dearer; a wrapped outer seam is cheaper and just as lasting.",
+        "Narrow cloth takes about twice the metres, and each metre is dearer; a wrapped outer seam is cheaper and need not last less.",
     ),
     instrument: None,
     asked_when: None,

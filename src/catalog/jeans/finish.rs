@@ -7,17 +7,23 @@ use crate::trade::{Aspect, Stage};
 
 pub(in crate::catalog) static WASH_LEVEL: Check = Check {
     key: "wash-level",
-    name: "State of the cloth",
+    name: "Raw, rinsed or washed",
     question: "What was done to the cloth after sewing?",
-    how: "Look at hem, belt loops and thick seams. Tops worn pale beside dark hollows (high-low) mean a wash that rubs. Feel \
-        for starch. See whether the inside is blue-stained or white.",
+    how: "Look at hem, belt loops and thick seams. Tops worn pale beside dark hollows (high-low) mean a wash that rubs. Bend \
+        the cloth: raw cloth is stiff with starch and creases like card.",
     meaning: "Raw, rinsed or washed are choices of look. None is better. Raw cloth may shrink and stains what it touches; a \
-        strong wash has used up part of the life of the cloth. Dark dye can hide an earlier wash.",
+        strong wash has used up some of its life. Dark dye can hide an earlier wash.",
     levels: &[
-        Level { key: "raw", name: "Raw", line: "Stiff, even and dark; seams flat, no pale tops.", spans: &[], drawn: None },
+        Level {
+            key: "raw",
+            name: "Nothing, it is raw",
+            line: "Stiff, even and dark; seams flat, no pale tops.",
+            spans: &[],
+            drawn: None,
+        },
         Level {
             key: "rinsed",
-            name: "Rinsed",
+            name: "Only rinsed",
             line: "Softer, still evenly dark; seams puff a little, no pale tops.",
             spans: &[],
             drawn: None,
@@ -60,10 +66,11 @@ pub(in crate::catalog) static DRY_WORK: Check = Check {
     question: "How were the whiskers and worn places made?",
     how: "Lay both legs side by side. Whiskers are pale lines fanning out from the fly. Compare left with right: mirror-same \
         and crisp, or soft and a little different? Look closely for dots.",
-    meaning: "Neither hand nor laser makes better cloth. Laser lines are crisp, alike on both legs, and do not thin the seam \
-        ridges; handwork is softer and differs. Some are printed. A good laser pattern can pass for handwork.",
+    meaning: "Neither makes better cloth. Laser lines are crisp, alike on both legs and leave seam ridges whole; handwork is \
+        softer and differs. A good laser pattern can pass for handwork. Laser is safer for the people who do the work: \
+        blasting with sand ruined lungs.",
     levels: &[
-        Level { key: "none", name: "None", line: "No whiskers, scrapes or holes.", spans: &[], drawn: None },
+        Level { key: "none", name: "There are none", line: "No whiskers, scrapes or holes.", spans: &[], drawn: None },
         Level {
             key: "laser",
             name: "By laser or print",
@@ -80,14 +87,14 @@ pub(in crate::catalog) static DRY_WORK: Check = Check {
         },
         Level {
             key: "both",
-            name: "Both, or set creases",
+            name: "By both, or as set ridges",
             line: "Crisp and soft together, or stiff ridges that stay up.",
             spans: &[],
             drawn: None,
         },
         Level {
             key: "torn",
-            name: "Torn or repaired",
+            name: "With holes or repairs",
             line: "Intended holes, darns or patches, whatever else was done.",
             spans: &[],
             drawn: None,
@@ -97,7 +104,7 @@ pub(in crate::catalog) static DRY_WORK: Check = Check {
     stage: Stage::InHand,
     aspect: Aspect::Finish,
     speaks: Speaks::Cost(
-        "Handwork, set creases and repairs take minutes for each pair; a laser takes well under one. Neither says how long the cloth lives.",
+        "Handwork, set ridges and repairs usually cost more for each pair than a laser. None of them says how long the cloth lives.",
     ),
     instrument: None,
     asked_when: None,
@@ -108,7 +115,7 @@ pub(in crate::catalog) static DRY_WORK: Check = Check {
 pub(in crate::catalog) static FINISH_CRAFT: Check = Check {
     key: "finish-craft",
     name: "Grading of the fades",
-    question: "How do the fades and creases run out?",
+    question: "How do the fades and creases end?",
     how: "Hold the thighs at arm’s length, then close. Follow a pale place to its edge. Do fades end softly, lie where a body \
         bends, follow the seams? Drip marks and crack lines from a full washing drum count as hard lines.",
     meaning: "Soft edges in the right place show a careful finish, whether by hand or machine. This speaks for the finish \
@@ -116,14 +123,14 @@ pub(in crate::catalog) static FINISH_CRAFT: Check = Check {
     levels: &[
         Level {
             key: "hard",
-            name: "In hard lines, looks printed",
+            name: "In hard lines, as if printed",
             line: "A sharp edge, visible dots, drips or crack lines.",
             spans: &[],
             drawn: None,
         },
         Level {
             key: "abrupt",
-            name: "Flat, then suddenly",
+            name: "Flat and sudden",
             line: "One pale tone that ends within a finger’s width.",
             spans: &[],
             drawn: None,
@@ -202,7 +209,7 @@ pub(in crate::catalog) static FINISH_HARM: Check = Check {
     how: "Check hem edges, pocket edges, belt loops and the palest spots against unfaded cloth from beside a seam. Rub both \
         between your fingers and hold the pale spot against the light.",
     meaning: "Cloth worn thin before you buy it has spent part of its life. Intended holes do not count here: judge the cloth \
-        round them. Raw and rinsed jeans will mostly answer no harm. Softness alone is not harm.",
+        round them. For raw and rinsed jeans the answer is mostly no. Softness alone is not harm.",
     levels: &[
         Level {
             key: "worn",

@@ -31,7 +31,7 @@ pub(in crate::catalog) static INSEAM: Check = Check {
         Level {
             key: "felled",
             name: "Felled",
-            line: "Both edges folded in, two rows on both sides, small slips.",
+            line: "Edges folded into each other, two rows on both sides; perhaps a slip.",
             spans: &[],
             drawn: None,
         },
@@ -75,8 +75,8 @@ pub(in crate::catalog) static SEAT_YOKE: Check = Check {
         },
         Level {
             key: "overlock-top",
-            name: "Wrapped edge under topstitching",
-            line: "Neat rows outside, but a thread-wrapped raw edge inside.",
+            name: "Wrapped edge under neat rows",
+            line: "Rows show outside, but a thread-wrapped raw edge inside.",
             spans: &[],
             drawn: None,
         },
@@ -209,8 +209,8 @@ pub(in crate::catalog) static WAISTBAND: Check = Check {
     question: "How well does the waistband sit on the jeans?",
     how: "Close the button and lay the band flat. Look along both edges, inside and out: is the lower row caught on both \
         sides, do the ends form clean squares, does the top step at the closing?",
-    meaning: "A band that ropes or gapes was fed badly or cut off grain, and no pressing cures it. A curved band in two parts \
-        is shaping, not a fault. Waves in stretch cloth belong to another question.",
+    meaning: "A band that ropes or gapes was fed badly or cut askew to the weave, and no pressing cures it. A curved band in \
+        two parts is shaping, not a fault. Waves in stretch cloth belong to another question. It says nothing about fit.",
     levels: &[
         Level {
             key: "open",
@@ -302,7 +302,7 @@ pub(in crate::catalog) static CUTTING: Check = Check {
         Level {
             key: "pieced",
             name: "Pieced from scraps",
-            line: "Extra joins with no shape to them, or the pattern jumps.",
+            line: "Extra joins in waistband, fly or leg that shape nothing.",
             spans: &[],
             drawn: None,
         },
@@ -315,14 +315,14 @@ pub(in crate::catalog) static CUTTING: Check = Check {
         },
         Level {
             key: "falls",
-            name: "Pattern, partly matched",
-            line: "A stripe or check that meets in some places.",
+            name: "Pattern, hardly matched",
+            line: "A stripe or check that meets in some places or nowhere.",
             spans: &[],
             drawn: None,
         },
         Level {
             key: "meets",
-            name: "Pattern meets everywhere",
+            name: "Pattern, matched throughout",
             line: "Pockets nearly vanish into the stripe or check.",
             spans: &[],
             drawn: None,

@@ -55,7 +55,7 @@ pub(in crate::catalog) static LEG_TWIST: Check = Check {
     how: "Hang the jeans by the waistband, then lay them flat just as they fall. At the hem, measure from the outer seam to \
         the side fold. Take the worse leg.",
     meaning: "The slant of the weave can turn a leg. It cannot be cured and grows with washing; mills prevent it before \
-        cutting. Some cuts bend the seam forward on purpose, equally on both legs: those do not count.",
+        cutting. Some cuts bend the seam forward on purpose, alike on both legs: skip this there.",
     levels: &[
         Level {
             key: "over-25",
@@ -101,8 +101,8 @@ pub(in crate::catalog) static PAIR_MATCH: Check = Check {
     key: "pair-match",
     name: "Left against right, at the back",
     question: "How well do the two sides of the back match?",
-    how: "Lay the back upwards. Compare both back pockets: height, tilt, distance from the middle seam. See whether the yoke \
-        ends meet across that seam. Use a finger’s width to compare.",
+    how: "Lay the back upwards. Compare both back pockets: height, tilt, distance from the middle seam. See whether the two \
+        ends of the yoke, the strip below the waistband, meet across that seam.",
     meaning: "This is where every eye goes, so it shows the care of cutting and sewing. It says nothing about strength. \
         Pockets set at a slant on purpose are fine when both slant alike.",
     levels: &[
@@ -139,22 +139,28 @@ pub(in crate::catalog) static SIT_TEST: Check = Check {
     meaning: "This joins cut and recovery of cloth, on your body: another body may get another answer. Rigid cloth creases and \
         eases with wear, which is not bagging. The wrong size fails too, so try the size beside it.",
     levels: &[
-        Level { key: "bags", name: "Gape or bag at once", line: "Band gapes or drops, knees stay out.", spans: &[], drawn: None },
+        Level {
+            key: "bags",
+            name: "They gape or bag at once",
+            line: "Band gapes or drops, knees stay out.",
+            spans: &[],
+            drawn: None,
+        },
         Level {
             key: "some",
-            name: "Bag somewhat",
+            name: "They bag somewhat",
             line: "Seat or knees stay out; you would notice in a mirror.",
             spans: &[],
             drawn: None,
         },
         Level {
             key: "slight",
-            name: "Bag a little, then recover",
+            name: "They bag, then recover",
             line: "Back in shape after a minute of walking.",
             spans: &[],
             drawn: None,
         },
-        Level { key: "stays", name: "As before", line: "Band in place, knees and seat smooth.", spans: &[], drawn: None },
+        Level { key: "stays", name: "As before", line: "Waistband in place, knees and seat smooth.", spans: &[], drawn: None },
     ],
     seconds: 60,
     stage: Stage::Worn,

@@ -11,30 +11,30 @@ use super::cloth::STRETCH;
 pub(in crate::catalog) static STITCH_DENSITY: Check = Check {
     key: "spi",
     name: "Stitch density",
-    question: "How many stitches are there in an inch?",
-    how: "Lay a ruler along the outer topstitch with zero on a needle hole. Count the stitches, not the holes, over three \
-        inches (76 mm), then divide by three. Do not stretch the cloth.",
+    question: "How many stitches are there to the inch (25 mm)?",
+    how: "Lay a ruler along visible stitching at hip or inner leg, zero on a needle hole. Count the stitches, not the holes, \
+        over three inches (76 mm), then divide by three. Do not stretch the cloth.",
     meaning: "Stitches must suit the cloth. Too few gape and snag; too many perforate heavy cloth like a stamp. Density costs \
         only cents, so it is a weak sign. Bold decorative rows may run a little longer by design.",
     levels: &[
         Level {
             key: "misfit",
             name: "Below 6 or above 12",
-            line: "Very long stitches, or a dotted line like a perforation.",
+            line: "Stitches over 4.2 mm long, or under 2.1 mm like a perforation.",
             spans: &[Span { low: f64::NEG_INFINITY, high: 6.0 }, Span { low: 12.0, high: f64::INFINITY }],
             drawn: None,
         },
         Level {
             key: "border",
             name: "6 to 7, or 10.5 to 12",
-            line: "A little long or a little short for this cloth.",
+            line: "A little long (3.6 to 4.2 mm) or short (2.1 to 2.4 mm).",
             spans: &[Span { low: 6.0, high: 7.0 }, Span { low: 10.5, high: 12.0 }],
             drawn: None,
         },
         Level {
             key: "suits",
             name: "7 to 10.5",
-            line: "What sturdy cotton cloth wants: 2.4 to 3.6 mm each.",
+            line: "What sturdy cloth wants: 2.4 to 3.6 mm each.",
             spans: &[Span { low: 7.0, high: 10.5 }],
             drawn: None,
         },
@@ -59,7 +59,13 @@ pub(in crate::catalog) static STITCH_EVEN: Check = Check {
     meaning: "Even length on curves and over thick spots shows skill and a well-set machine. A deliberate hand-sewn or visibly \
         mended row is decoration and does not count. Thick thread shows faults more plainly than thin.",
     levels: &[
-        Level { key: "skips", name: "Skips or breaks", line: "A stitch missing, or a thread broken.", spans: &[], drawn: None },
+        Level {
+            key: "skips",
+            name: "With skips or breaks",
+            line: "A stitch missing, or a thread broken.",
+            spans: &[],
+            drawn: None,
+        },
         Level {
             key: "uneven",
             name: "Uneven",
@@ -104,14 +110,14 @@ pub(in crate::catalog) static ROWS_TRUE: Check = Check {
     levels: &[
         Level {
             key: "wander",
-            name: "Wander over 2 mm",
-            line: "The gap opens and closes; you see it at once.",
+            name: "They wander over 2 mm",
+            line: "You see the gap open and close at once (1⁄12 in).",
             spans: &[],
             drawn: None,
         },
         Level {
             key: "slight",
-            name: "Wander a little",
+            name: "They wander a little",
             line: "Parallel at first look, uneven when followed.",
             spans: &[],
             drawn: None,
@@ -148,33 +154,33 @@ pub(in crate::catalog) static STARTS_STOPS: Check = Check {
     question: "How are the ends of the stitching secured?",
     how: "Look where rows begin and end: pocket tops, fly bottom, waistband ends, hem. See whether the machine sewed back over \
         itself, whether rows overlap neatly, or whether thread just stops.",
-    meaning: "A row that is not secured runs out from its end. Sewing back over a few stitches holds it, and a bar tack on top \
-        holds it too. Showing or hiding it is a matter of neatness. Look only; do not tug.",
+    meaning: "A row that is not secured runs out from its end. Sewing back over a few stitches holds it, and a dense zigzag \
+        bar (bar tack) on top holds it too. Showing or hiding it is a matter of neatness. Look only; do not tug.",
     levels: &[
         Level {
             key: "loose",
-            name: "Just stop",
+            name: "Not secured",
             line: "Thread ends free, with nothing holding the last stitch.",
             spans: &[],
             drawn: None,
         },
         Level {
             key: "untidy",
-            name: "Knots or untidy overlaps",
+            name: "With knots or untidy overlaps",
             line: "Held somehow, with lumps, knots or crooked overlaps.",
             spans: &[],
             drawn: None,
         },
         Level {
             key: "back-tacked",
-            name: "Sewn back over",
+            name: "By sewing back over",
             line: "A few stitches doubled back in line.",
             spans: &[],
             drawn: None,
         },
         Level {
             key: "hidden",
-            name: "Sewn back and hidden",
+            name: "Sewn back, and hidden",
             line: "Doubled back and tucked under a seam or tack.",
             spans: &[],
             drawn: None,
@@ -198,30 +204,24 @@ pub(in crate::catalog) static RESTARTS: Check = Check {
     how: "Scan the long rows: outer seam, inner leg, waistband, hems. Look for places where stitching overlaps in mid-row, for \
         knots of bunched thread, and for a row that jumps sideways.",
     meaning: "A thread that ran out is normal; how it was picked up shows care. A clean overlap of a few stitches holds well. \
-        Bunches come from a badly set machine and rub through. Decorative bar tacks are not restarts.",
+        Bunches come from a badly set machine and rub through. Decorative zigzag bars are not restarts.",
     levels: &[
         Level {
             key: "bunched",
-            name: "Bunches, or gaps",
+            name: "Bunched, or with a gap",
             line: "Thread nests, or a gap where the row was not joined.",
             spans: &[],
             drawn: None,
         },
-        Level {
-            key: "crooked",
-            name: "Restarts out of line",
-            line: "The new row overlaps beside the old one.",
-            spans: &[],
-            drawn: None,
-        },
+        Level { key: "crooked", name: "Out of line", line: "The new row overlaps beside the old one.", spans: &[], drawn: None },
         Level {
             key: "in-line",
-            name: "Restarts in line",
+            name: "In line",
             line: "An overlap you must look for, on the same line.",
             spans: &[],
             drawn: None,
         },
-        Level { key: "none", name: "None to be found", line: "Rows run through from end to end.", spans: &[], drawn: None },
+        Level { key: "none", name: "No restart to be found", line: "Rows run through from end to end.", spans: &[], drawn: None },
     ],
     seconds: 12,
     stage: Stage::InHand,
@@ -240,8 +240,8 @@ pub(in crate::catalog) static THREAD_ENDS: Check = Check {
     question: "How many loose thread ends are there on the whole pair?",
     how: "Count ends longer than 3 mm (⅛ in), outside and in the openings. Lift each belt loop, look behind the fly and at \
         both hems: trimming is skipped there first.",
-    meaning: "Loose ends are cheap to trim, so many say little and few say little. They speak for the last pair of hands in \
-        the factory, not for the seams. Fringes of an intended hole or raw hem do not count.",
+    meaning: "A weak sign either way: ends are cheap to trim, and a clean pair may only be well trimmed. They speak for the \
+        last hands in the factory, not for the seams. Fringes of an intended hole or raw hem do not count.",
     levels: &[
         Level {
             key: "over-10",
@@ -301,12 +301,12 @@ pub(in crate::catalog) static PUCKER: Check = Check {
         },
         Level {
             key: "plain",
-            name: "Plain at arm’s length",
+            name: "Rippled at arm’s length",
             line: "Ripples you see without searching.",
             spans: &[],
             drawn: None,
         },
-        Level { key: "faint", name: "Faint", line: "Only seen in light from the side.", spans: &[], drawn: None },
+        Level { key: "faint", name: "Faintly rippled", line: "Only seen in light from the side.", spans: &[], drawn: None },
         Level { key: "flat", name: "Flat", line: "Smooth, or only puffed by the wash.", spans: &[], drawn: None },
     ],
     seconds: 6,
@@ -323,7 +323,7 @@ pub(in crate::catalog) static PUCKER: Check = Check {
 pub(in crate::catalog) static SEAM_WAVES: Check = Check {
     key: "seam-waves",
     name: "Waves in stretch cloth",
-    question: "How wavy do the seams lie in the stretch cloth?",
+    question: "How wavy are the seams and edges?",
     how: "Lay the jeans flat, do not pull. Look along the waistband top, pocket mouths, outer seam and hem for edges longer \
         than the cloth beside them, like the edge of a lettuce leaf.",
     meaning: "Waves mean that the cloth was stretched while it was sewn, or that the elastic yarn has been hurt by heat. \
@@ -345,12 +345,12 @@ pub(in crate::catalog) static SEAM_WAVES: Check = Check {
         },
         Level {
             key: "slight",
-            name: "Slight, presses flat",
+            name: "Slightly, smooths flat",
             line: "A hint of a wave that your palm smooths away.",
             spans: &[],
             drawn: None,
         },
-        Level { key: "flat", name: "Flat", line: "Edges as long as the cloth beside them.", spans: &[], drawn: None },
+        Level { key: "flat", name: "Not wavy", line: "Edges as long as the cloth beside them.", spans: &[], drawn: None },
     ],
     seconds: 8,
     stage: Stage::InHand,

@@ -58,14 +58,14 @@ pub(in crate::catalog) static CROTCH: Check = Check {
     key: "crotch",
     name: "Crossing at the crotch",
     question: "How well do the seams meet at the crotch?",
-    how: "Inside out, spread the point where both leg seams, the seat seam and the front seam cross. Look for gaps, pulled \
-        threads and the distance between the seam lines. Look for a tack.",
+    how: "Inside out, spread the point where both inner leg seams, the seat seam and the front seam cross. Look for gaps, \
+        pulled threads and the distance between the seam lines. Look for a dense zigzag bar (tack).",
     meaning: "Jeans often fail here first. Meeting seams share the pull. A step of a few millimetres can be wanted: some \
         makers offset thick seams so that the needle gets through. A gap or a pulled thread is never wanted.",
     levels: &[
         Level {
             key: "gap",
-            name: "A gap or pulled threads",
+            name: "With a gap or pulled threads",
             line: "You see light, open stitches or strained thread.",
             spans: &[],
             drawn: None,
@@ -80,8 +80,8 @@ pub(in crate::catalog) static CROTCH: Check = Check {
         Level { key: "near", name: "Within 5 mm", line: "Close, closed and firm (within 3⁄16 in).", spans: &[], drawn: None },
         Level {
             key: "exact",
-            name: "Meets exactly and tacked",
-            line: "One crossing point, with a bar tack or extra rows.",
+            name: "Exactly, and tacked",
+            line: "One crossing point, with a zigzag bar or extra rows.",
             spans: &[],
             drawn: None,
         },
@@ -106,30 +106,24 @@ pub(in crate::catalog) static REPAIRS: Check = Check {
     meaning: "Holes made for looks are no fault; leaving them to run is. Stitching back and forth around the edge or cloth \
         behind stops the tear. A toe will find an open hole at the knee first.",
     levels: &[
-        Level {
-            key: "running",
-            name: "Nothing holds them",
-            line: "Edges tear on; yarns hang by one end.",
-            spans: &[],
-            drawn: None,
-        },
+        Level { key: "running", name: "Not at all", line: "Edges tear on; yarns hang by one end.", spans: &[], drawn: None },
         Level {
             key: "weak",
-            name: "Held in places",
+            name: "In places",
             line: "Some stitching, but an edge is still free to run.",
             spans: &[],
             drawn: None,
         },
         Level {
             key: "backed",
-            name: "Stitched or backed",
-            line: "Cloth behind or stitching all round each hole.",
+            name: "With stitching or backing",
+            line: "Cloth behind, or stitching all round each hole.",
             spans: &[],
             drawn: None,
         },
         Level {
             key: "worked",
-            name: "Stitched, backed and flat",
+            name: "With both, and flat",
             line: "Cloth behind and stitching all round; flat, nothing scratches.",
             spans: &[],
             drawn: None,

@@ -16,16 +16,16 @@ pub(in crate::catalog) static CLOSURE: Check = Check {
     levels: &[
         Level {
             key: "sticks",
-            name: "Sticks or catches",
+            name: "It sticks or catches",
             line: "You need two tries, or it bites cloth.",
             spans: &[],
             drawn: None,
         },
-        Level { key: "rough", name: "Rough", line: "Works every time, but scrapes or needs force.", spans: &[], drawn: None },
-        Level { key: "runs", name: "Runs well", line: "Smooth, and stays shut.", spans: &[], drawn: None },
+        Level { key: "rough", name: "Roughly", line: "Works every time, but scrapes or needs force.", spans: &[], drawn: None },
+        Level { key: "runs", name: "It runs well", line: "Smooth, and stays shut.", spans: &[], drawn: None },
         Level {
             key: "solid",
-            name: "Runs well and solid",
+            name: "It runs well and is solid",
             line: "Smooth; slider locks, tape sewn twice, or buttons sit firm.",
             spans: &[],
             drawn: None,
@@ -48,8 +48,8 @@ pub(in crate::catalog) static METAL: Check = Check {
     question: "How firmly do the button and rivets sit?",
     how: "Try to turn the waist button and each rivet with your thumb, gently. Feel the back of each for sharp edges. Look \
         whether cloth around them is cut, and whether a second disc backs them.",
-    meaning: "Parts that turn cut the cloth round them and come out. A waist button on a free-moving shank may swivel by \
-        design: feel whether its back is fixed. Colour and engraving say nothing about strength.",
+    meaning: "Parts that turn cut the cloth round them and come out. Some waist buttons swivel on their stem by design: feel \
+        whether the back is fixed. Colour and engraving say nothing about strength.",
     levels: &[
         Level { key: "loose", name: "Loose, sharp or bent", line: "Turns, rattles, scratches or tips.", spans: &[], drawn: None },
         Level {
@@ -129,7 +129,7 @@ pub(in crate::catalog) static POCKETING: Check = Check {
     // Power 4, shares 13/42/33/12 of 100 new pieces: judgement.
     speaks: Speaks::Both(
         Curve { group: Group::Trims, slope: 1.2, thresholds: &[-2.12, 0.24, 2.21] },
-        "Heavy pocket cloth costs several times what thin poly-cotton does, all out of sight.",
+        "Heavy pocket cloth costs several times what thin cotton-polyester does, all out of sight.",
     ),
     instrument: None,
     asked_when: None,
@@ -140,11 +140,11 @@ pub(in crate::catalog) static POCKETING: Check = Check {
 pub(in crate::catalog) static BUTTONHOLE: Check = Check {
     key: "buttonhole",
     name: "Waist buttonhole",
-    question: "How is the waist buttonhole worked?",
+    question: "How is the waist buttonhole made?",
     how: "Open the waist button and spread the hole gently. Look how close the stitches stand, whether the slit is cut \
         cleanly, and whether the far end has a small bar across it.",
     meaning: "Dense stitching and a clean cut need thread and time, and keep the hole from growing. A round eye at the front \
-        end, called a keyhole, makes room for the shank. A fluffy slit on raw cloth may still be firm.",
+        end, called a keyhole, makes room for the button’s stem. A fluffy slit on raw cloth may still be firm.",
     levels: &[
         Level { key: "ragged", name: "Ragged", line: "Yarns hang in the slit, or stitches are cut.", spans: &[], drawn: None },
         Level {
@@ -331,7 +331,7 @@ pub(in crate::catalog) static MADE_IN: Check = Check {
     stage: Stage::InsideOut,
     aspect: Aspect::Trims,
     speaks: Speaks::Cost(
-        "Sets what a sewing minute costs and which duty may apply; between the ends of this list that is about tenfold.",
+        "Sets what a sewing minute costs and which duty may apply; between the ends of this list that is roughly tenfold.",
     ),
     instrument: None,
     asked_when: None,
