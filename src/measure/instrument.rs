@@ -1,8 +1,246 @@
-//! What every instrument is.
+//! What every instrument is: what it asks for, what it gives, and what it refuses.
 
-/// An instrument: readings in, estimate out.
+use crate::quantity::{Decimal, Dimension, Estimate, Name, ReadFault, System, Unit, read, written, written_exactly};
+
+/// An instrument: readings in, estimate out. All of it is fixed data and one formula.
 #[derive(Debug)]
 pub struct Instrument {
     /// Name in storage; never renamed once released.
     pub key: &'static str,
+    /// A few words for lists and headings.
+    pub name: &'static str,
+    /// What it does, in a sentence.
+    pub says: &'static str,
+    /// The unit of its result, whatever units the readings were typed in.
+    pub unit: Unit,
+    /// What it asks for, in the order in which [`estimate`](Self::estimate) takes the amounts.
+    pub inputs: &'static [Input],
+    /// The formula. It is handed one finite amount within limits for each input, in order; only [`estimate`](Self::estimate) calls it.
+    pub(super) formula: fn(&[f64]) -> Result<Outcome, Fault>,
+}
+
+/// One thing an instrument asks for.
+#[derive(Debug, PartialEq)]
+pub struct Input {
+    /// Name in storage, unique within the instrument; never renamed once released. Also its name in the budget of the outcome.
+    pub key: &'static str,
+    /// A few words that label the field, and name the input in "most of this spread comes from ...".
+    pub name: &'static str,
+    /// What the hands do.
+    pub ask: &'static str,
+    /// What sort of answer it takes.
+    pub kind: InputKind,
+    /// The unit of the amount handed to [`Instrument::estimate`], and of `least`, `most` and `default`.
+    pub unit: Unit,
+    /// The unit offered to people used to metric.
+    pub metric: Unit,
+    /// The unit offered to people used to inches and ounces.
+    pub imperial: Unit,
+    /// Smallest amount taken.
+    pub least: f64,
+    /// Largest amount taken.
+    pub most: f64,
+    /// What stands when nothing is given; none when it must be given. A form may keep inputs with a default out of sight at first.
+    pub default: Option<f64>,
+}
+
+/// What sort of answer an input takes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum InputKind {
+    /// Things counted: a whole number.
+    WholeCount,
+    /// Read off a rule, a scale or a label.
+    Measured,
+    /// Yes is 1, no is 0.
+    YesNo,
+}
+
+/// What an instrument says.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Outcome {
+    /// Best value, in the instrument's unit.
+    pub value: f64,
+    /// Standard uncertainty (1 sigma), in the instrument's unit.
+    pub uncertainty: f64,
+    /// Each input's part of the variance, biggest first, together 1; by the key of the input.
+    pub budget: Vec<(Name, f64)>,
+}
+
+/// Why an instrument says nothing.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Fault {
+    /// Not one amount for each input.
+    WrongNumberOfReadings {
+        /// How many inputs there are.
+        needed: usize,
+        /// How many amounts were handed in.
+        given: usize,
+    },
+    /// Nothing given, and no default.
+    Missing(&'static Input),
+    /// Infinite or not a number.
+    NotANumber(&'static Input),
+    /// A count with a fraction.
+    NotWhole(&'static Input),
+    /// A yes or no that is neither 1 nor 0.
+    NotYesOrNo(&'static Input),
+    /// Below `least` or above `most`.
+    OutOfRange(&'static Input),
+    /// A count so small that its own error drowns it.
+    TooFew {
+        /// The count.
+        input: &'static Input,
+        /// The smallest count that says something.
+        needed: u16,
+    },
+    /// Each reading may be right, and together they give what no garment has.
+    Implausible {
+        /// What they give, in `unit`.
+        value: f64,
+        /// Smallest value believed.
+        least: f64,
+        /// Largest value believed.
+        most: f64,
+        /// The instrument's unit.
+        unit: Unit,
+    },
+}
+
+impl Instrument {
+    /// The outcome for one amount per input, in the order of [`inputs`](Self::inputs) and each in that input's own
+    /// [`unit`](Input::unit); `None` stands for nothing given, and takes the input's default.
+    ///
+    /// # Errors
+    /// A [`Fault`] for the first input that cannot be taken, or for what they give together. Never panics, whatever is handed in.
+    ///
+    /// ```
+    /// use garment_assay::measure::STITCH_DENSITY;
+    /// // 24 stitches over 76.2 mm (3 inches), the ruler laid down anywhere.
+    /// let outcome = STITCH_DENSITY.estimate(&[Some(24.0), Some(76.2), None, None, None]).unwrap();
+    /// assert_eq!(format!("{:.2} {:.2}", outcome.value, outcome.uncertainty), "8.00 0.15");
+    /// assert_eq!(outcome.budget[0].0, "count");
+    /// ```
+    pub fn estimate(&self, given: &[Option<f64>]) -> Result<Outcome, Fault> {
+        if given.len() != self.inputs.len() {
+            return Err(Fault::WrongNumberOfReadings { needed: self.inputs.len(), given: given.len() });
+        }
+        let amounts =
+            self.inputs.iter().zip(given).map(|(input, amount)| input.taken(*amount)).collect::<Result<Vec<f64>, _>>()?;
+        (self.formula)(&amounts)
+    }
+
+    /// The input of that key, and its place.
+    pub fn input(&self, key: &str) -> Option<(usize, &'static Input)> {
+        self.inputs.iter().enumerate().find(|(_, input)| input.key == key)
+    }
+}
+
+/// Content: the same instrument is the same place in memory.
+impl PartialEq for Instrument {
+    fn eq(&self, other: &Instrument) -> bool {
+        std::ptr::eq(self, other)
+    }
+}
+
+impl Input {
+    /// The unit offered to people of that habit.
+    pub const fn unit_in(&self, system: System) -> Unit {
+        match system {
+            System::Metric => self.metric,
+            System::Imperial => self.imperial,
+        }
+    }
+
+    /// What a person typed, as the amount [`Instrument::estimate`] takes: in [`unit`](Self::unit), with `offered` assumed where no unit
+    /// was typed. Limits are checked by `estimate`, not here.
+    ///
+    /// # Errors
+    /// As [`read`](crate::quantity::read()).
+    ///
+    /// ```
+    /// use garment_assay::measure::STITCH_DENSITY;
+    /// use garment_assay::quantity::{Decimal, Unit};
+    /// let length = &STITCH_DENSITY.inputs[1];
+    /// assert_eq!(length.read("76,2", Unit::Millimetre, Decimal::Point), Ok(76.2));
+    /// assert!((length.read("3 in", Unit::Millimetre, Decimal::Point).unwrap() - 76.2).abs() < 1e-9);
+    /// ```
+    pub fn read(&self, text: &str, offered: Unit, decimal: Decimal) -> Result<f64, ReadFault> {
+        let amount = read(text, offered, decimal)?;
+        amount.in_unit(self.unit).ok_or(ReadFault::WrongUnit { typed: amount.unit, expected: self.unit })
+    }
+
+    /// The amount to reckon with.
+    fn taken(&'static self, amount: Option<f64>) -> Result<f64, Fault> {
+        let amount = amount.or(self.default).ok_or(Fault::Missing(self))?;
+        if !amount.is_finite() {
+            return Err(Fault::NotANumber(self));
+        }
+        match self.kind {
+            InputKind::WholeCount if amount.fract() != 0.0 => return Err(Fault::NotWhole(self)),
+            InputKind::YesNo if amount != 0.0 && amount != 1.0 => return Err(Fault::NotYesOrNo(self)),
+            _ => {}
+        }
+        // A limit typed in the other system's unit must not fail by the last bit of its conversion.
+        let slack = 1e-9 * self.most.abs().max(self.least.abs());
+        if amount < self.least - slack || amount > self.most + slack { Err(Fault::OutOfRange(self)) } else { Ok(amount) }
+    }
+
+    /// "between 10 and 300 mm", in the unit of that habit, rounded inwards so that both ends are taken.
+    fn limits(&self, system: System, decimal: Decimal) -> String {
+        let unit = self.unit_in(system);
+        let end = |amount: f64, inwards: fn(f64) -> f64| {
+            let amount = self.unit.convert(amount, unit).unwrap_or(amount);
+            // Three digits say enough; a whole number stays as it is.
+            let step = if amount.abs() < 10.0 { 100.0 } else { 1.0 };
+            let near = (amount * step).round() / step;
+            let shown = if (near - amount).abs() <= 1e-9 * amount.abs() { near } else { inwards(amount * step) / step };
+            written_exactly(shown, 2, decimal)
+        };
+        let limits = format!("between {} and {}", end(self.least, f64::ceil), end(self.most, f64::floor));
+        if unit.symbol().is_empty() { limits } else { format!("{limits} {}", unit.symbol()) }
+    }
+}
+
+impl Outcome {
+    /// An estimate said in the instrument's unit; none when it is unknown or measures something else.
+    pub(super) fn of<D: Dimension>(estimate: &Estimate<D>, unit: Unit) -> Option<Outcome> {
+        let (value, uncertainty) = estimate.in_unit(unit)?;
+        Some(Outcome { value, uncertainty, budget: estimate.budget().into_iter().map(|part| (part.name, part.share)).collect() })
+    }
+}
+
+impl Fault {
+    /// The input that is at fault, where it is one.
+    pub const fn input(&self) -> Option<&'static Input> {
+        match self {
+            Fault::Missing(input) | Fault::NotANumber(input) | Fault::NotWhole(input) => Some(input),
+            Fault::NotYesOrNo(input) | Fault::OutOfRange(input) | Fault::TooFew { input, .. } => Some(input),
+            Fault::WrongNumberOfReadings { .. } | Fault::Implausible { .. } => None,
+        }
+    }
+
+    /// What the person is told, and what to do; limits in the units they are used to.
+    pub fn sentence(&self, system: System, decimal: Decimal) -> String {
+        match self {
+            Fault::WrongNumberOfReadings { needed, given } => {
+                format!("{given} readings came in and {needed} are needed. Enter them again.")
+            }
+            Fault::Missing(input) if input.kind == InputKind::YesNo => format!("{}: choose yes or no.", input.name),
+            Fault::Missing(input) => format!("{}: type a number.", input.name),
+            Fault::NotANumber(input) => format!("{}: type a plain number.", input.name),
+            Fault::NotWhole(input) => format!("{}: type a whole number, without a fraction.", input.name),
+            Fault::NotYesOrNo(input) => format!("{}: choose yes or no.", input.name),
+            Fault::OutOfRange(input) => format!("{}: type a number {}.", input.name, input.limits(system, decimal)),
+            Fault::TooFew { input, needed } => {
+                format!("{}: {needed} or more are needed to say anything. Count over a longer stretch.", input.name)
+            }
+            Fault::Implausible { value, least, most, unit } => format!(
+                "That makes {} {}; between {} and {} is to be expected. Look at the readings again.",
+                written(*value, 1, decimal),
+                unit.symbol(),
+                written_exactly(*least, 1, decimal),
+                written_exactly(*most, 1, decimal)
+            ),
+        }
+    }
 }

@@ -5,5 +5,7 @@ mod instrument;
 mod stitch_density;
 
 pub use direct::{CLOTH_MASS, GIVE, GROWTH, LEG_TWIST, LOOSE_ENDS, TACKS};
-pub use instrument::Instrument;
-pub use stitch_density::STITCH_DENSITY;
+pub use instrument::{Fault, Input, InputKind, Instrument, Outcome};
+pub use stitch_density::{
+    STITCH_DENSITY, density_after_shrinking, density_of_stitch_length, one_stitch_more_or_less, stitch_length,
+};

@@ -37,7 +37,7 @@ use std::ops::{Add, Mul, Sub};
 use typenum::{Diff, Integer, N1, N2, P1, P2, Prod, Sum, Z0};
 
 /// Powers of length, mass, time and money. Never made as a value; it only labels an [`Estimate`](super::Estimate).
-pub struct Dim<L, M, T, C>(PhantomData<fn() -> (L, M, T, C)>);
+pub struct Dim<L, M, T, C>(PhantomData<(L, M, T, C)>);
 
 /// A product of whole powers of the four base dimensions.
 pub trait Dimension: 'static {

@@ -212,7 +212,8 @@ impl<D: Dimension> Estimate<D> {
 
     /// One value from one, by its slope.
     fn mapped<R: Dimension>(&self, value: f64, slope: f64) -> Estimate<R> {
-        combined(value, &self.terms, slope, &[], 0.0)
+        // Some functions give a number for NaN: NaN to the power 0 is 1 in IEEE 754.
+        if self.is_known() { combined(value, &self.terms, slope, &[], 0.0) } else { Estimate::unknown() }
     }
 }
 
@@ -232,6 +233,9 @@ impl Estimate<Number> {
     pub fn powf(&self, power: f64) -> Self {
         if power == 0.0 && self.is_known() {
             return Self::exact(1.0);
+        }
+        if !power.is_finite() {
+            return Self::unknown();
         }
         self.mapped(self.value.powf(power), power * self.value.powf(power - 1.0))
     }

@@ -170,8 +170,9 @@ fn vulgar(c: char) -> Option<f64> {
 
 /// The number in a text of digits, signs, spaces and fractions.
 fn number(text: &str, decimal: Decimal) -> Result<f64, ReadFault> {
-    if let Some(fraction) = text.chars().next_back().and_then(vulgar) {
-        let whole = text.trim_end_matches(|c| vulgar(c) == Some(fraction)).trim_end();
+    let mut rest = text.chars();
+    if let Some(fraction) = rest.next_back().and_then(vulgar) {
+        let whole = rest.as_str().trim_end();
         return Ok(if whole.is_empty() { fraction } else { whole_number(whole)? + fraction });
     }
     if let Some((over, under)) = text.split_once(['/', '⁄']) {
@@ -254,7 +255,7 @@ fn unit(word: &str, expected: Unit) -> Result<Unit, ReadFault> {
     if word.is_empty() {
         return Ok(expected);
     }
-    let means = |unit: &Unit| unit.words().iter().any(|known| spelled(known).eq(spelled(word)));
+    let means = |unit: &Unit| unit.words().iter().chain([&unit.name()]).any(|known| spelled(known).eq(spelled(word)));
     let found = std::iter::once(expected)
         .chain(Unit::ALL.into_iter().filter(|unit| unit.is_like(expected)))
         .chain(Unit::ALL)

@@ -178,7 +178,7 @@ impl Unit {
             Unit::Count => &["", "stitches", "stitch", "st", "pcs", "pieces"],
             Unit::Percent => &["%", "percent", "pct"],
             Unit::MillimetrePerHundred => {
-                &["mm per 100 mm", "mmper100mm", "mm/100mm", "mmper10cm", "mm/10cm", "mmoneach100mm", "mm", "millimetres"]
+                &["mm per 100 mm", "mmper100mm", "mm/100mm", "mmper10cm", "mm/10cm", "mm", "millimetres"]
             }
             Unit::Degree => &["°", "deg", "degree", "degrees"],
             Unit::Millimetre => &["mm", "millimetre", "millimetres", "millimeter", "millimeters"],

@@ -90,14 +90,12 @@ pub fn written_with_spread(value: f64, spread: f64, unit: Unit, decimal: Decimal
         None => written_exactly(value, 6, decimal),
         Some(place) => {
             let decimals = (-place).max(0) as u8;
-            // Tens and hundreds: rounded to the place first, then written whole.
-            let step = 10.0_f64.powi(place.max(0));
-            let rounded = |number: f64| written((number / step).round_ties_even() * step, decimals, decimal);
-            if place > 0 {
-                format!("{} ± {}", rounded(value), rounded(spread))
-            } else {
-                format!("{} ± {}", written(value, decimals, decimal), written(spread, decimals, decimal))
-            }
+            // Tens and hundreds are rounded to their place first, then written whole.
+            let step = 10.0_f64.powi(place);
+            let shown = |number: f64| {
+                written(if place > 0 { (number / step).round_ties_even() * step } else { number }, decimals, decimal)
+            };
+            format!("{} ± {}", shown(value), shown(spread))
         }
     };
     match unit {
