@@ -9,7 +9,6 @@ import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { after } from "node:test";
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
 import { serve } from "../../scripts/serve.mjs";
@@ -56,14 +55,15 @@ async function browserWith(args) {
   return browsers.get(key);
 }
 
-/** Ends what `address` and `visit` started; tests need not call it. */
+/** Ends what `address` and `visit` started; a test file need not call it. */
 export async function closeAll() {
   for (const browser of browsers.values()) await (await browser).close();
   browsers.clear();
   if (server) await (await server).close();
   server = undefined;
 }
-after(closeAll);
+// Only for a test file: in any other program Node would report on the tests that it does not have.
+if (process.argv[1].endsWith(".test.mjs")) (await import("node:test")).after(closeAll);
 
 // --- the watch ---------------------------------------------------------------------------------------------------------------
 
