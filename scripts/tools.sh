@@ -183,17 +183,21 @@ node_here() {
       quietly npm install --prefix "$home" --ignore-scripts --no-audit --no-fund "$package@$NODE_VERSION" ||
         fail "Node $NODE_VERSION could not be installed"
     fi
+    npm_path=$PATH
     PATH=$home/node_modules/$package/bin:$PATH
     node_is_new_enough && return
   fi
   fail "Node 20.19 or newer, with npm, is needed. Install it and run this again."
 }
 
+# Debian's npm finds its own parts only when Debian's Node runs it, so it gets the PATH from before.
+npm_path=$PATH
+
 # Installs the packages of a folder's lock file, unless that very lock file is what was installed last.
 packages() {
   cmp -s "$1/package-lock.json" "$1/node_modules/.installed-lock.json" && return
   say "installing the packages of $1/package-lock.json"
-  (cd "$1" && quietly npm ci --ignore-scripts --no-audit --no-fund) || fail "npm's packages could not be installed"
+  (cd "$1" && quietly env PATH="$npm_path" npm ci --ignore-scripts --no-audit --no-fund) || fail "npm's packages could not be installed"
   cp "$1/package-lock.json" "$1/node_modules/.installed-lock.json"
 }
 

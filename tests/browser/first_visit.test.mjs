@@ -72,20 +72,16 @@ test("the page's policy refuses inline script, made-up markup and unknown worker
 });
 
 test("an old browser is told so, and shows no blank page", async () => {
-  await visit({ ready: false, path: "icon.svg" }, async ({ page, home }) => {
-    await page.addInitScript(() => {
-      WebAssembly.validate = () => false;
-    });
-    await page.goto(home);
+  const before = (context) => context.addInitScript(() => (WebAssembly.validate = () => false));
+  await visit({ ready: false, before }, async ({ page }) => {
     await page.getByRole("alert").filter({ hasText: "too old" }).waitFor();
     assert.ok(await page.getByRole("heading", { level: 1 }).isVisible(), "the frame still says where one is");
   });
 });
 
 test("a program that does not arrive is told about", async () => {
-  await visit({ ready: false, path: "icon.svg" }, async ({ page, context, home, problems }) => {
-    await context.route("**/*.wasm", (route) => route.abort());
-    await page.goto(home);
+  const before = (context) => context.route("**/*.wasm", (route) => route.abort());
+  await visit({ ready: false, before }, async ({ page, problems }) => {
     await page.getByRole("alert").filter({ hasText: "could not start" }).waitFor();
     assert.notEqual(problems.length, 0);
     problems.length = 0;

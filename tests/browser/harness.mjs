@@ -9,7 +9,6 @@ import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { after } from "node:test";
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
 import { serve } from "../../scripts/serve.mjs";
@@ -56,14 +55,15 @@ async function browserWith(args) {
   return browsers.get(key);
 }
 
-/** Ends what `address` and `visit` started; tests need not call it. */
+/** Ends what `address` and `visit` started; a test file need not call it. */
 export async function closeAll() {
   for (const browser of browsers.values()) await (await browser).close();
   browsers.clear();
   if (server) await (await server).close();
   server = undefined;
 }
-after(closeAll);
+// Only for a test file: in any other program Node would report on the tests that it does not have.
+if (process.argv[1].endsWith(".test.mjs")) (await import("node:test")).after(closeAll);
 
 // --- the watch ---------------------------------------------------------------------------------------------------------------
 
@@ -99,9 +99,9 @@ export function watch(context, home) {
  * `body` gets `page`, `context`, `home` (the app's address), `problems` (empty it if the test provokes some), `reopen()` for a
  * second tab.
  * @param {{path?: string, size?: keyof typeof SIZES, scheme?: "light" | "dark", throttle?: number, args?: string[],
- *   context?: object, home?: string, ready?: boolean}} options `path` is what follows the address, such as `#/rack`; `throttle`
+ *   context?: object, home?: string, ready?: boolean, before?: (context: object) => Promise<void>}} options `path` is what follows the address, such as `#/rack`; `throttle`
  *   slows the processor that many times; `args` are further flags of Chromium; `context` further options of Playwright's
- *   context; `home` another address than the built app's; `ready: false` does not wait until the app has started.
+ *   context; `home` another address than the built app's; `ready: false` does not wait until the app has started; `before` prepares the context.
  * @param {(visit: object) => Promise<void>} body
  */
 export async function visit(options, body) {
@@ -119,6 +119,7 @@ export async function visit(options, body) {
     return page;
   };
   try {
+    await options.before?.(context);
     const page = await open();
     await body({ page, context, home, problems, reopen: open });
     assert.deepEqual(problems, [], "something went wrong out of sight");
@@ -174,7 +175,7 @@ export async function smallTargets(page, least = 44) {
       // A radio or a box is pressed by its label.
       const target = element.labels?.[0] && ["radio", "checkbox", "file"].includes(element.type) ? element.labels[0] : element;
       const box = target.getBoundingClientRect();
-      const inText = getComputedStyle(target).display === "inline" && target.closest("p, li, dd");
+      const inText = window.getComputedStyle(target).display === "inline" && target.closest("p, li, dd");
       if (box.width === 0 || inText || (box.width >= least && box.height >= least)) continue;
       const name = (element.getAttribute("aria-label") ?? target.textContent).trim().slice(0, 40);
       found.push(`${element.localName} "${name}": ${Math.round(box.width)} by ${Math.round(box.height)}`);

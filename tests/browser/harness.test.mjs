@@ -11,10 +11,8 @@ import { isTooWide, smallTargets, violations, visit } from "./harness.mjs";
 /** Serves one page with the given body, and visits it. */
 async function visitPage(body, look) {
   const dir = await mkdtemp(join(tmpdir(), "garment-assay-page-"));
-  await writeFile(
-    join(dir, "index.html"),
-    `<!doctype html><html lang="en"><title>A page</title><link rel="icon" href="data:,"><main><h1>A page</h1>${body}</main>`,
-  );
+  const head = `<meta name="viewport" content="width=device-width"><title>A page</title><link rel="icon" href="data:,">`;
+  await writeFile(join(dir, "index.html"), `<!doctype html><html lang="en">${head}<main><h1>A page</h1>${body}</main>`);
   const server = await serve({ dir });
   try {
     await visit({ home: server.url, ready: false }, look);
@@ -50,7 +48,7 @@ test("a page without fault passes", async () => {
 });
 
 test("a picture without words, a page too wide and a button too small are found", async () => {
-  const body = `<meta name="viewport" content="width=device-width"><img src="data:image/gif;base64,R0lGODlhAQABAAAAACw=" width="900">
+  const body = `<div style="width:900px"><img src="data:image/svg+xml,%3Csvg xmlns='http://www.w3.org/2000/svg'/%3E"></div>
     <button style="width:20px;height:20px;padding:0">x</button>`;
   await visitPage(body, async ({ page }) => {
     assert.match((await violations(page)).join("\n"), /image-alt/);
