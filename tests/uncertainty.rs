@@ -136,6 +136,9 @@ fn what_has_no_value_is_unknown_and_stays_so() {
     assert!(!Estimate::<Money>::exact(f64::NAN).is_known());
     assert_eq!(zero.powi::<Z0>(), Estimate::exact(1.0));
     assert_eq!(zero.powi::<P2>().uncertainty(), 0.0);
+    // The quotient is 1, but its slopes overflow: infinity less infinity.
+    let tiny = number("tiny", 1e-310, 1e-311);
+    assert!(!(&tiny / &tiny).is_known());
     assert!(!(&two * f64::INFINITY).is_known() && !(&two / 0.0).is_known());
 }
 

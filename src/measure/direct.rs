@@ -38,7 +38,7 @@ pub static GROWTH: Instrument = Instrument {
     inputs: &[
         reading(
             "Growth on 100 mm",
-            "Mark 100 mm across the thigh with two fingertips. Pull firmly for 10 seconds, let go, wait 30 seconds. Read how many \
+            "Mark 100 mm across the cloth with two fingertips; on trousers, across the thigh. Pull firmly for 10 seconds, let go, wait 30 seconds. Read how many \
              millimetres longer it is: each is one per cent.",
             InputKind::Measured,
             [Unit::Percent, Unit::MillimetrePerHundred, Unit::Percent],
@@ -58,7 +58,7 @@ pub static GIVE: Instrument = Instrument {
     inputs: &[
         reading(
             "Give on 100 mm",
-            "Mark 100 mm across the thigh with two fingertips. Pull as if you lifted 2 kg, and read how many millimetres longer it is. Keep \
+            "Mark 100 mm across the cloth with two fingertips; on trousers, across the thigh. Pull as if you lifted 2 kg, and read how many millimetres longer it is. Keep \
              off seams and prints. One clean pull is enough.",
             InputKind::Measured,
             [Unit::MillimetrePerHundred, Unit::MillimetrePerHundred, Unit::Percent],
@@ -78,7 +78,7 @@ pub static LOOSE_ENDS: Instrument = Instrument {
     inputs: &[
         reading(
             "Loose ends",
-            "Go round the whole piece, inside and out. Count thread ends longer than 3 mm, about the width of two matches.",
+            "Go round the whole piece, inside and out. Count thread ends longer than 3 mm.",
             InputKind::WholeCount,
             [Unit::Count; 3],
             [0.0, 200.0],

@@ -6,7 +6,7 @@
 //!
 //! A sum of two kinds does not compile:
 //!
-//! ```compile_fail,E0308
+//! ```compile_fail,E0277
 //! use garment_assay::quantity::{Estimate, Length, Mass};
 //! let length: Estimate<Length> = Estimate::exact(0.1);
 //! let mass: Estimate<Mass> = Estimate::exact(0.1);

@@ -179,6 +179,13 @@ mod tests {
     }
 
     #[test]
+    fn thousands_are_parted_from_five_digits_up() {
+        assert_eq!(written(1234.0, 0, Decimal::Point), "1234");
+        assert_eq!(written(12_345.0, 0, Decimal::Point), "12\u{202f}345");
+        assert_eq!(written(-1_234_567.25, 2, Decimal::Comma), "−1\u{202f}234\u{202f}567,25");
+    }
+
+    #[test]
     fn the_decimal_sign_is_the_persons_own() {
         assert_eq!(written_with_spread(8.6437, 0.2312, Unit::Millimetre, Decimal::Comma), "8,6 ± 0,2 mm");
     }
