@@ -1,5 +1,7 @@
 //! What a drawing is made of, and how one is made from a picture and a seed.
 
+use super::chance::Chance;
+use super::pen::{Area, FRAME, Pen};
 use super::picture::Picture;
 
 /// A finished drawing: marks to be painted in order, in a frame of [`Drawing::WIDTH`] by [`Drawing::HEIGHT`] units.
@@ -76,6 +78,76 @@ pub enum Ink {
 }
 
 /// Draws a picture. The same picture and seed give the same drawing; any knob values are accepted and clamped.
-pub fn drawing(_picture: &Picture, _seed: u64) -> Drawing {
-    Drawing { width: Drawing::WIDTH as u16, height: Drawing::HEIGHT as u16, marks: Vec::new() }
+pub fn drawing(picture: &Picture, seed: u64) -> Drawing {
+    let (mut sheet, mut chance) = (Sheet::default(), Chance::new(seed));
+    picture.draw(&mut sheet, &mut chance);
+    Drawing { width: Drawing::WIDTH as u16, height: Drawing::HEIGHT as u16, marks: sheet.marks }
+}
+
+/// The drawing under way.
+#[derive(Default)]
+pub(super) struct Sheet {
+    marks: Vec<Mark>,
+}
+
+impl Sheet {
+    fn mark(&mut self, ink: Ink, paint: Paint, pen: Pen) {
+        let path = pen.finish();
+        if !path.is_empty() {
+            self.marks.push(Mark { path, ink, paint });
+        }
+    }
+
+    /// Fills what the pen outlined.
+    pub(super) fn fill(&mut self, ink: Ink, pen: Pen) {
+        self.mark(ink, Paint::Fill, pen);
+    }
+
+    /// Draws along what the pen wrote.
+    pub(super) fn stroke(&mut self, ink: Ink, width: f64, pen: Pen) {
+        self.mark(ink, Paint::Stroke(width), pen);
+    }
+
+    /// Draws along what the pen wrote, in dashes.
+    pub(super) fn dash(&mut self, ink: Ink, width: f64, dash: f64, gap: f64, pen: Pen) {
+        self.mark(ink, Paint::Dashed(width, dash, gap), pen);
+    }
+
+    /// Fills a box.
+    pub(super) fn area(&mut self, ink: Ink, area: Area) {
+        let mut pen = Pen::new();
+        pen.rect(area.x, area.y, area.width, area.height);
+        self.fill(ink, pen);
+    }
+
+    /// Slanting dashes that make a box read as twill.
+    pub(super) fn twill(&mut self, ink: Ink, area: Area, pitch: f64) {
+        let mut pen = Pen::new();
+        pen.hatch(area, pitch, area.height * 0.5);
+        self.dash(ink, pitch * 0.28, pitch * 1.1, pitch * 0.5, pen);
+    }
+
+    /// Denim, face up, over the whole frame.
+    pub(super) fn face(&mut self) {
+        self.area(Ink::Cloth, FRAME);
+        self.twill(Ink::ClothDark, FRAME, 3.6);
+    }
+
+    /// Denim, wrong side up, over the whole frame.
+    pub(super) fn inside(&mut self) {
+        self.area(Ink::ClothPale, FRAME);
+        self.twill(Ink::ClothLight, FRAME, 3.6);
+    }
+
+    /// Stitches on the face of the cloth, with the shadow that makes them lie on top.
+    pub(super) fn stitches(&mut self, width: f64, pen: Pen) {
+        self.stroke(Ink::Shade, width + 1.4, pen.clone());
+        self.stroke(Ink::ThreadLight, width, pen);
+    }
+
+    /// A ply in section: a thick line with an outline.
+    pub(super) fn ply(&mut self, ink: Ink, thickness: f64, pen: Pen) {
+        self.stroke(Ink::Edge, thickness + 1.2, pen.clone());
+        self.stroke(ink, thickness - 0.4, pen);
+    }
 }

@@ -1,13 +1,20 @@
 //! Every subject that can be drawn, and what is known to be true of each.
 
+use super::chance::Chance;
+use super::closing::{Buttonhole, Fly, Label};
 use super::cloth::{ClothFace, Fold, PocketCloth, Weave};
 use super::cloth_trial::{Give, Growth, RubOff};
+use super::drawing::Sheet;
+use super::edges::{BagSeam, Hem, OutseamEdge};
+use super::ends::{RowEnd, ThreadTails};
 use super::finish::{Fade, Wash, Wear, Whiskers};
-use super::seam::{BagSeam, Hem, JoinedSeam, OutseamEdge};
+use super::pen::clamp;
+use super::pucker::Pucker;
+use super::seam::JoinedSeam;
 use super::seam_place::{BeltLoop, Crotch, SeatYoke};
 use super::shape::{BackPockets, Bagging, LegTwist, Matching, Symmetry};
-use super::stitching::{Pucker, RowEnd, ThreadTails, Topstitch};
-use super::trims::{BarTack, Button, Buttonhole, Fly, Label, Rivet, StressPoints};
+use super::stitching::Topstitch;
+use super::trims::{BarTack, Button, Rivet, StressPoints};
 
 /// What a specimen shows, and how much of it. Plain data: it stands in `static` content beside the answer it draws.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -109,7 +116,104 @@ pub enum Known {
     Whiskers(super::finish::WhiskerWork),
 }
 
-/// What is known to be true of a picture, where that means something.
-pub fn truth(_picture: &Picture) -> Vec<Known> {
-    Vec::new()
+/// What is known to be true of a picture, where that means something; empty where it does not.
+pub fn truth(picture: &Picture) -> Vec<Known> {
+    match picture {
+        Picture::Topstitch(it) => it.truth(),
+        Picture::Pucker(it) => vec![Known::RippleMm(clamp(it.height_mm, 0.0, 3.0))],
+        Picture::ThreadTails(it) => vec![Known::LooseEnds(it.ends.min(14))],
+        Picture::SeatYoke(it) => vec![Known::OffMm(clamp(it.miss_mm, 0.0, 12.0))],
+        Picture::Crotch(it) => vec![Known::OffMm(clamp(it.miss_mm, 0.0, 12.0))],
+        Picture::Weave(it) => vec![Known::YarnsPerCm(clamp(it.ends_per_cm, 5.0, 40.0), clamp(it.picks_per_cm, 5.0, 30.0))],
+        Picture::Give(it) => vec![Known::GiveCm(clamp(it.give_cm, 0.0, 5.0))],
+        Picture::Growth(it) => vec![Known::GrowthPercent(clamp(it.percent, 0.0, 10.0))],
+        Picture::StressPoints(it) => vec![Known::Secured(it.secured.min(10))],
+        Picture::Whiskers(it) => vec![Known::Whiskers(it.work)],
+        Picture::LegTwist(it) => vec![Known::OffMm(clamp(it.twist_mm, 0.0, 60.0))],
+        Picture::BackPockets(it) => vec![Known::OffMm(it.worst())],
+        Picture::Matching(it) => vec![Known::OffMm(clamp(it.miss_mm, 0.0, 12.0))],
+        _ => Vec::new(),
+    }
+}
+
+impl Picture {
+    /// The picture in words, for those who hear the screen and for print.
+    pub fn words(&self) -> String {
+        match self {
+            Picture::Topstitch(it) => it.words(),
+            Picture::RowEnd(it) => it.words(),
+            Picture::Pucker(it) => it.words(),
+            Picture::ThreadTails(it) => it.words(),
+            Picture::JoinedSeam(it) => it.words(),
+            Picture::SeatYoke(it) => it.words(),
+            Picture::OutseamEdge(it) => it.words(),
+            Picture::BagSeam(it) => it.words(),
+            Picture::Hem(it) => it.words(),
+            Picture::Crotch(it) => it.words(),
+            Picture::BeltLoop(it) => it.words(),
+            Picture::Weave(it) => it.words(),
+            Picture::ClothFace(it) => it.words(),
+            Picture::Fold(it) => it.words(),
+            Picture::PocketCloth(it) => it.words(),
+            Picture::Give(it) => it.words(),
+            Picture::Growth(it) => it.words(),
+            Picture::RubOff(it) => it.words(),
+            Picture::Wash(it) => it.words(),
+            Picture::Whiskers(it) => it.words(),
+            Picture::Fade(it) => it.words(),
+            Picture::Wear(it) => it.words(),
+            Picture::BarTack(it) => it.words(),
+            Picture::StressPoints(it) => it.words(),
+            Picture::Button(it) => it.words(),
+            Picture::Rivet(it) => it.words(),
+            Picture::Buttonhole(it) => it.words(),
+            Picture::Fly(it) => it.words(),
+            Picture::Label(it) => it.words(),
+            Picture::LegTwist(it) => it.words(),
+            Picture::BackPockets(it) => it.words(),
+            Picture::Bagging(it) => it.words(),
+            Picture::Matching(it) => it.words(),
+            Picture::Symmetry(it) => it.words(),
+        }
+    }
+
+    /// Draws it.
+    pub(super) fn draw(&self, sheet: &mut Sheet, chance: &mut Chance) {
+        match self {
+            Picture::Topstitch(it) => it.draw(sheet, chance),
+            Picture::RowEnd(it) => it.draw(sheet, chance),
+            Picture::Pucker(it) => it.draw(sheet, chance),
+            Picture::ThreadTails(it) => it.draw(sheet, chance),
+            Picture::JoinedSeam(it) => it.draw(sheet, chance),
+            Picture::SeatYoke(it) => it.draw(sheet, chance),
+            Picture::OutseamEdge(it) => it.draw(sheet, chance),
+            Picture::BagSeam(it) => it.draw(sheet, chance),
+            Picture::Hem(it) => it.draw(sheet, chance),
+            Picture::Crotch(it) => it.draw(sheet, chance),
+            Picture::BeltLoop(it) => it.draw(sheet, chance),
+            Picture::Weave(it) => it.draw(sheet, chance),
+            Picture::ClothFace(it) => it.draw(sheet, chance),
+            Picture::Fold(it) => it.draw(sheet, chance),
+            Picture::PocketCloth(it) => it.draw(sheet, chance),
+            Picture::Give(it) => it.draw(sheet, chance),
+            Picture::Growth(it) => it.draw(sheet, chance),
+            Picture::RubOff(it) => it.draw(sheet, chance),
+            Picture::Wash(it) => it.draw(sheet, chance),
+            Picture::Whiskers(it) => it.draw(sheet, chance),
+            Picture::Fade(it) => it.draw(sheet, chance),
+            Picture::Wear(it) => it.draw(sheet, chance),
+            Picture::BarTack(it) => it.draw(sheet, chance),
+            Picture::StressPoints(it) => it.draw(sheet, chance),
+            Picture::Button(it) => it.draw(sheet, chance),
+            Picture::Rivet(it) => it.draw(sheet, chance),
+            Picture::Buttonhole(it) => it.draw(sheet, chance),
+            Picture::Fly(it) => it.draw(sheet, chance),
+            Picture::Label(it) => it.draw(sheet, chance),
+            Picture::LegTwist(it) => it.draw(sheet, chance),
+            Picture::BackPockets(it) => it.draw(sheet, chance),
+            Picture::Bagging(it) => it.draw(sheet, chance),
+            Picture::Matching(it) => it.draw(sheet, chance),
+            Picture::Symmetry(it) => it.draw(sheet, chance),
+        }
+    }
 }

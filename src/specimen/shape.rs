@@ -1,5 +1,10 @@
 //! Cut and balance: twist, pairs, bagging, matching.
 
+use super::chance::Chance;
+use super::drawing::{Ink, Sheet};
+use super::pen::{Area, FRAME, Pen, Row, Track, clamp};
+use super::words::Words;
+
 /// The lower leg lying flat.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LegTwist {
@@ -43,4 +48,249 @@ pub struct Symmetry {
     pub length_off_mm: f64,
     /// How much wider it is at the hem, in mm, 0 to 30.
     pub width_off_mm: f64,
+}
+
+impl LegTwist {
+    /// Drawing units per mm: a hem of some 200 mm fills the frame.
+    const MM: f64 = 0.45;
+
+    pub(super) fn words(&self) -> String {
+        let mut words = Words::new();
+        words.and("a leg lying flat");
+        words.number(clamp(self.twist_mm, 0.0, 60.0), "millimetres from the fold to the side seam at the hem");
+        words.done()
+    }
+
+    pub(super) fn draw(&self, sheet: &mut Sheet, _chance: &mut Chance) {
+        let walked = clamp(self.twist_mm, 0.0, 60.0) * LegTwist::MM;
+        sheet.area(Ink::Paper, FRAME);
+        let (top, low, left, fold) = (-5.0, 64.0, 16.0, 106.0);
+        let leg = [(left - 4.0, top), (fold + 2.0, top), (fold, low), (left, low)];
+        sheet.fill(Ink::Cloth, Pen::with(|pen| _ = pen.outline(&leg)));
+        sheet.twill(Ink::ClothDark, Area { x: left, y: 0.0, width: fold - left, height: low }, 4.0);
+        sheet.stroke(Ink::Edge, 1.6, Pen::with(|pen| _ = pen.outline(&leg)));
+        let hem = Track::level(left, fold, low - 9.0);
+        let mut thread = Pen::new();
+        Row::of(6.0).sew(&mut thread, &hem, 0.0, 1.0, hem.length());
+        // The seam leaves the fold at the knee and walks round.
+        let seam: Vec<(f64, f64)> = (0..=12)
+            .map(|i| {
+                let down = f64::from(i) / 12.0;
+                (fold + 1.6 - down * 1.6 - walked * down.powf(1.35) - 1.2, top + (low - top) * down)
+            })
+            .collect();
+        sheet.stroke(Ink::Shade, 3.4, Pen::with(|pen| _ = pen.points(&seam)));
+        sheet.stroke(Ink::ClothPale, 1.3, Pen::with(|pen| _ = pen.points(&seam)));
+        let track = Track::through(&seam);
+        Row::of(6.0).sew(&mut thread, &track, 4.4, 0.0, track.length());
+        sheet.stitches(1.9, thread);
+        // A tape at the hem, from the fold to the seam.
+        let (from, to) = (fold - walked, fold);
+        sheet.area(Ink::Tape, Area { x: left, y: 68.0, width: fold - left + 10.0, height: 12.0 });
+        let ticks = Pen::with(|pen| {
+            for cm in 0..=20 {
+                let x = fold - f64::from(cm) * 10.0 * LegTwist::MM;
+                pen.line(x, 68.0, x, if cm % 5 == 0 { 75.0 } else { 71.6 });
+            }
+        });
+        sheet.stroke(Ink::Edge, 0.9, ticks);
+        sheet.stroke(Ink::Thread, 3.0, Pen::with(|pen| _ = pen.line(from, 77.0, to, 77.0)));
+        sheet.stroke(Ink::Thread, 1.3, Pen::with(|pen| _ = pen.line(from, low, from, 79.0).line(to, low, to, 79.0)));
+    }
+}
+
+impl BackPockets {
+    /// Drawing units per mm: the frame shows some 80 mm about the centre seam.
+    const MM: f64 = 1.5;
+
+    pub(super) fn words(&self) -> String {
+        let worst = self.worst();
+        String::from(if worst < 1.0 {
+            "back pockets level and equally far from the centre seam, yoke ends meet"
+        } else if worst < 3.1 {
+            "back pockets and yoke a trifle off"
+        } else if worst < 6.1 {
+            "back pockets and yoke off by some millimetres"
+        } else {
+            "back pockets and yoke plainly off"
+        })
+    }
+
+    /// The worst of the three, in mm.
+    pub(super) fn worst(&self) -> f64 {
+        let held = |mm: f64| clamp(mm, 0.0, 12.0);
+        held(self.level_off_mm).max(held(self.centre_off_mm)).max(held(self.yoke_off_mm))
+    }
+
+    pub(super) fn draw(&self, sheet: &mut Sheet, _chance: &mut Chance) {
+        let off = |mm: f64| clamp(mm, 0.0, 12.0) * BackPockets::MM;
+        let (level, centre, yoke) = (off(self.level_off_mm), off(self.centre_off_mm), off(self.yoke_off_mm));
+        sheet.face();
+        let mut thread = Pen::new();
+        let mut sew = |points: &[(f64, f64)], side: f64| {
+            let track = Track::through(points);
+            Row::of(6.0).sew(&mut thread, &track, side, 0.0, track.length());
+        };
+        let (left_yoke, right_yoke) = ([(-5.0, 4.0), (60.0, 20.0)], [(60.0, 20.0 + yoke), (125.0, 4.0 + yoke)]);
+        let seat = [(60.0, -5.0), (60.0, 85.0)];
+        for line in [&left_yoke, &right_yoke] {
+            sew(line, 3.4);
+        }
+        sew(&seat, -3.4);
+        let (lx, ly) = (40.0, 38.0);
+        let (rx, ry) = (80.0 + centre, 38.0 + level);
+        let left = [(-6.0, ly), (lx, ly), (lx - 3.0, 86.0), (-6.0, 86.0)];
+        let right = [(126.0, ry), (rx, ry), (rx + 3.0, 86.0), (126.0, 86.0)];
+        sew(&[left[0], (lx - 4.0, ly)], 4.0);
+        sew(&[right[0], (rx + 4.0, ry)], -4.0);
+        sew(&left[1..3], 4.0);
+        sew(&right[1..3], -4.0);
+        let pockets = Pen::with(|pen| _ = pen.outline(&left).outline(&right));
+        sheet.fill(Ink::ClothLight, pockets.clone());
+        sheet.twill(Ink::Cloth, Area { x: 0.0, y: ly, width: 37.0, height: 42.0 }, 3.6);
+        sheet.twill(Ink::Cloth, Area { x: rx + 3.0, y: ry, width: 117.0 - rx, height: 80.0 - ry }, 3.6);
+        let seams = Pen::with(|pen| _ = pen.points(&left_yoke).points(&right_yoke).points(&seat));
+        sheet.stroke(Ink::Shade, 2.0, seams);
+        sheet.stroke(Ink::Shade, 1.6, pockets);
+        sheet.stitches(1.8, thread);
+        // A taut thread across shows the level; short marks show equal distance from the centre.
+        sheet.dash(Ink::Tape, 1.5, 3.6, 2.4, Pen::with(|pen| _ = pen.line(-5.0, ly, 125.0, ly)));
+        sheet.stroke(
+            Ink::Tape,
+            1.5,
+            Pen::with(|pen| _ = pen.line(40.0, ly - 6.0, 40.0, ly + 6.0).line(80.0, ly - 6.0, 80.0, ly + 6.0)),
+        );
+    }
+}
+
+impl Bagging {
+    pub(super) fn words(&self) -> String {
+        let (bag, gape) = (clamp(self.bag_mm, 0.0, 40.0), clamp(self.gape_mm, 0.0, 50.0));
+        let mut words = String::from(if bag > 20.0 {
+            "knee and seat bag out"
+        } else if bag > 8.0 {
+            "knee and seat bag somewhat"
+        } else if bag > 1.5 {
+            "knee and seat bag slightly"
+        } else {
+            "knee and seat stay as they were"
+        });
+        if gape > 15.0 {
+            words.push_str(", waistband gapes at the back");
+        }
+        words
+    }
+
+    pub(super) fn draw(&self, sheet: &mut Sheet, _chance: &mut Chance) {
+        let (bag, gape) = (clamp(self.bag_mm, 0.0, 40.0) * 0.42, clamp(self.gape_mm, 0.0, 50.0) * 0.3);
+        sheet.area(Ink::Paper, FRAME);
+        // From the side, toes to the right: back line down, front line up.
+        let shape = |pen: &mut Pen| {
+            pen.at(42.0 - gape, 5.0).bend(37.0 - gape * 0.4, 12.0, 34.0, 18.0);
+            pen.bend(30.0 - bag * 0.9, 26.0 + bag * 0.5, 42.0 - bag * 0.3, 38.0 + bag * 0.3)
+                .bend(48.0, 44.0, 48.0, 54.0)
+                .bend(47.0, 70.0, 47.0, 77.0);
+            pen.to(75.0, 77.0).bend(75.0, 72.0, 74.5, 68.0).bend(78.0 + bag * 1.9, 60.0 + bag * 0.35, 77.0 + bag * 0.2, 47.0);
+            pen.bend(78.0, 30.0, 74.0, 5.0).close();
+        };
+        sheet.fill(Ink::Cloth, Pen::with(shape));
+        sheet.stroke(Ink::Edge, 1.6, Pen::with(shape));
+        // The body inside, dashed: what the cloth should follow.
+        let body = Pen::with(|pen| {
+            pen.at(43.0, 1.0).bend(37.0, 12.0, 33.5, 20.0).bend(30.0, 28.0, 42.0, 38.0);
+            pen.at(74.0, 68.0).bend(78.0, 58.0, 77.0, 47.0);
+        });
+        sheet.dash(Ink::ThreadLight, 1.6, 3.0, 2.2, body);
+        sheet.stitches(
+            1.6,
+            Pen::with(|pen| {
+                let band = Track::through(&[(39.0 - gape * 0.75, 12.0), (75.0, 11.0)]);
+                Row::of(5.0).sew(pen, &band, 0.0, 1.0, band.length());
+            }),
+        );
+        if bag > 0.8 {
+            // Slack shows as bows round knee and seat.
+            let slack = Pen::with(|pen| {
+                for step in 0..(1.0 + bag / 4.2) as i32 {
+                    let down = f64::from(step) * 4.4;
+                    pen.at(73.0 + bag * 0.7, 56.0 + down * 0.9).bend(66.0, 60.0 + down, 56.0, 55.0 + down);
+                    pen.at(35.0 - bag * 0.3, 30.0 + down * 0.9).bend(44.0, 36.0 + down, 55.0, 28.0 + down);
+                }
+            });
+            sheet.stroke(Ink::ClothPale, 1.5, slack);
+        }
+    }
+}
+
+impl Matching {
+    /// Drawing units per mm.
+    const MM: f64 = 2.0;
+
+    pub(super) fn words(&self) -> String {
+        let miss = clamp(self.miss_mm, 0.0, 12.0);
+        let mut words =
+            String::from(if miss < 0.5 { "stripes that meet at the seam" } else { "stripes that miss each other at the seam" });
+        if self.pieced {
+            words.push_str(", one piece made up of two");
+        }
+        words
+    }
+
+    pub(super) fn draw(&self, sheet: &mut Sheet, _chance: &mut Chance) {
+        let off = clamp(self.miss_mm, 0.0, 12.0) * Matching::MM;
+        sheet.area(Ink::ClothPale, FRAME);
+        let repeat = 27.0;
+        let (mut wide, mut thin) = (Pen::new(), Pen::new());
+        for (x, to, shift) in [(0.0, 60.0, 0.0), (60.0, 120.0, off)] {
+            for stripe in -1..4 {
+                let y = 12.0 + f64::from(stripe) * repeat + shift;
+                wide.line(x, y, to, y);
+                thin.line(x, y + 11.0, to, y + 11.0);
+            }
+        }
+        sheet.stroke(Ink::Cloth, 8.0, wide);
+        sheet.stroke(Ink::Thread, 2.0, thin);
+        let seam = Pen::with(|pen| {
+            pen.line(60.0, -5.0, 60.0, 85.0);
+            if self.pieced {
+                pen.line(60.0, 58.0, 125.0, 44.0);
+            }
+        });
+        sheet.stroke(Ink::Paper, 3.4, seam.clone());
+        sheet.stroke(Ink::Edge, 1.8, seam);
+    }
+}
+
+impl Symmetry {
+    pub(super) fn words(&self) -> String {
+        let (long, wide) = (clamp(self.length_off_mm, 0.0, 40.0), clamp(self.width_off_mm, 0.0, 30.0));
+        let mut words = Words::new();
+        words.and_if(long < 1.0 && wide < 1.0, "both legs alike");
+        words.and_if(long >= 1.0, "one leg longer than the other");
+        words.and_if(wide >= 1.0, "one leg wider than the other");
+        words.done()
+    }
+
+    pub(super) fn draw(&self, sheet: &mut Sheet, _chance: &mut Chance) {
+        let (long, wide) = (clamp(self.length_off_mm, 0.0, 40.0) * 0.3, clamp(self.width_off_mm, 0.0, 30.0) * 0.4);
+        sheet.area(Ink::Paper, FRAME);
+        let leg = |way: f64, low: f64, wide: f64| {
+            [
+                (60.0, 6.0),
+                (60.0 + way * 24.0, 6.0),
+                (60.0 + way * 30.0, 30.0),
+                (60.0 + way * (30.0 + wide), low),
+                (60.0 + way * (8.0 - wide * 0.4), low),
+                (60.0, 34.0),
+            ]
+        };
+        let (left, right) = (leg(-1.0, 64.0, 0.0), leg(1.0, 64.0 + long, wide));
+        let both = Pen::with(|pen| _ = pen.outline(&left).outline(&right));
+        sheet.fill(Ink::Cloth, both.clone());
+        sheet.stroke(Ink::Edge, 1.5, both);
+        sheet.stroke(Ink::ClothPale, 1.2, Pen::with(|pen| _ = pen.line(36.0, 14.0, 84.0, 14.0)));
+        // The left leg mirrored over the right one.
+        sheet.dash(Ink::ThreadLight, 1.6, 3.0, 2.2, Pen::with(|pen| _ = pen.outline(&leg(1.0, 64.0, 0.0))));
+        sheet.dash(Ink::Edge, 1.0, 2.0, 2.0, Pen::with(|pen| _ = pen.line(60.0, 1.0, 60.0, 79.0)));
+    }
 }

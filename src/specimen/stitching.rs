@@ -1,5 +1,11 @@
 //! Rows of topstitching and what goes wrong with them.
 
+use super::chance::Chance;
+use super::drawing::{Drawing, Ink, Sheet};
+use super::pen::{Area, Pen, Row, Track, clamp};
+use super::picture::Known;
+use super::words::Words;
+
 /// Rows of topstitching on the face of the cloth. The frame shows [`super::Drawing::MM_WIDE`] mm of cloth.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Topstitch {
@@ -38,38 +44,225 @@ pub enum Course {
     BluntCorner,
 }
 
-/// Where rows of stitching end.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct RowEnd {
-    /// What was done at the end.
-    pub ending: Ending,
+/// Drawing units per mm of cloth where stitches are real.
+pub(super) const MM: f64 = Drawing::WIDTH / Drawing::MM_WIDE;
+
+impl Topstitch {
+    /// A clean run: two even parallel rows at 8 stitches per inch. Change what the answer changes.
+    pub const CLEAN: Topstitch = Topstitch {
+        stitches_per_inch: 8.0,
+        rows: 2,
+        gap_mm: 6.0,
+        unevenness: 0.0,
+        skips: 0,
+        restarts: 0,
+        bunching: 0.0,
+        loose_ends: 0,
+        wander_mm: 0.0,
+        course: Course::Straight,
+    };
+
+    /// Hole to hole in drawing units.
+    fn stitch(&self) -> f64 {
+        25.4 / clamp(self.stitches_per_inch, 2.0, 20.0) * MM
+    }
+
+    pub(super) fn truth(&self) -> Vec<Known> {
+        vec![
+            Known::StitchesPerInch(clamp(self.stitches_per_inch, 2.0, 20.0)),
+            Known::Restarts(self.restarts.min(6)),
+            Known::LooseEnds(self.loose_ends.min(6)),
+            Known::Skips(self.skips.min(6)),
+            Known::OffMm(clamp(self.wander_mm, 0.0, 4.0)),
+        ]
+    }
+
+    pub(super) fn words(&self) -> String {
+        let mut words = Words::new();
+        words.count(self.rows.clamp(1, 3), "row of topstitching", "rows of topstitching");
+        words.number(clamp(self.stitches_per_inch, 2.0, 20.0), "stitches per inch");
+        words.and_if(self.unevenness > 0.15, "stitches uneven in length");
+        words.and_count(self.skips, "skipped stitch", "skipped stitches");
+        words.and_count(self.restarts, "restart", "restarts");
+        words.and_if(self.restarts > 0 && self.bunching > 0.4, "thread bunched there");
+        words.and_count(self.loose_ends, "loose end", "loose ends");
+        words.and_if(self.wander_mm > 0.3, if self.wander_mm > 1.5 { "rows wander" } else { "rows wander slightly" });
+        words.and_if(self.rows > 1 && self.wander_mm <= 0.3, "rows parallel");
+        match self.course {
+            Course::Straight => {}
+            Course::CurveOverJoin => words.and("round a curve and over a thick join"),
+            Course::CrispCorner => words.and("corner turned crisply"),
+            Course::BluntCorner => words.and("corner blunt"),
+        }
+        words.done()
+    }
+
+    pub(super) fn draw(&self, sheet: &mut Sheet, chance: &mut Chance) {
+        let gap = clamp(self.gap_mm, 1.5, 10.0) * MM;
+        let rows = self.rows.clamp(1, 3);
+        let ahead = gap * f64::from(rows - 1) / 2.0;
+        sheet.face();
+        let corner = matches!(self.course, Course::CrispCorner | Course::BluntCorner);
+        let track = match self.course {
+            Course::Straight => {
+                ridge(sheet, &[(-5.0, 40.0 - ahead - 9.0), (125.0, 40.0 - ahead - 9.0)]);
+                Track::level(0.0, Drawing::WIDTH, 40.0)
+            }
+            Course::CurveOverJoin => {
+                let bow = |lift: f64| -> Vec<(f64, f64)> {
+                    (0..=30).map(|i| (f64::from(i) * 4.0, 18.0 + lift + 40.0 * (f64::from(i) / 30.0).powi(2))).collect()
+                };
+                let mut pen = Pen::new();
+                pen.rect(70.0, -5.0, 20.0, 90.0);
+                sheet.fill(Ink::ClothLight, pen);
+                sheet.twill(Ink::Cloth, Area { x: 70.0, y: 0.0, width: 20.0, height: 80.0 }, 3.6);
+                ridge(sheet, &[(90.0, -5.0), (90.0, 85.0)]);
+                ridge(sheet, &bow(-9.0));
+                Track::through(&bow(ahead))
+            }
+            Course::CrispCorner | Course::BluntCorner => {
+                let edge = [(22.0, -5.0), (22.0, 44.0), (66.0, 70.0), (125.0, 36.0)];
+                let mut pen = Pen::new();
+                pen.outline(&[edge[0], edge[1], edge[2], edge[3], (125.0, -5.0)]);
+                sheet.fill(Ink::Cloth, pen);
+                ridge(sheet, &edge);
+                Track::through(&[(22.0, 0.0), (22.0, 44.0), (66.0, 70.0), (120.0, 39.0)])
+            }
+        };
+        let mut thread = Pen::new();
+        let mut tails = Tails { left: self.loose_ends.min(6), pen: Pen::new() };
+        let restarts = self.restarts.min(6);
+        for row in 0..rows {
+            let side = gap * f64::from(row) - ahead;
+            // A corner's rows lie inside the pocket: to the left of the run, which is up.
+            let line = if corner { self.inset(&track, 6.0 + gap * f64::from(row), row) } else { track.clone() };
+            let side = if corner { 0.0 } else { side };
+            self.sew(&mut thread, &line, side, row, chance);
+            for place in 0..restarts {
+                if place % rows == row {
+                    let at = line.length() * (f64::from(place) + 0.7 + chance.about(0.2)) / (f64::from(restarts) + 0.4);
+                    self.restart(&mut thread, &line, side, at, chance, &mut tails);
+                }
+            }
+            if row + 1 == rows {
+                while tails.left > 0 {
+                    let at = line.length() * chance.between(0.15, 0.85);
+                    tails.hang(line.spot(at).beside(side, 0.0), chance);
+                }
+            }
+        }
+        sheet.stitches(2.6, thread);
+        sheet.stitches(1.3, tails.pen);
+    }
+
+    /// The track of a row inside a corner, `inset` from the pocket's edge.
+    fn inset(&self, track: &Track, inset: f64, row: u8) -> Track {
+        let [a, b, c, d] = [track.points[0], track.points[1], track.points[2], track.points[3]];
+        // Sides move in by `inset`; corners meet on the half angle.
+        let lean = |x: f64| x * 0.53;
+        let (b2, c2) = ((b.0 + inset, b.1 - lean(inset)), (c.0, c.1 - inset * 1.16));
+        let (a2, d2) = ((a.0 + inset, a.1), (d.0, d.1 - inset * 1.16));
+        match (self.course, row) {
+            (Course::CrispCorner, _) => Track::through(&[a2, b2, c2, d2]),
+            (_, 0) => Track::through(&[
+                a2,
+                (b2.0, b2.1 - 9.0),
+                (b2.0 + 9.0, b2.1 + 4.0),
+                (c2.0 - 12.0, c2.1 - 5.0),
+                (c2.0 + 10.0, c2.1 - 6.0),
+                d2,
+            ]),
+            _ => Track::through(&[a2, (b2.0 - 1.0, b2.1 + 5.0), (c2.0 - 9.0, c2.1 - 4.0), (c2.0 + 4.0, c2.1 + 1.5), d2]),
+        }
+    }
+
+    /// How far a row strays at a distance along it, in units.
+    fn stray(&self, distance: f64, row: u8, phase: f64) -> f64 {
+        let way = if row.is_multiple_of(2) { 1.0 } else { -0.8 };
+        clamp(self.wander_mm, 0.0, 4.0) * MM * way * (distance * 0.062 + phase).sin()
+    }
+
+    fn sew(&self, pen: &mut Pen, line: &Track, side: f64, row: u8, chance: &mut Chance) {
+        let (stitch, length) = (self.stitch(), line.length());
+        let (spread, phase) = (clamp(self.unevenness, 0.0, 0.6), chance.between(0.0, 2.0));
+        let skips = self.skips.min(6);
+        let form = Row::of(stitch);
+        // Rows do not start on the same needle hole.
+        let mut start = -stitch * chance.between(0.0, if self.course == Course::Straight { 0.9 } else { 0.0 });
+        let mut index = 0_u8;
+        let every = (length / stitch / (f64::from(skips) + 1.0)).max(2.0) as u8;
+        let mut left = skips;
+        while start < length && index < 250 {
+            let one = stitch * (1.0 + chance.about(spread) * 1.4).max(0.3);
+            // A skipped stitch is a long float that hangs loose over two holes.
+            let skipped = left > 0 && index % every == every - 1 && (skips > 1 || row == 0);
+            let end = start + one * if skipped { 2.0 } else { 1.0 } - stitch * form.dip;
+            let (from, to) = (start.max(0.0), end.min(length));
+            if to > from + 0.4 {
+                let (a, b) = (
+                    line.spot(from).beside(side + self.stray(from, row, phase), 0.0),
+                    line.spot(to).beside(side + self.stray(to, row, phase), 0.0),
+                );
+                let tilt = chance.about(spread * 1.6);
+                if skipped {
+                    let middle = line.spot((from + to) / 2.0).beside(side + 6.0, 0.0);
+                    pen.at(a.0, a.1).bend(middle.0, middle.1, b.0, b.1);
+                    left -= 1;
+                } else {
+                    pen.line(a.0, a.1 + tilt, b.0, b.1 - tilt);
+                }
+            }
+            start = end + stitch * form.dip;
+            index += 1;
+        }
+    }
+
+    /// A second run over the first, a little beside it; a nest of thread when bunched.
+    fn restart(&self, pen: &mut Pen, line: &Track, side: f64, at: f64, chance: &mut Chance, tails: &mut Tails) {
+        let (stitch, bunching) = (self.stitch(), clamp(self.bunching, 0.0, 1.0));
+        let beside = side + 1.7 + 1.6 * bunching;
+        Row::of(stitch * 0.8).sew(pen, line, beside, at - stitch * 1.6, at + stitch * 1.6);
+        for _ in 0..(bunching * 7.0) as u8 {
+            let spot = line.spot(at + chance.about(stitch * 1.3));
+            let (a, b, c) = (
+                spot.beside(side + chance.about(4.0), chance.about(4.0)),
+                spot.beside(side + chance.about(9.0), chance.about(6.0)),
+                spot.beside(side + chance.about(4.0), chance.about(5.0)),
+            );
+            pen.at(a.0, a.1).bend(b.0, b.1, c.0, c.1);
+        }
+        if tails.left > 0 {
+            tails.hang(line.spot(at).beside(side, stitch), chance);
+        }
+    }
 }
 
-/// What was done at the end of a row.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Ending {
-    /// Cut off and left: nothing holds it.
-    Loose,
-    /// An overlap or knot that can be seen at arm's length.
-    Untidy,
-    /// Sewn back over itself.
-    BackTacked,
-    /// Sewn back over itself under another piece, out of sight.
-    Hidden,
+/// Thread ends still to be drawn.
+struct Tails {
+    left: u8,
+    pen: Pen,
 }
 
-/// A seam in slanting light.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Pucker {
-    /// Height of the ripples in mm, 0 (flat) to 3.
-    pub height_mm: f64,
-    /// Length of one ripple in mm, 4 to 20. Short ripples look gathered, long ones wavy.
-    pub length_mm: f64,
+impl Tails {
+    fn hang(&mut self, (x, y): (f64, f64), chance: &mut Chance) {
+        let way = if self.left.is_multiple_of(2) { 1.0 } else { -1.0 };
+        let (dx, dy) = (chance.between(5.0, 14.0) * way, chance.between(14.0, 22.0) * if y > 40.0 { 1.0 } else { -1.0 });
+        self.pen.at(x, y).bend(x + dx * 1.5, y + dy * 0.3, x + dx, y + dy * 0.7).bend(
+            x + dx * 0.7,
+            y + dy,
+            x + dx * 1.4,
+            y + dy * 1.1,
+        );
+        self.left -= 1;
+    }
 }
 
-/// Thread ends left hanging.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct ThreadTails {
-    /// Ends longer than 3 mm, 0 to 14.
-    pub ends: u8,
+/// The fold or edge of an upper piece: it throws a shadow and catches light.
+pub(super) fn ridge(sheet: &mut Sheet, points: &[(f64, f64)]) {
+    let (mut low, mut high) = (Pen::new(), Pen::new());
+    low.points(points);
+    let lifted: Vec<(f64, f64)> = points.iter().map(|&(x, y)| (x - 0.6, y - 1.6)).collect();
+    high.points(&lifted);
+    sheet.stroke(Ink::Shade, 2.6, low);
+    sheet.stroke(Ink::ClothLight, 1.0, high);
 }

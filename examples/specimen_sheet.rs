@@ -1,0 +1,336 @@
+//! Writes one HTML page with every specimen at 84 and at 320 CSS px, so that they can be looked at:
+//! `cargo run --example specimen_sheet --no-default-features -- sheet.html [dark] [small]`.
+
+use std::fmt::Write as _;
+
+use garment_assay::specimen::*;
+
+/// Every check's answers as they are recommended, worst first.
+fn checks() -> Vec<(&'static str, Vec<Picture>)> {
+    use Picture as P;
+    let clean = Topstitch::CLEAN;
+    let topstitch = |change: fn(&mut Topstitch)| {
+        let mut one = clean;
+        change(&mut one);
+        P::Topstitch(one)
+    };
+    let weave = |ends_per_cm, picks_per_cm, cover, unevenness| P::Weave(Weave { ends_per_cm, picks_per_cm, cover, unevenness });
+    let face = |flaw, count| P::ClothFace(ClothFace { flaw, count });
+    let seam = |join| P::JoinedSeam(JoinedSeam { join });
+    let yoke = |join, miss_mm| P::SeatYoke(SeatYoke { join, miss_mm });
+    let edge = |edge, whole_leg| P::OutseamEdge(OutseamEdge { edge, whole_leg });
+    let wash = |loss, high_low, mottle, creased| P::Wash(Wash { loss, high_low, mottle, creased });
+    let whiskers = |work, lines| P::Whiskers(Whiskers { work, lines });
+    let hole = |stitches_per_cm, ragged, keyhole, bar| P::Buttonhole(Buttonhole { stitches_per_cm, ragged, keyhole, bar });
+    vec![
+        (
+            "cloth-hand",
+            vec![
+                weave(13.0, 9.0, 0.5, 0.3),
+                weave(18.0, 12.0, 0.7, 0.15),
+                weave(24.0, 16.0, 0.88, 0.08),
+                weave(30.0, 20.0, 0.98, 0.05),
+            ],
+        ),
+        (
+            "cloth-hand, as a fold",
+            [(5.0, 0.0), (8.5, 0.2), (12.5, 0.5), (16.0, 0.9)].map(|(ounces, spring)| P::Fold(Fold { ounces, spring })).to_vec(),
+        ),
+        (
+            "cloth-even",
+            vec![
+                face(ClothFlaw::Hole, 3),
+                face(ClothFlaw::Streak, 5),
+                face(ClothFlaw::Patch, 5),
+                face(ClothFlaw::None, 0),
+                face(ClothFlaw::Slub, 12),
+            ],
+        ),
+        ("growth", [8.5, 6.0, 4.0, 2.0].map(|percent| P::Growth(Growth { percent })).to_vec()),
+        ("rub-off", [0.95, 0.6, 0.2, 0.0].map(|strength| P::RubOff(RubOff { strength })).to_vec()),
+        ("leg-twist", [32.0, 20.0, 11.0, 3.0].map(|twist_mm| P::LegTwist(LegTwist { twist_mm })).to_vec()),
+        (
+            "pair-match",
+            [(9.0, 7.0, 8.0), (4.5, 3.0, 4.5), (2.0, 1.0, 2.0), (0.0, 0.0, 0.0)]
+                .map(|(level_off_mm, centre_off_mm, yoke_off_mm)| {
+                    P::BackPockets(BackPockets { level_off_mm, centre_off_mm, yoke_off_mm })
+                })
+                .to_vec(),
+        ),
+        (
+            "sit-test",
+            [(32.0, 40.0), (18.0, 18.0), (7.0, 5.0), (0.0, 0.0)]
+                .map(|(bag_mm, gape_mm)| P::Bagging(Bagging { bag_mm, gape_mm }))
+                .to_vec(),
+        ),
+        (
+            "inseam",
+            vec![
+                seam(Join::Overlock),
+                seam(Join::OverlockAndRow),
+                seam(Join::MockFelled),
+                seam(Join::FelledRunOff),
+                seam(Join::Felled),
+                seam(Join::Bound),
+            ],
+        ),
+        (
+            "seat-yoke",
+            vec![yoke(Join::Overlock, 5.0), yoke(Join::MockFelled, 5.0), yoke(Join::Felled, 5.0), yoke(Join::Felled, 0.0)],
+        ),
+        (
+            "outseam-edge",
+            vec![
+                edge(Edge::Raw, true),
+                edge(Edge::LooseOverlock, true),
+                edge(Edge::DenseOverlock, true),
+                edge(Edge::Bound, true),
+                edge(Edge::SelfEdge, true),
+            ],
+        ),
+        (
+            "selvedge",
+            vec![
+                edge(Edge::DenseOverlock, true),
+                edge(Edge::SelfEdge, false),
+                edge(Edge::SewnTape, true),
+                edge(Edge::SelfEdge, true),
+            ],
+        ),
+        (
+            "bag-seam",
+            [BagClosing::Overlock, BagClosing::SafetyRow, BagClosing::Turned, BagClosing::Bound]
+                .map(|closing| P::BagSeam(BagSeam { closing }))
+                .to_vec(),
+        ),
+        (
+            "hem",
+            [(HemStitch::Lock, 0.0), (HemStitch::Chain, 0.0), (HemStitch::Chain, 1.0)]
+                .map(|(stitch, roping)| P::Hem(Hem { stitch, roping }))
+                .to_vec(),
+        ),
+        (
+            "spi",
+            vec![
+                topstitch(|t| t.stitches_per_inch = 4.5),
+                topstitch(|t| t.stitches_per_inch = 6.3),
+                topstitch(|t| t.stitches_per_inch = 8.5),
+                topstitch(|t| t.stitches_per_inch = 14.0),
+            ],
+        ),
+        (
+            "stitch-even",
+            vec![
+                topstitch(|t| (t.skips, t.unevenness) = (3, 0.1)),
+                topstitch(|t| t.unevenness = 0.5),
+                topstitch(|_| ()),
+                topstitch(|t| t.course = Course::CurveOverJoin),
+            ],
+        ),
+        (
+            "restarts",
+            vec![
+                topstitch(|t| (t.restarts, t.bunching, t.loose_ends, t.unevenness, t.wander_mm) = (4, 0.9, 4, 0.35, 0.8)),
+                topstitch(|t| (t.restarts, t.bunching, t.loose_ends, t.unevenness) = (3, 0.35, 1, 0.15)),
+                topstitch(|t| t.restarts = 1),
+                topstitch(|_| ()),
+            ],
+        ),
+        (
+            "rows-true",
+            vec![
+                topstitch(|t| (t.course, t.wander_mm) = (Course::BluntCorner, 2.4)),
+                topstitch(|t| (t.course, t.wander_mm) = (Course::BluntCorner, 1.0)),
+                topstitch(|t| t.course = Course::BluntCorner),
+                topstitch(|t| t.course = Course::CrispCorner),
+            ],
+        ),
+        (
+            "starts-stops",
+            [Ending::Loose, Ending::Untidy, Ending::BackTacked, Ending::Hidden]
+                .map(|ending| P::RowEnd(RowEnd { ending }))
+                .to_vec(),
+        ),
+        ("thread-ends", [12, 7, 3, 0].map(|ends| P::ThreadTails(ThreadTails { ends })).to_vec()),
+        (
+            "pucker",
+            [(2.4, 7.0), (1.2, 8.0), (0.4, 8.0), (0.0, 8.0), (2.0, 18.0)]
+                .map(|(height_mm, length_mm)| P::Pucker(Pucker { height_mm, length_mm }))
+                .to_vec(),
+        ),
+        ("tacks", [2, 5, 8, 10].map(|secured| P::StressPoints(StressPoints { secured })).to_vec()),
+        (
+            "bar tack",
+            [TackState::Absent, TackState::Loose, TackState::Dense, TackState::Riveted]
+                .map(|state| P::BarTack(BarTack { state }))
+                .to_vec(),
+        ),
+        (
+            "crotch",
+            [(6.0, true, false), (8.0, false, false), (3.0, false, false), (0.0, false, true)]
+                .map(|(miss_mm, gap, tack)| P::Crotch(Crotch { miss_mm, gap, tack }))
+                .to_vec(),
+        ),
+        (
+            "belt loop",
+            [(0, false, 12), (1, true, 8), (2, true, 0)]
+                .map(|(tacks, caught, tilt)| P::BeltLoop(BeltLoop { tacks, caught, tilt }))
+                .to_vec(),
+        ),
+        ("closure", [Fly::ZipCatches, Fly::ZipLight, Fly::ZipSound, Fly::ZipHeavy, Fly::Buttons].map(P::Fly).to_vec()),
+        (
+            "metal: button",
+            [(0.7, false, true), (1.0, false, false), (2.4, false, false), (2.8, true, false)]
+                .map(|(cap_mm, backed, loose)| P::Button(Button { cap_mm, backed, loose }))
+                .to_vec(),
+        ),
+        (
+            "metal: rivet",
+            [(0.5, false, true), (0.8, false, false), (1.8, false, false), (2.0, true, false)]
+                .map(|(head_mm, backed, loose)| P::Rivet(Rivet { head_mm, backed, loose }))
+                .to_vec(),
+        ),
+        (
+            "pocketing",
+            [(1.0, false, 16.0), (0.5, false, 24.0), (0.0, true, 30.0), (0.0, true, 16.0)]
+                .map(|(sheer, twill, yarns_per_cm)| P::PocketCloth(PocketCloth { sheer, twill, yarns_per_cm }))
+                .to_vec(),
+        ),
+        (
+            "buttonhole",
+            vec![
+                hole(7.0, 1.0, false, false),
+                hole(8.0, 0.1, false, false),
+                hole(15.0, 0.0, false, true),
+                hole(17.0, 0.0, true, true),
+            ],
+        ),
+        (
+            "finish-craft",
+            [FadeEdge::Hard, FadeEdge::Abrupt, FadeEdge::Graded, FadeEdge::Natural].map(|edge| P::Fade(Fade { edge })).to_vec(),
+        ),
+        (
+            "finish-harm",
+            [Harm::Hole, Harm::Thin, Harm::Edge, Harm::None, Harm::HoleOpen, Harm::HoleRepaired]
+                .map(|harm| P::Wear(Wear { harm }))
+                .to_vec(),
+        ),
+        ("cloth-weight", [8.0, 11.0, 13.0, 15.0, 18.0].map(|ounces| P::Fold(Fold { ounces, spring: 0.35 })).to_vec()),
+        ("stretch", [0.4, 1.5, 2.5, 4.0].map(|give_cm| P::Give(Give { give_cm })).to_vec()),
+        (
+            "wash-level",
+            vec![
+                wash(0.0, 0.0, 0.0, true),
+                wash(0.2, 0.0, 0.0, false),
+                wash(0.4, 0.3, 0.1, false),
+                wash(0.6, 0.7, 0.3, false),
+                wash(0.85, 1.0, 0.8, false),
+            ],
+        ),
+        (
+            "dry-work",
+            vec![
+                whiskers(WhiskerWork::None, 0),
+                whiskers(WhiskerWork::Printed, 5),
+                whiskers(WhiskerWork::Laser, 5),
+                whiskers(WhiskerWork::Hand, 5),
+                whiskers(WhiskerWork::Creased, 5),
+                whiskers(WhiskerWork::Torn, 4),
+            ],
+        ),
+        (
+            "label",
+            [(0, false, false), (3, true, false), (5, true, true)]
+                .map(|(lines, symbols, woven)| P::Label(Label { lines, symbols, woven }))
+                .to_vec(),
+        ),
+        (
+            "matching",
+            [(7.0, false), (2.0, false), (0.0, false), (3.0, true)]
+                .map(|(miss_mm, pieced)| P::Matching(Matching { miss_mm, pieced }))
+                .to_vec(),
+        ),
+        (
+            "symmetry",
+            [(25.0, 14.0), (10.0, 6.0), (0.0, 0.0)]
+                .map(|(length_off_mm, width_off_mm)| P::Symmetry(Symmetry { length_off_mm, width_off_mm }))
+                .to_vec(),
+        ),
+    ]
+}
+
+/// The palette of look.css, by role.
+const PALETTE: &str = ".cloth-dark{--i:#1f2f4d}.cloth{--i:#2f4468}.cloth-light{--i:#5f7ba8}.cloth-pale{--i:#a3b7d2}.weft{--i:#dfe5ec}\
+.thread{--i:#a8561c}.thread-light{--i:#eab070}.shade{--i:#17233b}.edge{--i:#1c2740}.metal{--i:#c08a4e}.paper{--i:#fffdf8}.stain{--i:#3f5f96}.tape{--i:#f2d675}\
+.fill{fill:var(--i)}.line{fill:none;stroke:var(--i);stroke-linecap:round;stroke-linejoin:round}";
+
+fn class(ink: Ink) -> &'static str {
+    match ink {
+        Ink::ClothDark => "cloth-dark",
+        Ink::Cloth => "cloth",
+        Ink::ClothLight => "cloth-light",
+        Ink::ClothPale => "cloth-pale",
+        Ink::Weft => "weft",
+        Ink::Thread => "thread",
+        Ink::ThreadLight => "thread-light",
+        Ink::Shade => "shade",
+        Ink::Edge => "edge",
+        Ink::Metal => "metal",
+        Ink::Paper => "paper",
+        Ink::Stain => "stain",
+        Ink::Tape => "tape",
+    }
+}
+
+fn svg(drawing: &Drawing, width: u32, words: &str) -> String {
+    let mut out = format!("<svg role=img aria-label='{words}' width={width} viewBox='0 0 {} {}'>", drawing.width, drawing.height);
+    for mark in &drawing.marks {
+        let ink = class(mark.ink);
+        let _ = match mark.paint {
+            Paint::Fill => write!(out, "<path class='fill {ink}' d='{}'/>", mark.path),
+            Paint::Stroke(width) => write!(out, "<path class='line {ink}' stroke-width='{width:.2}' d='{}'/>", mark.path),
+            Paint::Dashed(width, dash, gap) => {
+                write!(
+                    out,
+                    "<path class='line {ink}' stroke-width='{width:.2}' stroke-dasharray='{dash:.2} {gap:.2}' d='{}'/>",
+                    mark.path
+                )
+            }
+        };
+    }
+    out.push_str("</svg>");
+    out
+}
+
+fn main() -> std::io::Result<()> {
+    let arguments: Vec<String> = std::env::args().skip(1).collect();
+    let path = arguments.first().map_or("sheet.html", String::as_str);
+    let has = |word: &str| arguments.iter().any(|argument| argument == word);
+    let (ground, ink) = if has("dark") { ("#141c2e", "#f2ead9") } else { ("#f6f1e7", "#1c2740") };
+    let wanted: Vec<&String> = arguments.iter().skip(1).filter(|word| !["dark", "small"].contains(&word.as_str())).collect();
+    let mut page = format!(
+        "<!doctype html><meta charset=utf-8><style>{PALETTE}body{{margin:8px;font:13px system-ui;background:{ground};color:{ink}}}\
+         section{{display:flex;gap:10px;flex-wrap:wrap;align-items:end;margin:3px 0}}h2{{font-size:13px;margin:0;width:110px}}figure{{margin:0}}svg{{display:block;border-radius:4px;margin-bottom:3px}}</style>"
+    );
+    let (mut most, mut longest) = (0, 0);
+    for (name, pictures) in checks() {
+        if !wanted.is_empty() && !wanted.iter().any(|word| name.contains(word.as_str())) {
+            continue;
+        }
+        let _ = write!(page, "<section><h2>{name}</h2>");
+        for (index, picture) in pictures.iter().enumerate() {
+            let drawing = drawing(picture, 7 + index as u64);
+            let words = picture.words();
+            let text: usize = drawing.marks.iter().map(|mark| mark.path.len()).sum();
+            (most, longest) = (most.max(drawing.marks.len()), longest.max(text));
+            if text > 3000 || drawing.marks.len() > 40 {
+                println!("{name} {index}: {} marks, {text} bytes", drawing.marks.len());
+            }
+            let large = if has("small") { String::new() } else { svg(&drawing, 320, &words) };
+            let _ = write!(page, "<figure title='{words}'>{}{large}</figure>", svg(&drawing, 84, &words));
+        }
+        page.push_str("</section>");
+    }
+    println!("at most {most} marks and {longest} bytes of path in one drawing");
+    std::fs::write(path, page)
+}

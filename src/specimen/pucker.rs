@@ -1,0 +1,58 @@
+//! A seam in slanting light: what tension and feed do to it.
+
+use super::chance::Chance;
+use super::drawing::{Ink, Sheet};
+use super::pen::{Pen, Row, Track, clamp, leaf};
+use super::stitching::MM;
+
+/// A seam in slanting light.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Pucker {
+    /// Height of the ripples in mm, 0 (flat) to 3.
+    pub height_mm: f64,
+    /// Length of one ripple in mm, 4 to 20. Short ripples look gathered, long ones wavy.
+    pub length_mm: f64,
+}
+
+impl Pucker {
+    pub(super) fn words(&self) -> String {
+        let wavy = self.length_mm > 11.0;
+        String::from(match clamp(self.height_mm, 0.0, 3.0) {
+            height if height < 0.1 => "a seam that lies flat",
+            height if height < 0.7 => "a seam with faint ripples",
+            _ if wavy => "a seam that waves up and down",
+            height if height < 1.6 => "a seam with plain ripples",
+            _ => "a seam gathered in deep ripples",
+        })
+    }
+
+    pub(super) fn draw(&self, sheet: &mut Sheet, chance: &mut Chance) {
+        let (height, length) = (clamp(self.height_mm, 0.0, 3.0), clamp(self.length_mm, 4.0, 20.0) * MM);
+        let (middle, phase) = (40.0, chance.share());
+        sheet.face();
+        // A long ripple moves the seam itself; a short one mostly the cloth beside it.
+        let sway = height * (length / 14.0).min(2.4);
+        let at = |x: f64| middle - sway * ((x / length + phase) * std::f64::consts::TAU).sin();
+        let line: Vec<(f64, f64)> = (0..=60).map(|i| (f64::from(i) * 2.0, at(f64::from(i) * 2.0))).collect();
+        let (mut light, mut dark) = (Pen::new(), Pen::new());
+        if height >= 0.1 {
+            let reach = 8.0 + 10.0 * height;
+            let width = (0.8 + height * 1.6) * (length / 20.0).clamp(0.6, 1.6);
+            for ripple in -1..(120.0 / length) as i32 + 2 {
+                let x = (f64::from(ripple) - phase + 0.25) * length;
+                for way in [-1.0, 1.0] {
+                    let (x, far) = (x + chance.about(length * 0.12), reach * chance.between(0.75, 1.1) * way);
+                    leaf(&mut light, (x, at(x) + 2.0 * way), (x - 0.22 * far, at(x) + far), width);
+                    let x = x + length * 0.36;
+                    leaf(&mut dark, (x, at(x) + 2.0 * way), (x - 0.22 * far, at(x) + far), width);
+                }
+            }
+        }
+        sheet.fill(Ink::ClothLight, light);
+        sheet.fill(Ink::Shade, dark);
+        let lap: Vec<(f64, f64)> = line.iter().map(|&(x, y)| (x, y - 6.0)).collect();
+        sheet.stroke(Ink::Shade, 2.4, Pen::with(|pen| _ = pen.smooth(&lap)));
+        let track = Track::through(&line);
+        sheet.stitches(2.4, Pen::with(|pen| _ = Row::of(25.4 / 8.0 * MM).sew(pen, &track, 0.0, 0.0, track.length())));
+    }
+}
