@@ -1,7 +1,8 @@
 //! One question put to a garment, its ordered answers, and how an answer counts as evidence. What the questions are stands in `catalog`.
 
-use crate::grading::Curve;
-use crate::measure::Instrument;
+use crate::grading::{Care, Curve, Evidence, Weights};
+use crate::measure::{Fault, Instrument, Outcome};
+use crate::quantity::Unit;
 use crate::source::Source;
 use crate::specimen::Picture;
 use crate::trade::{Aspect, Stage};
@@ -108,6 +109,41 @@ impl Check {
     /// The level of that key, and its place counted from the worst.
     pub fn level(&self, key: &str) -> Option<(usize, &'static Level)> {
         self.levels.iter().enumerate().find(|(_, level)| level.key == key)
+    }
+}
+
+impl Check {
+    /// What the readings of its instrument come to, given by input key with the unit they were given in; none without an instrument.
+    ///
+    /// # Errors
+    /// The instrument's [`Fault`].
+    pub fn outcome(&self, given: impl Iterator<Item = (&'static str, f64, Unit)>) -> Option<Result<Outcome, Fault>> {
+        let instrument = self.instrument?;
+        let mut amounts = vec![None; instrument.inputs.len()];
+        for (key, amount, unit) in given {
+            if let Some((place, input)) = instrument.input(key) {
+                // A unit of another kind than the input's cannot be typed, but it could stand in a damaged page.
+                amounts[place] = Some(unit.convert(amount, input.unit).unwrap_or(f64::NAN));
+            }
+        }
+        Some(instrument.estimate(&amounts))
+    }
+
+    /// How much a reading speaks for each level; a value on a border counts for both sides.
+    pub fn weights(&self, outcome: &Outcome) -> Option<Weights> {
+        let spans = self.levels.iter().map(|level| level.spans.iter().map(|span| (span.low, span.high)));
+        Weights::of_reading(outcome.value, outcome.uncertainty, spans).ok()
+    }
+
+    /// What a reading says about quality; none when the check does not speak of it.
+    pub fn evidence_of_outcome(&'static self, outcome: &Outcome) -> Option<Evidence<'static>> {
+        Evidence::new(self.speaks.curve()?, self.weights(outcome)?, Care::Usual).ok()
+    }
+
+    /// What a judged level says about quality; none when the check does not speak of it or has no such level.
+    pub fn evidence_of_level(&'static self, level: &str, care: Care) -> Option<Evidence<'static>> {
+        let (place, _) = self.level(level)?;
+        Evidence::new(self.speaks.curve()?, Weights::certain(place, self.levels.len()).ok()?, care).ok()
     }
 }
 

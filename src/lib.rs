@@ -5,8 +5,10 @@
 
 pub mod catalog;
 pub mod check;
+pub mod garment;
 pub mod grading;
 pub mod measure;
+pub mod notebook;
 pub mod quantity;
 pub mod source;
 pub mod specimen;

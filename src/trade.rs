@@ -107,6 +107,26 @@ impl Stage {
     }
 }
 
+impl Stage {
+    /// Seconds to bring a garment from the stage it is in into this one: turning it out or putting it on, and first turning it back or
+    /// taking it off where that is needed. Judgement, not measured.
+    pub const fn seconds_from(self, from: Stage) -> f64 {
+        let leaving = match from {
+            Stage::OnTheHanger | Stage::InHand => 0.0,
+            Stage::InsideOut => 12.0,
+            Stage::Worn => 60.0,
+        };
+        match (from, self) {
+            (Stage::OnTheHanger, Stage::OnTheHanger)
+            | (Stage::InHand, Stage::InHand)
+            | (Stage::InsideOut, Stage::InsideOut)
+            | (Stage::Worn, Stage::Worn) => 0.0,
+            (_, Stage::OnTheHanger) => leaving + Stage::InHand.seconds_to_reach(),
+            (_, to) => leaving + to.seconds_to_reach(),
+        }
+    }
+}
+
 /// A calendar day in the Gregorian calendar, handed in by whoever has a clock.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Day {

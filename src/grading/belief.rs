@@ -38,6 +38,11 @@ impl Run {
     pub const fn length(&self) -> usize {
         self.last.index() - self.first.index() + 1
     }
+
+    /// The bands of the run, worst first.
+    pub fn bands(&self) -> impl Iterator<Item = Band> + use<> {
+        Band::ALL.into_iter().skip(self.first.index()).take(self.length())
+    }
 }
 
 impl Bands {

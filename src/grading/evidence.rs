@@ -24,6 +24,20 @@ impl Care {
             Care::Unsure => 0.25,
         }
     }
+
+    /// Name in storage; never renamed once released.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Care::Careful => "careful",
+            Care::Usual => "usual",
+            Care::Unsure => "unsure",
+        }
+    }
+
+    /// The care of that name in storage.
+    pub fn from_key(key: &str) -> Option<Care> {
+        [Care::Careful, Care::Usual, Care::Unsure].into_iter().find(|care| care.key() == key)
+    }
 }
 
 /// How much an answer speaks for each level, worst first; parts are not negative and sum to 1.

@@ -172,6 +172,39 @@ impl Unit {
         }
     }
 
+    /// Name in storage; never renamed once released.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Unit::Count => "count",
+            Unit::Percent => "percent",
+            Unit::MillimetrePerHundred => "mm-per-100mm",
+            Unit::Degree => "degree",
+            Unit::Millimetre => "mm",
+            Unit::Centimetre => "cm",
+            Unit::Metre => "m",
+            Unit::Inch => "in",
+            Unit::Yard => "yd",
+            Unit::SquareMetre => "m2",
+            Unit::PerInch => "per-in",
+            Unit::PerCentimetre => "per-cm",
+            Unit::PerThreeCentimetres => "per-3cm",
+            Unit::Gram => "g",
+            Unit::Kilogram => "kg",
+            Unit::Ounce => "oz",
+            Unit::Pound => "lb",
+            Unit::GramPerSquareMetre => "g-per-m2",
+            Unit::OuncePerSquareYard => "oz-per-yd2",
+            Unit::Second => "s",
+            Unit::Minute => "min",
+            Unit::Hour => "h",
+        }
+    }
+
+    /// The unit of that name in storage.
+    pub fn from_key(key: &str) -> Option<Unit> {
+        Unit::ALL.into_iter().find(|unit| unit.key() == key)
+    }
+
     /// What people type for it: the symbol first, then other spellings in lower case, without spaces, "2" for "²".
     pub(super) const fn words(self) -> &'static [&'static str] {
         match self {

@@ -1,0 +1,32 @@
+//! The clock and chance, which the library never asks for itself.
+
+use garment_assay::garment::Id;
+use garment_assay::trade::Day;
+use js_sys::{Date, Math, Number, Object, Reflect};
+use wasm_bindgen::JsValue;
+
+/// Today by the device's own calendar.
+pub fn today() -> Day {
+    let now = Date::new_0();
+    let part = |value: u32| u8::try_from(value).unwrap_or(0);
+    let year = u16::try_from(now.get_full_year()).unwrap_or(0);
+    Day::new(year, part(now.get_month() + 1), part(now.get_date())).or(Day::new(2000, 1, 1)).expect("1 January 2000 is a day")
+}
+
+/// A new name for a garment: the time, so that names sort, and chance, so that two devices never make the same one.
+pub fn new_id() -> Id {
+    let base36 = |number: f64| String::from(Number::from(number.floor()).to_string_with_radix(36).unwrap_or_default());
+    let text = format!("{}-{}", base36(Date::now()), base36(Math::random() * 1e12));
+    Id::new(&text).or(Id::new("g")).expect("a plain letter is a name")
+}
+
+/// A day as people here write it: "25 Nov 2026".
+pub fn written_day(day: Day) -> String {
+    let (year, month, date) = day.parts();
+    let options = Object::new();
+    for (name, value) in [("day", "numeric"), ("month", "short"), ("year", "numeric")] {
+        let _ = Reflect::set(&options, &name.into(), &value.into());
+    }
+    let when = Date::new_with_year_month_day(u32::from(year), i32::from(month) - 1, i32::from(date));
+    String::from(when.to_locale_date_string("en-GB", &JsValue::from(options)))
+}

@@ -1,0 +1,95 @@
+//! The page around the app: its title, look, focus and width.
+
+use gloo::events::EventListener;
+use wasm_bindgen::JsCast;
+use web_sys::{Document, HtmlDialogElement, HtmlElement, HtmlInputElement, MediaQueryList, Node};
+use yew::NodeRef;
+
+fn document() -> Option<Document> {
+    web_sys::window()?.document()
+}
+
+/// Names the window.
+pub fn set_title(title: &str) {
+    if let Some(document) = document() {
+        document.set_title(title);
+    }
+}
+
+/// Sets `data-…` on the root element, for styles to follow.
+pub fn set_root(name: &str, value: &str) {
+    if let Some(root) = document().and_then(|document| document.document_element()) {
+        let _ = root.set_attribute(&format!("data-{name}"), value);
+    }
+}
+
+/// Moves focus to the heading of a screen that was just opened, and the view to its top.
+pub fn focus_heading() {
+    let Some(window) = web_sys::window() else { return };
+    window.scroll_to_with_x_and_y(0.0, 0.0);
+    // A screen may say that something else than its first heading is what was opened.
+    if let Some(heading) = document().and_then(|document| document.query_selector("main [data-opens], main h1").ok().flatten()) {
+        focus(&heading);
+    }
+}
+
+fn focus(node: &Node) {
+    if let Some(element) = node.dyn_ref::<HtmlElement>() {
+        let _ = element.focus();
+    }
+}
+
+/// Opens a dialog over the page.
+pub fn open_dialog(dialog: &NodeRef) {
+    if let Some(dialog) = dialog.cast::<HtmlDialogElement>()
+        && !dialog.open()
+    {
+        let _ = dialog.show_modal();
+    }
+}
+
+/// Empties a file input, so that the same file can be chosen again.
+pub fn clear_input(input: &NodeRef) {
+    if let Some(input) = input.cast::<HtmlInputElement>() {
+        input.set_value("");
+    }
+}
+
+fn wide_query() -> Option<MediaQueryList> {
+    web_sys::window()?.match_media("(min-width: 900px)").ok().flatten()
+}
+
+/// Whether rack, garment and detail fit beside each other.
+pub fn is_wide() -> bool {
+    wide_query().is_some_and(|query| query.matches())
+}
+
+/// Calls back when that changes, until the listener is dropped.
+pub fn on_width_change(call: impl Fn() + 'static) -> Option<EventListener> {
+    wide_query().map(|query| EventListener::new(&query, "change", move |_| call()))
+}
+
+/// Calls back when another window writes to local storage: key and new text, `None` for a key that was removed.
+pub fn on_written_elsewhere(call: impl Fn(Option<String>, Option<String>) + 'static) -> Option<EventListener> {
+    let window = web_sys::window()?;
+    Some(EventListener::new(&window, "storage", move |event| {
+        if let Some(event) = event.dyn_ref::<web_sys::StorageEvent>() {
+            call(event.key(), event.new_value());
+        }
+    }))
+}
+
+/// The element that the app is mounted in.
+pub fn mount() -> web_sys::Element {
+    let document = document().expect("the app runs in a page");
+    document.get_element_by_id("app").or_else(|| document.body().map(Into::into)).expect("a page has a body")
+}
+
+/// Shows the sentence for a crash, with what is known of it.
+pub fn say_crash(what: &str) {
+    let Some(notice) = document().and_then(|document| document.get_element_by_id("crash")) else { return };
+    notice.set_text_content(Some(&format!(
+        "The app stopped at something it did not expect. What you answered before is kept. Load the page again to go on. ({what})"
+    )));
+    let _ = notice.remove_attribute("hidden");
+}

@@ -1,0 +1,96 @@
+//! A second copy of every page in IndexedDB, since a browser that is killed can lose the last minute of local storage.
+
+use std::cell::RefCell;
+use std::rc::Rc;
+
+use js_sys::{Array, Promise};
+use wasm_bindgen::closure::Closure;
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{IdbDatabase, IdbObjectStore, IdbOpenDbRequest, IdbRequest, IdbTransaction, IdbTransactionMode};
+
+const DATABASE: &str = "garment-assay";
+const PAGES: &str = "pages";
+
+/// The mirror; clones are the same one. Without IndexedDB it holds nothing and says so.
+#[derive(Clone, Default)]
+pub struct Mirror {
+    database: Rc<RefCell<Option<IdbDatabase>>>,
+}
+
+impl Mirror {
+    /// Opens the mirror and reads every page in it.
+    pub async fn open(&self) -> Result<Vec<(String, String)>, JsValue> {
+        let factory = web_sys::window().and_then(|window| window.indexed_db().ok().flatten()).ok_or(JsValue::NULL)?;
+        let request: IdbOpenDbRequest = factory.open_with_u32(DATABASE, 1)?;
+        let upgrade = {
+            let request = request.clone();
+            Closure::once_into_js(move || {
+                if let Ok(result) = request.result() {
+                    let _ = result.unchecked_into::<IdbDatabase>().create_object_store(PAGES);
+                }
+            })
+        };
+        request.set_onupgradeneeded(Some(upgrade.unchecked_ref()));
+        let database: IdbDatabase = settled(&request).await?.unchecked_into();
+        // Another window with a newer version of the app must be able to change the database.
+        let closing = {
+            let (handle, database) = (self.database.clone(), database.clone());
+            Closure::once_into_js(move || {
+                handle.borrow_mut().take();
+                database.close();
+            })
+        };
+        database.set_onversionchange(Some(closing.unchecked_ref()));
+        let (store, _) = store(&database, IdbTransactionMode::Readonly)?;
+        let (keys, texts) = (store.get_all_keys()?, store.get_all()?);
+        let keys: Array = settled(&keys).await?.unchecked_into();
+        let texts: Array = settled(&texts).await?.unchecked_into();
+        self.database.replace(Some(database));
+        Ok(keys.iter().zip(texts.iter()).filter_map(|(key, text)| Some((key.as_string()?, text.as_string()?))).collect())
+    }
+
+    /// Writes pages; resolves when they are on disk as far as the browser tells. False when there is no mirror.
+    pub async fn put(&self, pages: Vec<(String, String)>) -> Result<bool, JsValue> {
+        let Some(database) = self.database.borrow().clone() else { return Ok(false) };
+        let (store, transaction) = store(&database, IdbTransactionMode::Readwrite)?;
+        for (key, text) in pages {
+            store.put_with_key(&text.into(), &key.into())?;
+        }
+        completed(&transaction).await?;
+        Ok(true)
+    }
+
+    /// Empties the mirror.
+    pub async fn clear(&self) -> Result<(), JsValue> {
+        let Some(database) = self.database.borrow().clone() else { return Ok(()) };
+        let (store, transaction) = store(&database, IdbTransactionMode::Readwrite)?;
+        store.clear()?;
+        completed(&transaction).await
+    }
+}
+
+fn store(database: &IdbDatabase, mode: IdbTransactionMode) -> Result<(IdbObjectStore, IdbTransaction), JsValue> {
+    let transaction = database.transaction_with_str_and_mode(PAGES, mode)?;
+    Ok((transaction.object_store(PAGES)?, transaction))
+}
+
+/// The result of a request, once it has one.
+async fn settled(request: &IdbRequest) -> Result<JsValue, JsValue> {
+    let promise = Promise::new(&mut |resolve, reject| {
+        request.set_onsuccess(Some(&resolve));
+        request.set_onerror(Some(&reject));
+    });
+    JsFuture::from(promise).await?;
+    request.result()
+}
+
+/// A write counts when its transaction is complete, not when the request succeeded.
+async fn completed(transaction: &IdbTransaction) -> Result<(), JsValue> {
+    let promise = Promise::new(&mut |resolve, reject| {
+        transaction.set_oncomplete(Some(&resolve));
+        transaction.set_onabort(Some(&reject));
+        transaction.set_onerror(Some(&reject));
+    });
+    JsFuture::from(promise).await.map(|_| ())
+}

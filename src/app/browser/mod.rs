@@ -1,0 +1,8 @@
+//! What the browser lends: storage, its mirror, the address, the clock, files, the document. Only these files name web interfaces.
+
+pub mod address;
+pub mod clock;
+pub mod document;
+pub mod files;
+pub mod mirror;
+pub mod shelf;

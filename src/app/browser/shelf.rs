@@ -1,0 +1,46 @@
+//! The browser's local storage as a shelf.
+
+use garment_assay::notebook::{Shelf, ShelfFault};
+use wasm_bindgen::{JsCast, JsValue};
+use web_sys::{DomException, Storage};
+
+/// Local storage of this site. Asked for anew each time, since a browser may take the permission away.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct BrowserShelf;
+
+impl BrowserShelf {
+    fn storage() -> Result<Storage, ShelfFault> {
+        match web_sys::window().map(|window| window.local_storage()) {
+            Some(Ok(Some(storage))) => Ok(storage),
+            _ => Err(ShelfFault::Forbidden),
+        }
+    }
+}
+
+fn fault(error: JsValue) -> ShelfFault {
+    match error.dyn_ref::<DomException>().map(DomException::name).as_deref() {
+        Some("QuotaExceededError" | "NS_ERROR_DOM_QUOTA_REACHED") => ShelfFault::Full,
+        Some("SecurityError") => ShelfFault::Forbidden,
+        _ => ShelfFault::Broken,
+    }
+}
+
+impl Shelf for BrowserShelf {
+    fn get(&self, key: &str) -> Result<Option<String>, ShelfFault> {
+        Self::storage()?.get_item(key).map_err(fault)
+    }
+
+    fn set(&self, key: &str, text: &str) -> Result<(), ShelfFault> {
+        Self::storage()?.set_item(key, text).map_err(fault)
+    }
+
+    fn remove(&self, key: &str) -> Result<(), ShelfFault> {
+        Self::storage()?.remove_item(key).map_err(fault)
+    }
+
+    fn keys(&self) -> Result<Vec<String>, ShelfFault> {
+        let storage = Self::storage()?;
+        let length = storage.length().map_err(fault)?;
+        (0..length).filter_map(|index| storage.key(index).map_err(fault).transpose()).collect()
+    }
+}

@@ -1,0 +1,13 @@
+//! The app: what is on the screen, and what the browser lends.
+
+mod appraisals;
+mod browser;
+mod model;
+mod pages;
+mod parts;
+mod root;
+mod route;
+mod words;
+
+pub use browser::document::{mount, say_crash};
+pub use root::App;

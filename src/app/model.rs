@@ -1,0 +1,316 @@
+//! What the app knows, and what becomes of it with each message. Pure: storage, clock and address are somebody else's.
+
+use std::collections::BTreeSet;
+use std::rc::Rc;
+
+use garment_assay::catalog::Family;
+use garment_assay::garment::{Act, Garment, Id};
+use garment_assay::notebook::{Change, SetAside, Settings, ShelfFault};
+use garment_assay::trade::{Day, Ticket};
+
+use super::route::Route;
+
+/// Everything on which a screen depends.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Model {
+    /// The screen that is open.
+    pub route: Route,
+    /// Garments noted.
+    pub garments: Vec<Rc<Garment>>,
+    /// Pages that could not be read.
+    pub set_aside: Rc<Vec<SetAside>>,
+    /// What the person chose.
+    pub settings: Settings,
+    /// Acts that take back what was done, the newest last.
+    pub undo: Rc<Vec<(Id, Act)>>,
+    /// A word to the person about what just happened.
+    pub notice: Option<Rc<Notice>>,
+    /// Garments whose latest change is not kept, and why.
+    pub unkept: Rc<BTreeSet<Id>>,
+    /// What is wrong with storage, if anything.
+    pub fault: Option<ShelfFault>,
+    /// The reserve was given up: room is running out.
+    pub low_on_room: bool,
+    /// Changes on their way to the mirror.
+    pub on_the_way: u32,
+    /// Rack, garment and detail fit beside each other.
+    pub wide: bool,
+    /// Today, for new garments.
+    pub today: Day,
+}
+
+/// A word to the person, with a way back where there is one.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Notice {
+    /// What happened.
+    pub text: String,
+    /// What "Undo" puts back.
+    pub back: Vec<Rc<Garment>>,
+    /// What "Undo" takes away again.
+    pub away: Vec<Id>,
+}
+
+impl Notice {
+    /// A word with no way back.
+    pub fn plain(text: impl Into<String>) -> Notice {
+        Notice { text: text.into(), back: Vec::new(), away: Vec::new() }
+    }
+
+    /// Whether there is a way back.
+    pub fn can_undo(&self) -> bool {
+        !self.back.is_empty() || !self.away.is_empty()
+    }
+}
+
+/// What is asked for when a check is started.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Beginning {
+    /// Kind of garment.
+    pub family: &'static Family,
+    /// What the person calls it.
+    pub label: String,
+    /// Where it is.
+    pub place: String,
+    /// Its ticket, if noted.
+    pub ticket: Option<Ticket>,
+}
+
+/// Something that happened.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Message {
+    /// The address names another screen.
+    Opened(Route),
+    /// A new garment, under this name.
+    Begin(Id, Box<Beginning>),
+    /// Something was done to a garment.
+    Done(Id, Act),
+    /// Take back the last thing done to that garment.
+    TakeBack(Id),
+    /// Delete a garment.
+    Delete(Id),
+    /// Undo what the notice speaks of.
+    UndoNotice,
+    /// The notice was read.
+    NoticeRead,
+    /// Other settings.
+    Chosen(Settings),
+    /// An import, as shown and agreed to.
+    Import(Vec<Change>),
+    /// Everything is to be erased.
+    Erase,
+    /// Another window wrote a garment.
+    ChangedElsewhere(Box<Garment>),
+    /// Another window deleted a garment.
+    GoneElsewhere(Id),
+    /// The mirror had newer pages of these, knew those as deleted, and mended the pages under these keys.
+    Healed(Vec<Garment>, Vec<Id>, Vec<String>),
+    /// A page that cannot be read is to be dropped.
+    DropSetAside(String),
+    /// The window grew or shrank past the width at which parts stand beside each other.
+    Wide(bool),
+}
+
+/// What must happen outside for a message to be done with.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Effect {
+    /// Keep this garment.
+    Keep(Rc<Garment>),
+    /// Discard that garment's page.
+    Discard(Id),
+    /// Keep the settings.
+    KeepSettings,
+    /// Erase shelf and mirror.
+    Erase,
+    /// Drop a page that cannot be read.
+    DropSetAside(String),
+    /// Open a screen.
+    Open(Route),
+}
+
+/// Acts remembered for undo, over all garments.
+const UNDO_DEPTH: usize = 200;
+
+impl Model {
+    /// The garment of that name.
+    pub fn garment(&self, id: &Id) -> Option<&Rc<Garment>> {
+        self.garments.iter().find(|garment| garment.id() == id)
+    }
+
+    fn put(&mut self, garment: Rc<Garment>) {
+        match self.garments.iter_mut().find(|other| other.id() == garment.id()) {
+            Some(place) => *place = garment,
+            None => self.garments.push(garment),
+        }
+    }
+
+    fn take(&mut self, id: &Id) -> Option<Rc<Garment>> {
+        let place = self.garments.iter().position(|garment| garment.id() == id)?;
+        Rc::make_mut(&mut self.undo).retain(|(other, _)| other != id);
+        Some(self.garments.remove(place))
+    }
+
+    /// Whether there is something to take back for that garment.
+    pub fn can_take_back(&self, id: &Id) -> bool {
+        self.undo.iter().any(|(other, _)| other == id)
+    }
+
+    /// What becomes of the model, and what must happen outside. A message about a garment that is gone changes nothing.
+    pub fn after(&mut self, message: Message) -> Vec<Effect> {
+        match message {
+            Message::Opened(route) => {
+                self.route = route;
+                Vec::new()
+            }
+            Message::Begin(id, beginning) => {
+                let Beginning { family, label, place, ticket } = *beginning;
+                let garment = Garment::new(id.clone(), family, self.today)
+                    .after(Act::Label(label))
+                    .after(Act::Place(place))
+                    .after(Act::Ticket(ticket));
+                let garment = Rc::new(garment);
+                self.put(garment.clone());
+                vec![Effect::Keep(garment), Effect::Open(Route::Resume(id))]
+            }
+            Message::Done(id, act) => {
+                let Some(garment) = self.garment(&id).cloned() else { return Vec::new() };
+                let back = garment.undoing(&act);
+                let next = garment.after(act);
+                if next == *garment {
+                    return Vec::new();
+                }
+                let undo = Rc::make_mut(&mut self.undo);
+                undo.push((id, back));
+                if undo.len() > UNDO_DEPTH {
+                    undo.remove(0);
+                }
+                let next = Rc::new(next);
+                self.put(next.clone());
+                vec![Effect::Keep(next)]
+            }
+            Message::TakeBack(id) => {
+                let Some(place) = self.undo.iter().rposition(|(other, _)| *other == id) else { return Vec::new() };
+                let (_, act) = Rc::make_mut(&mut self.undo).remove(place);
+                let Some(garment) = self.garment(&id) else { return Vec::new() };
+                let shown = match &act {
+                    Act::Clear(check) | Act::Answer(check, _) => Some(check.key),
+                    Act::PutBack(_, entry) => Some(entry.check.key),
+                    _ => None,
+                };
+                let next = Rc::new(garment.after(act));
+                self.put(next.clone());
+                let mut effects = vec![Effect::Keep(next)];
+                if let (Some(key), Route::Check(..)) = (shown, &self.route) {
+                    effects.push(Effect::Open(Route::Check(id, key.to_owned())));
+                }
+                effects
+            }
+            Message::Delete(id) => {
+                let Some(garment) = self.take(&id) else { return Vec::new() };
+                let name = if garment.label().is_empty() { garment.family().name } else { garment.label() };
+                let text = format!("Deleted: {name}.");
+                self.notice = Some(Rc::new(Notice { text, back: vec![garment], away: Vec::new() }));
+                let mut effects = vec![Effect::Discard(id.clone())];
+                if self.route.garment() == Some(&id) {
+                    effects.push(Effect::Open(Route::Rack));
+                }
+                effects
+            }
+            Message::UndoNotice => {
+                let Some(notice) = self.notice.take() else { return Vec::new() };
+                let mut effects = Vec::new();
+                for id in &notice.away {
+                    if self.take(id).is_some() {
+                        effects.push(Effect::Discard(id.clone()));
+                    }
+                }
+                for garment in &notice.back {
+                    self.put(garment.clone());
+                    effects.push(Effect::Keep(garment.clone()));
+                }
+                effects
+            }
+            Message::NoticeRead => {
+                self.notice = None;
+                Vec::new()
+            }
+            Message::Chosen(settings) => {
+                self.settings = settings;
+                vec![Effect::KeepSettings]
+            }
+            Message::Import(changes) => self.imported(changes),
+            Message::Erase => {
+                self.garments.clear();
+                self.set_aside = Rc::default();
+                self.undo = Rc::default();
+                self.settings = Settings::default();
+                self.notice = Some(Rc::new(Notice::plain("Everything is erased.")));
+                vec![Effect::Erase, Effect::Open(Route::Rack)]
+            }
+            Message::ChangedElsewhere(garment) => {
+                self.put(Rc::new(*garment));
+                Vec::new()
+            }
+            Message::GoneElsewhere(id) => {
+                if self.take(&id).is_none() {
+                    return Vec::new();
+                }
+                if self.route.garment() == Some(&id) {
+                    self.notice = Some(Rc::new(Notice::plain("This garment was deleted in another window.")));
+                    return vec![Effect::Open(Route::Rack)];
+                }
+                Vec::new()
+            }
+            Message::Healed(garments, gone, mended) => {
+                for garment in garments {
+                    self.put(Rc::new(garment));
+                }
+                for id in gone {
+                    self.take(&id);
+                }
+                Rc::make_mut(&mut self.set_aside).retain(|page| !mended.contains(&page.key));
+                Vec::new()
+            }
+            Message::DropSetAside(key) => {
+                Rc::make_mut(&mut self.set_aside).retain(|page| page.key != key);
+                vec![Effect::DropSetAside(key)]
+            }
+            Message::Wide(wide) => {
+                self.wide = wide;
+                Vec::new()
+            }
+        }
+    }
+
+    fn imported(&mut self, changes: Vec<Change>) -> Vec<Effect> {
+        let mut effects = Vec::new();
+        let mut notice = Notice::plain("");
+        let (mut added, mut changed, mut deleted) = (0_u32, 0_u32, 0_u32);
+        for change in changes {
+            match change {
+                Change::Same(_) => {}
+                Change::Add(garment) | Change::AddBeside(garment) => {
+                    added += 1;
+                    notice.away.push(garment.id().clone());
+                    let garment = Rc::new(garment);
+                    self.put(garment.clone());
+                    effects.push(Effect::Keep(garment));
+                }
+                Change::Overwrite(garment) => {
+                    changed += 1;
+                    notice.back.extend(self.garment(garment.id()).cloned());
+                    let garment = Rc::new(garment);
+                    self.put(garment.clone());
+                    effects.push(Effect::Keep(garment));
+                }
+                Change::Delete(id) => {
+                    deleted += 1;
+                    notice.back.extend(self.take(&id));
+                    effects.push(Effect::Discard(id));
+                }
+            }
+        }
+        notice.text = format!("Imported: {added} added, {changed} replaced, {deleted} deleted.");
+        self.notice = Some(Rc::new(notice));
+        effects
+    }
+}

@@ -1,0 +1,101 @@
+//! Every check of a garment, by stage, with its answer.
+
+use std::rc::Rc;
+
+use garment_assay::check::Check;
+use garment_assay::garment::{Answer, Garment, Standing};
+use garment_assay::quantity::System;
+use garment_assay::trade::Stage;
+use yew::prelude::*;
+
+use crate::app::appraisals::Appraisals;
+use crate::app::parts::bar::Bar;
+use crate::app::parts::tape::Tape;
+use crate::app::route::Route;
+use crate::app::words;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The garment.
+    pub garment: Rc<Garment>,
+    /// Key of the check that is open beside the list.
+    #[prop_or_default]
+    pub open: Option<AttrValue>,
+    /// Metric or imperial.
+    pub system: System,
+}
+
+/// What stands behind a check in the list, and its state for the style sheets.
+fn state(garment: &Garment, check: &'static Check, system: System) -> (&'static str, String) {
+    let said = words::answer(garment, check, system);
+    match (garment.answer(check), garment.standing(check)) {
+        (_, Standing::Closed) => ("closed", "does not apply here".to_owned()),
+        (None, _) => ("open", said),
+        (Some(Answer::Skipped), _) => ("skipped", said),
+        (Some(_), _) => ("answered", said),
+    }
+}
+
+/// The list itself, for its own page and for the side of a wide screen.
+#[component]
+pub fn CheckList(props: &Props) -> Html {
+    let garment = &props.garment;
+    html! {
+        <div class="check-list">
+            { for Stage::ALL.into_iter().map(|stage| {
+                let checks: Vec<&'static Check> = garment.family().checks.iter().copied().filter(|check| check.stage == stage).collect();
+                let done = checks.iter().filter(|check| garment.answer(check).is_some_and(|answer| *answer != Answer::Skipped)).count();
+                html! {
+                    <section key={stage.name()}>
+                        <h2>{ stage.name() }<small>{ format!("{done} of {}", checks.len()) }</small></h2>
+                        <ul>
+                            { for checks.into_iter().map(|check| {
+                                let (state, answer) = state(garment, check, props.system);
+                                let current = (props.open.as_deref() == Some(check.key)).then_some("page");
+                                html! {
+                                    <li key={check.key} data-state={state}>
+                                        <a href={Route::Check(garment.id().clone(), check.key.to_owned()).href()} aria-current={current}>
+                                            <b>{ check.name }</b>
+                                            if !answer.is_empty() {
+                                                <span>{ answer }</span>
+                                            }
+                                        </a>
+                                    </li>
+                                }
+                            }) }
+                        </ul>
+                    </section>
+                }
+            }) }
+        </div>
+    }
+}
+
+#[derive(Properties, PartialEq)]
+pub struct PageProps {
+    /// The garment.
+    pub garment: Rc<Garment>,
+    /// Appraisals.
+    pub appraisals: Appraisals,
+    /// Metric or imperial.
+    pub system: System,
+}
+
+/// The page of all checks.
+#[component]
+pub fn Checks(props: &PageProps) -> Html {
+    let PageProps { garment, appraisals, system } = props;
+    let id = garment.id().clone();
+    let under = format!("{} of {} answered", garment.answered(), garment.family().checks.len());
+    html! {
+        <>
+            <Bar title="All checks" {under} back={Route::Resume(id.clone()).href()} back_name="Back to checking" />
+            <Tape appraisal={appraisals.of(garment)} />
+            <div class="card"><CheckList garment={garment.clone()} system={*system} /></div>
+            <div class="foot">
+                <a class="prime" href={Route::Resume(id.clone()).href()}>{ "Go on checking" }</a>
+                <a class="second" href={Route::Result(id).href()}>{ "See the result" }</a>
+            </div>
+        </>
+    }
+}

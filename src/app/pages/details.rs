@@ -1,0 +1,100 @@
+//! Label, place, ticket and note of a garment.
+
+use std::rc::Rc;
+
+use garment_assay::garment::{Act, Garment};
+use garment_assay::trade::{Currency, Ticket};
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+use crate::app::browser::clock;
+use crate::app::model::Message;
+use crate::app::parts::bar::Bar;
+use crate::app::parts::note::Note;
+use crate::app::parts::ticket::{Draft, TicketFields};
+use crate::app::route::Route;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The garment.
+    pub garment: Rc<Garment>,
+    /// Currency offered first.
+    pub currency: Currency,
+    /// Where messages go.
+    pub send: Callback<Message>,
+}
+
+/// A ticket that lies face down is not shown in a field either; it is turned over with one button.
+#[component]
+pub fn Details(props: &Props) -> Html {
+    let Props { garment, currency, send } = props;
+    let id = garment.id().clone();
+    let act = {
+        let (send, id) = (send.clone(), id.clone());
+        Callback::from(move |act: Act| send.emit(Message::Done(id.clone(), act)))
+    };
+    let text = |make: fn(String) -> Act| {
+        let act = act.clone();
+        Callback::from(move |event: Event| {
+            if let Some(field) = event.target_dyn_into::<HtmlInputElement>() {
+                act.emit(make(field.value().trim().to_owned()));
+            }
+        })
+    };
+    let draft = use_state(|| garment.ticket().map_or(Draft::empty(*currency), Draft::of));
+    let fault = use_state(|| None::<AttrValue>);
+    let ticket_typed = {
+        let (draft, fault, act) = (draft.clone(), fault.clone(), act.clone());
+        Callback::from(move |typed: Draft| {
+            match typed.ticket() {
+                Ok(ticket) => {
+                    fault.set(None);
+                    act.emit(Act::Ticket(ticket));
+                }
+                Err(sentence) => fault.set(Some(sentence.into())),
+            }
+            draft.set(typed);
+        })
+    };
+    let face_down = garment.ticket().copied().filter(|ticket| ticket.face_down);
+    let turn_over = |ticket: Ticket| {
+        let (draft, act) = (draft.clone(), act.clone());
+        Callback::from(move |_: MouseEvent| {
+            let open = Ticket { face_down: false, ..ticket };
+            draft.set(Draft::of(&open));
+            act.emit(Act::Ticket(Some(open)));
+        })
+    };
+    let delete = {
+        let (send, id) = (send.clone(), id.clone());
+        Callback::from(move |_: MouseEvent| send.emit(Message::Delete(id.clone())))
+    };
+    html! {
+        <>
+            <Bar title="Details" under={format!("{} · noted {}", garment.family().name, clock::written_day(garment.noted()))}
+                back={Route::Result(id.clone()).href()} back_name="Back to the result" />
+            <div class="card">
+                <div class="field">
+                    <label for="label">{ "A name for it" }</label>
+                    <input id="label" autocomplete="off" maxlength="120" value={garment.label().to_owned()} onchange={text(Act::Label)} />
+                </div>
+                <div class="field">
+                    <label for="place">{ "Place" }</label>
+                    <input id="place" autocomplete="off" maxlength="120" value={garment.place().to_owned()} onchange={text(Act::Place)} />
+                </div>
+                if let Some(ticket) = face_down {
+                    <p class="hint">{ "The ticket lies face down." }</p>
+                    <p><button type="button" class="second" onclick={turn_over(ticket)}>{ "Turn it over" }</button></p>
+                } else {
+                    <TicketFields draft={(*draft).clone()} typed={ticket_typed} fault={(*fault).clone()} />
+                }
+                <Note id="garment-note" label="Note" text={garment.note().to_owned()} write={act.reform(Act::Note)} />
+            </div>
+            <p class="lonely"><button type="button" class="ghost" onclick={delete}>{ "Delete this garment" }</button></p>
+            <div class="foot">
+                <a class="prime" href={Route::Resume(id.clone()).href()}>{ "Go on checking" }</a>
+                <a class="second" href={Route::Result(id).href()}>{ "See the result" }</a>
+            </div>
+        </>
+    }
+}

@@ -1,0 +1,263 @@
+//! The rack: garments noted.
+
+use std::rc::Rc;
+
+use garment_assay::garment::{Appraisal, Garment, Id};
+use garment_assay::notebook::SetAside;
+use web_sys::{HtmlInputElement, HtmlSelectElement};
+use yew::prelude::*;
+
+use crate::app::appraisals::Appraisals;
+use crate::app::browser::{clock, files};
+use crate::app::model::Message;
+use crate::app::parts::bar::Bar;
+use crate::app::parts::icon::{Icon, Shape};
+use crate::app::parts::tape::Tape;
+use crate::app::route::Route;
+use crate::app::words::{self, headline};
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Order {
+    Newest,
+    Oldest,
+    Name,
+    Best,
+    Dearest,
+}
+
+impl Order {
+    const ALL: [(Order, &'static str, &'static str); 5] = [
+        (Order::Newest, "newest", "Newest first"),
+        (Order::Oldest, "oldest", "Oldest first"),
+        (Order::Name, "name", "By name"),
+        (Order::Best, "best", "Best made first"),
+        (Order::Dearest, "dearest", "Dearest first"),
+    ];
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Show {
+    All,
+    Begun,
+    Settled,
+    WithTicket,
+}
+
+impl Show {
+    const ALL: [(Show, &'static str, &'static str); 4] = [
+        (Show::All, "all", "All garments"),
+        (Show::Begun, "begun", "Not settled yet"),
+        (Show::Settled, "settled", "Settled"),
+        (Show::WithTicket, "ticket", "With a ticket"),
+    ];
+}
+
+/// Rows shown at first, and again with each "show more": more would be slow to lay out on a phone.
+const PAGE: usize = 60;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// Garments noted.
+    pub garments: Vec<Rc<Garment>>,
+    /// Pages that could not be read.
+    pub set_aside: Rc<Vec<SetAside>>,
+    /// The garment that is open beside the rack.
+    #[prop_or_default]
+    pub open: Option<Id>,
+    /// Whether the rack stands beside another screen, which then has the heading.
+    #[prop_or_default]
+    pub beside: bool,
+    /// Appraisals.
+    pub appraisals: Appraisals,
+    /// Where messages go.
+    pub send: Callback<Message>,
+}
+
+fn name(garment: &Garment) -> &str {
+    if garment.label().is_empty() { garment.family().name } else { garment.label() }
+}
+
+/// The price that sorting by price may look at: a ticket that lies face down has none.
+fn shown_price(garment: &Garment) -> Option<u64> {
+    let ticket = garment.ticket().filter(|ticket| !ticket.face_down)?;
+    Some(ticket.minor * 100 / 10_u64.pow(ticket.currency.decimals()))
+}
+
+fn matches(garment: &Garment, words: &[String]) -> bool {
+    let text = [garment.label(), garment.place(), garment.note(), garment.family().name].join("\n").to_lowercase();
+    words.iter().all(|word| text.contains(word.as_str()))
+}
+
+/// The garments to show, in order.
+fn chosen(garments: &[Rc<Garment>], search: &str, show: Show, order: Order, appraisals: &Appraisals) -> Vec<Rc<Garment>> {
+    let words: Vec<String> = search.to_lowercase().split_whitespace().map(str::to_owned).collect();
+    let settled = |garment: &Rc<Garment>| appraisals.of(garment).is_settled();
+    let mut rows: Vec<Rc<Garment>> = garments
+        .iter()
+        .filter(|garment| matches(garment, &words))
+        .filter(|garment| match show {
+            Show::All => true,
+            Show::Begun => !settled(garment),
+            Show::Settled => settled(garment),
+            Show::WithTicket => garment.ticket().is_some(),
+        })
+        .cloned()
+        .collect();
+    match order {
+        Order::Newest => rows.sort_by(|a, b| (b.noted(), b.id()).cmp(&(a.noted(), a.id()))),
+        Order::Oldest => rows.sort_by(|a, b| (a.noted(), a.id()).cmp(&(b.noted(), b.id()))),
+        Order::Name => rows.sort_by_key(|garment| name(garment).to_lowercase()),
+        Order::Best => rows.sort_by(|a, b| appraisals.of(b).mean().total_cmp(&appraisals.of(a).mean())),
+        Order::Dearest => rows.sort_by_key(|garment| std::cmp::Reverse(shown_price(garment))),
+    }
+    rows
+}
+
+#[derive(Properties, PartialEq)]
+struct RowProps {
+    garment: Rc<Garment>,
+    appraisal: Rc<Appraisal>,
+    open: bool,
+    delete: Callback<Id>,
+}
+
+#[component]
+fn Row(props: &RowProps) -> Html {
+    let RowProps { garment, appraisal, open, delete } = props;
+    let said = headline(appraisal);
+    let id = garment.id().clone();
+    let onclick = {
+        let (delete, id) = (delete.clone(), id.clone());
+        Callback::from(move |_: MouseEvent| delete.emit(id.clone()))
+    };
+    let facts = [
+        Some(garment.family().name.to_owned()).filter(|_| !garment.label().is_empty()),
+        Some(garment.place().to_owned()).filter(|place| !place.is_empty()),
+        Some(clock::written_day(garment.noted())),
+        garment.ticket().map(words::ticket),
+    ];
+    html! {
+        <li class="rack-row">
+            <a href={Route::Resume(id).href()} aria-current={open.then_some("page")}>
+                <b>{ name(garment) }</b>
+                <span class="rack-band">{ &said.lead }<small>{ format!(" {}", said.rest) }</small></span>
+                <Tape appraisal={appraisal.clone()} bare=true />
+                <small class="rack-facts">{ facts.into_iter().flatten().collect::<Vec<_>>().join(" · ") }</small>
+            </a>
+            <button type="button" class="icon-button" {onclick} aria-label={format!("Delete {}", name(garment))}><Icon shape={Shape::Delete} /></button>
+        </li>
+    }
+}
+
+/// The garments noted.
+#[component]
+pub fn Rack(props: &Props) -> Html {
+    let Props { garments, set_aside, open, beside, appraisals, send } = props;
+    let search = use_state_eq(String::new);
+    let show = use_state_eq(|| Show::All);
+    let order = use_state_eq(|| Order::Newest);
+    let shown = use_state_eq(|| PAGE);
+    let onsearch = {
+        let (search, shown) = (search.clone(), shown.clone());
+        Callback::from(move |event: InputEvent| {
+            if let Some(field) = event.target_dyn_into::<HtmlInputElement>() {
+                search.set(field.value());
+                shown.set(PAGE);
+            }
+        })
+    };
+    let onorder = {
+        let order = order.clone();
+        Callback::from(move |event: Event| {
+            let value = event.target_dyn_into::<HtmlSelectElement>().map(|field| field.value()).unwrap_or_default();
+            order.set(Order::ALL.into_iter().find(|(_, key, _)| *key == value).map_or(Order::Newest, |(order, ..)| order));
+        })
+    };
+    let onshow = {
+        let show = show.clone();
+        Callback::from(move |event: Event| {
+            let value = event.target_dyn_into::<HtmlSelectElement>().map(|field| field.value()).unwrap_or_default();
+            show.set(Show::ALL.into_iter().find(|(_, key, _)| *key == value).map_or(Show::All, |(show, ..)| show));
+        })
+    };
+    let more = {
+        let shown = shown.clone();
+        Callback::from(move |_: MouseEvent| shown.set(*shown + PAGE))
+    };
+    let rows = chosen(garments, &search, *show, *order, appraisals);
+    let found = rows.len();
+    let delete = send.reform(Message::Delete);
+    html! {
+        <>
+            if *beside {
+                <header class="bar"><div class="bar-title"><p class="bar-beside"><a href="#/">{ "Rack" }</a></p></div></header>
+            } else {
+                <Bar title="Rack" under={match garments.len() { 0 => "Nothing noted yet".to_owned(), 1 => "1 garment noted".to_owned(), count => format!("{count} garments noted") }}>
+                    <a class="icon-button" href={Route::Settings.href()} aria-label="Settings"><Icon shape={Shape::Settings} /></a>
+                </Bar>
+            }
+            if garments.is_empty() {
+                <section class="empty card">
+                    <h2>{ "Take a garment in your hands" }</h2>
+                    <p>{ "The app asks for one look or touch at a time, the most telling first. After each answer you see how well the garment seems to be made, and how sure that is. Stop whenever you like; it is kept on this device." }</p>
+                    <p><a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a></p>
+                </section>
+            } else {
+                <div class="rack-tools" role="search">
+                    <label class="search"><Icon shape={Shape::Search} /><span class="unseen">{ "Search name, place or note" }</span>
+                        <input type="search" placeholder="Name, place or note" value={(*search).clone()} oninput={onsearch} /></label>
+                    <label><span class="unseen">{ "Show" }</span>
+                        <select onchange={onshow}>
+                            { for Show::ALL.into_iter().map(|(value, key, word)| html! { <option {key} value={key} selected={value == *show}>{ word }</option> }) }
+                        </select></label>
+                    <label><span class="unseen">{ "Order" }</span>
+                        <select onchange={onorder}>
+                            { for Order::ALL.into_iter().map(|(value, key, word)| html! { <option {key} value={key} selected={value == *order}>{ word }</option> }) }
+                        </select></label>
+                </div>
+                if found == 0 {
+                    <p class="hint lonely">{ "No garment fits that. Change the search or what is shown." }</p>
+                }
+                <ul class="rack">
+                    { for rows.into_iter().take(*shown).map(|garment| {
+                        let appraisal = appraisals.of(&garment);
+                        let open = open.as_ref() == Some(garment.id());
+                        html! { <Row key={garment.id().as_str().to_owned()} {appraisal} {open} delete={delete.clone()} garment={garment.clone()} /> }
+                    }) }
+                </ul>
+                if found > *shown {
+                    <p class="lonely"><button type="button" class="ghost" onclick={more}>{ format!("Show more ({} left)", found - *shown) }</button></p>
+                }
+            }
+            if !set_aside.is_empty() {
+                <section class="card set-aside">
+                    <h2>{ "Pages that could not be read" }</h2>
+                    <ul>
+                        { for set_aside.iter().map(|page| {
+                            let save = {
+                                let text = page.text.clone();
+                                Callback::from(move |_: MouseEvent| { let _ = files::save("page-not-read.txt", "text/plain", &text); })
+                            };
+                            let drop = {
+                                let (send, key) = (send.clone(), page.key.clone());
+                                Callback::from(move |_: MouseEvent| send.emit(Message::DropSetAside(key.clone())))
+                            };
+                            html! {
+                                <li key={page.key.clone()}>
+                                    <p>{ page.why.to_string() }</p>
+                                    <div class="row">
+                                        <button type="button" class="ghost" onclick={save}>{ "Save its text" }</button>
+                                        <button type="button" class="ghost" onclick={drop}>{ "Drop it" }</button>
+                                    </div>
+                                </li>
+                            }
+                        }) }
+                    </ul>
+                </section>
+            }
+            if !garments.is_empty() {
+                <div class="foot"><a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a></div>
+            }
+        </>
+    }
+}

@@ -1,0 +1,263 @@
+//! What the evidence of a garment says: the band, what moved it, what would settle it further, and what it does not say.
+
+use std::rc::Rc;
+
+use garment_assay::garment::{Answer, Appraisal, Garment, Moved, Proposal};
+use garment_assay::quantity::System;
+use garment_assay::trade::{Aspect, Stage};
+use yew::prelude::*;
+
+use crate::app::appraisals::Appraisals;
+use crate::app::browser::clock;
+use crate::app::parts::bar::Bar;
+use crate::app::parts::icon::{Icon, Shape};
+use crate::app::parts::tape::Tape;
+use crate::app::route::Route;
+use crate::app::words;
+
+/// Rows of "what moved it" and "what would settle it" shown at first.
+const FEW: usize = 8;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The garment.
+    pub garment: Rc<Garment>,
+    /// Appraisals.
+    pub appraisals: Appraisals,
+    /// Metric or imperial.
+    pub system: System,
+}
+
+/// A bar to the right for what moved the result up, to the left for what moved it down.
+fn bar(by: f64, largest: f64) -> Html {
+    let length = (by.abs() / largest.max(1e-9) * 48.0).clamp(1.0, 48.0);
+    let (x, class) = if by >= 0.0 { (50.0, "moved-up") } else { (50.0 - length, "moved-down") };
+    html! {
+        <svg class="moved-bar" viewBox="0 0 100 14" aria-hidden="true" focusable="false" preserveAspectRatio="none">
+            <path class="moved-zero" d="M50 0v14" />
+            <rect {class} x={format!("{x:.1}")} y="2" width={format!("{length:.1}")} height="10" rx="1.5" />
+        </svg>
+    }
+}
+
+fn moved_rows(garment: &Rc<Garment>, moved: &[Moved], system: System) -> Html {
+    let largest = moved.first().map_or(0.0, |moved| moved.by.abs());
+    html! {
+        <ul class="moved">
+            { for moved.iter().map(|moved| html! {
+                <li key={moved.check.key}>
+                    <a href={Route::Check(garment.id().clone(), moved.check.key.to_owned()).href()}>
+                        <b>{ moved.check.name }</b>
+                        <small>{ words::answer(garment, moved.check, system) }</small>
+                    </a>
+                    { bar(moved.by, largest) }
+                    <span class="unseen">{ words::strength(moved.by) }</span>
+                </li>
+            }) }
+        </ul>
+    }
+}
+
+fn further_rows(garment: &Rc<Garment>, proposals: &[Proposal]) -> Html {
+    html! {
+        <ul class="further">
+            { for proposals.iter().map(|proposal| html! {
+                <li key={proposal.check.key}>
+                    <a href={Route::Check(garment.id().clone(), proposal.check.key.to_owned()).href()}>
+                        <b>{ proposal.check.name }</b>
+                        <small>{ format!("{}, about {}", proposal.check.stage.name().to_lowercase(), words::duration(proposal.seconds)) }</small>
+                    </a>
+                </li>
+            }) }
+        </ul>
+    }
+}
+
+fn aspects(appraisal: &Appraisal) -> Html {
+    let (strongest, weakest) = (appraisal.strongest(), appraisal.weakest());
+    let all = appraisal.aspects();
+    if all.is_empty() {
+        return Html::default();
+    }
+    let unseen: Vec<&str> =
+        Aspect::ALL.into_iter().filter(|aspect| all.iter().all(|(known, _)| known != aspect)).map(Aspect::name).collect();
+    let said = match (strongest, weakest) {
+        (Some(best), Some(worst)) => format!("{} stands above the rest, {} below it.", best.name(), worst.name().to_lowercase()),
+        (Some(best), None) => format!("{} stands above the rest.", best.name()),
+        (None, Some(worst)) => format!("{} stands below the rest.", worst.name()),
+        (None, None) => "No aspect clearly stands out.".to_owned(),
+    };
+    html! {
+        <section class="card">
+            <h2>{ "Strong and weak" }</h2>
+            <p>{ said }{ if unseen.is_empty() { String::new() } else { format!(" Not looked at: {}.", unseen.join(", ").to_lowercase()) } }</p>
+            <ul class="aspects">
+                { for all.into_iter().map(|(aspect, reading)| {
+                    let along = |quality: f64| ((quality.clamp(-3.0, 3.0) + 3.0) / 6.0 * 100.0 * 10.0).round() / 10.0;
+                    let (low, middle, high) = (along(reading.mean - 1.28 * reading.sd), along(reading.mean), along(reading.mean + 1.28 * reading.sd));
+                    let place = words::place(reading.mean);
+                    html! {
+                        <li key={aspect.name()}>
+                            <b>{ aspect.name() }</b>
+                            <svg class="aspect-bar" viewBox="0 0 100 12" aria-hidden="true" focusable="false" preserveAspectRatio="none">
+                                <rect class="tape-strip" y="3" width="100" height="6" />
+                                <path class="aspect-cuts" d="M25 3v6M41.700 3v6M58.300 3v6M75 3v6" />
+                                <path class="aspect-range" d={format!("M{low} 6H{high}")} />
+                                <path class="aspect-middle" d={format!("M{middle} 0v12")} />
+                            </svg>
+                            <small>{ format!("{place} · {}", if reading.answers == 1 { "1 answer".to_owned() } else { format!("{} answers", reading.answers) }) }</small>
+                        </li>
+                    }
+                }) }
+            </ul>
+        </section>
+    }
+}
+
+/// Facts about what the garment cost to make, from its answers.
+fn cost_facts(garment: &Rc<Garment>, system: System) -> Html {
+    let facts: Vec<_> = garment
+        .entries()
+        .iter()
+        .filter(|entry| matches!(entry.answer, Answer::Judged { .. } | Answer::Measured(_)))
+        .filter_map(|entry| Some((entry.check, entry.check.speaks.cost()?)))
+        .collect();
+    html! {
+        <section class="card">
+            <h2>{ "What it cost to make" }</h2>
+            <p class="hint">{ "Quality and cost are two things. These answers speak of work and material, not of how good the garment is." }</p>
+            if facts.is_empty() {
+                <p>{ "No check that speaks of cost is answered yet." }</p>
+            }
+            <ul class="facts">
+                { for facts.into_iter().map(|(check, meaning)| html! {
+                    <li key={check.key}>
+                        <a href={Route::Check(garment.id().clone(), check.key.to_owned()).href()}><b>{ check.name }</b><small>{ words::answer(garment, check, system) }</small></a>
+                        <p>{ meaning }</p>
+                    </li>
+                }) }
+            </ul>
+        </section>
+    }
+}
+
+/// What this result does not say, for this garment.
+fn silences(garment: &Garment) -> Vec<String> {
+    let missing: Vec<&str> = Stage::ALL
+        .into_iter()
+        .filter(|stage| *stage != Stage::OnTheHanger)
+        .filter(|stage| !garment.entries().iter().any(|entry| entry.check.stage == *stage && entry.answer != Answer::Skipped))
+        .map(|stage| match stage {
+            Stage::OnTheHanger | Stage::InHand => "in your hands",
+            Stage::InsideOut => "inside out",
+            Stage::Worn => "worn",
+        })
+        .collect();
+    let mut silences = Vec::new();
+    if !missing.is_empty() {
+        silences.push(format!(
+            "It was not looked at {}. If that is because something looked bad, the band is too kind.",
+            words::joined(&missing)
+        ));
+    }
+    silences.extend(
+        [
+            "How long it will last. No data tie checks like these to years of wear; washing and use decide much of it.",
+            "Whether the price is fair. In a university test of 65 garments, price did not tell which lasted.",
+            "What the next piece of the same style is like. One piece says little about a lot.",
+            "Anything you could not see or feel: fibre shares, dye, how people were paid.",
+        ]
+        .map(str::to_owned),
+    );
+    silences
+}
+
+/// The result of a garment.
+#[component]
+pub fn ResultPage(props: &Props) -> Html {
+    let Props { garment, appraisals, system } = props;
+    let id = garment.id().clone();
+    let appraisal = appraisals.of(garment);
+    let moved = use_memo((garment.clone(), appraisals.clone()), |(garment, appraisals)| {
+        appraisals.appraiser().moved(&appraisals.of(garment))
+    });
+    let all = use_state_eq(|| false);
+    let toggle = {
+        let all = all.clone();
+        Callback::from(move |_: MouseEvent| all.set(!*all))
+    };
+    let further = appraisals.appraiser().most_telling(garment, &appraisal);
+    let shown = if *all { moved.len() } else { moved.len().min(FEW) };
+    let label = if garment.label().is_empty() { garment.family().name } else { garment.label() };
+    let under = [
+        Some(garment.family().name.to_owned()),
+        Some(format!("noted {}", clock::written_day(garment.noted()))),
+        Some(garment.place().to_owned()).filter(|place| !place.is_empty()),
+    ];
+    let cautions: Vec<&str> = garment.family().cautions.to_vec();
+    html! {
+        <>
+            <Bar title={label.to_owned()} under={under.into_iter().flatten().collect::<Vec<_>>().join(" · ")} back="#/" back_name="Back to the rack">
+                <a class="icon-button" href={Route::Details(id.clone()).href()} aria-label="Details: name, place, ticket, note"><Icon shape={Shape::Edit} /></a>
+                <a class="icon-button" href={Route::Checks(id.clone()).href()} aria-label="All checks"><Icon shape={Shape::List} /></a>
+            </Bar>
+            <div class="tape-pinned"><Tape appraisal={appraisal.clone()} /></div>
+            <p class="why">{ match (appraisal.evidence(), appraisal.is_settled()) {
+                (0, _) => "No answer speaks of quality yet. Make a check or two.".to_owned(),
+                (1, false) => "From 1 answer. It is early: more checks will move it.".to_owned(),
+                (count, false) => format!("From {count} answers. It is not settled: the checks below would tell more."),
+                (1, true) => "From 1 answer.".to_owned(),
+                (count, true) => format!("From {count} answers. Two neighbouring bands hold four fifths of it: enough for most decisions."),
+            } }</p>
+            if let Some(ticket) = garment.ticket() {
+                <section class="card">
+                    <h2>{ "Ticket" }</h2>
+                    <p class="figure">{ words::ticket(ticket) }</p>
+                    if ticket.face_down {
+                        <p class="hint">{ "It lies face down. Say to yourself what it should cost, then turn it over on the details page." }</p>
+                    }
+                </section>
+            }
+            if !moved.is_empty() {
+                <section class="card">
+                    <h2>{ "What moved the result" }</h2>
+                    <p class="hint">{ "To the right: up. To the left: down. Tap one to look again." }</p>
+                    { moved_rows(garment, &moved[..shown], *system) }
+                    if moved.len() > FEW {
+                        <button type="button" class="ghost" onclick={toggle} aria-expanded={all.to_string()}>
+                            { if *all { "Show fewer".to_owned() } else { format!("Show all {}", moved.len()) } }
+                        </button>
+                    }
+                </section>
+            }
+            { aspects(&appraisal) }
+            <section class="card">
+                <h2>{ "What would settle it further" }</h2>
+                if further.is_empty() {
+                    <p>{ "No check that is left would move the band much." }</p>
+                } else {
+                    { further_rows(garment, &further[..further.len().min(4)]) }
+                }
+            </section>
+            { cost_facts(garment, *system) }
+            if !garment.note().is_empty() {
+                <section class="card"><h2>{ "Note" }</h2><p class="note-text">{ garment.note() }</p></section>
+            }
+            <section class="card">
+                <h2>{ "What this does not say" }</h2>
+                <ul class="silences">{ for silences(garment).into_iter().map(|silence| html! { <li key={silence.clone()}>{ silence }</li> }) }</ul>
+                <p class="hint">{ "How telling each check is, and how many garments give each answer, is judgement. " }<a href={Route::Numbers.href()}>{ "Where the numbers come from" }</a></p>
+            </section>
+            if !cautions.is_empty() {
+                <section class="card">
+                    <h2>{ "Take care" }</h2>
+                    <ul class="silences">{ for cautions.into_iter().map(|caution| html! { <li key={caution}>{ caution }</li> }) }</ul>
+                </section>
+            }
+            <div class="foot">
+                <a class="prime" href={Route::Resume(id).href()}>{ "Go on checking" }</a>
+                <a class="second" href="#/">{ "To the rack" }</a>
+            </div>
+        </>
+    }
+}

@@ -1,0 +1,245 @@
+//! Units, currency, look; all data out and in; erase everything.
+
+use std::rc::Rc;
+
+use garment_assay::garment::Garment;
+use garment_assay::notebook::{Change, Import, Mode, Settings, TextSize, Theme, export, import};
+use garment_assay::quantity::System;
+use garment_assay::trade::{Currency, Day};
+use web_sys::{HtmlInputElement, HtmlSelectElement};
+use yew::prelude::*;
+
+use crate::app::browser::{document, files};
+use crate::app::model::Message;
+use crate::app::parts::bar::Bar;
+use crate::app::parts::confirm::Confirm;
+use crate::app::route::Route;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// Garments noted.
+    pub garments: Vec<Rc<Garment>>,
+    /// What is chosen.
+    pub settings: Settings,
+    /// Today, for the name of the file.
+    pub today: Day,
+    /// Where messages go.
+    pub send: Callback<Message>,
+}
+
+#[derive(Clone, Copy, PartialEq)]
+enum Asking {
+    Nothing,
+    Once,
+    Twice,
+}
+
+fn counted(import: &Import) -> [(usize, &'static str); 5] {
+    let count = |is: fn(&Change) -> bool| import.changes.iter().filter(|change| is(change)).count();
+    [
+        (count(|change| matches!(change, Change::Add(_))), "new, will be added"),
+        (count(|change| matches!(change, Change::Same(_))), "here already, unchanged"),
+        (count(|change| matches!(change, Change::AddBeside(_))), "differ from yours: both will be kept"),
+        (count(|change| matches!(change, Change::Overwrite(_))), "differ from yours: yours will be replaced"),
+        (count(|change| matches!(change, Change::Delete(_))), "not in the file: will be deleted here"),
+    ]
+}
+
+#[derive(Properties, PartialEq)]
+struct TakeInProps {
+    garments: Vec<Rc<Garment>>,
+    send: Callback<Message>,
+}
+
+/// Choosing a file, seeing what it would change, and saying yes.
+#[component]
+fn TakeIn(props: &TakeInProps) -> Html {
+    let TakeInProps { garments, send } = props;
+    let input = use_node_ref();
+    let text = use_state(|| None::<Rc<str>>);
+    let fault = use_state(|| None::<AttrValue>);
+    let mode = use_state_eq(|| Mode::Merge);
+    let here: Vec<&Garment> = garments.iter().map(Rc::as_ref).collect();
+    let plan = (*text).as_ref().map(|text| import(text, &here, *mode));
+    let chosen = {
+        let (text, fault, input) = (text.clone(), fault.clone(), input.clone());
+        Callback::from(move |event: Event| {
+            let file = event.target_dyn_into::<HtmlInputElement>().and_then(|field| field.files()).and_then(|files| files.get(0));
+            let (text, fault, input) = (text.clone(), fault.clone(), input.clone());
+            let Some(file) = file else { return };
+            wasm_bindgen_futures::spawn_local(async move {
+                match files::text(file).await {
+                    Some(read) => {
+                        fault.set(None);
+                        text.set(Some(read.into()));
+                    }
+                    None => {
+                        text.set(None);
+                        fault.set(Some("This file cannot be read, or it is far larger than a rack. Nothing was changed.".into()));
+                    }
+                }
+                document::clear_input(&input);
+            });
+        })
+    };
+    let set_mode = |to: Mode| {
+        let mode = mode.clone();
+        Callback::from(move |_: Event| mode.set(to))
+    };
+    let leave = {
+        let text = text.clone();
+        Callback::from(move |_: MouseEvent| text.set(None))
+    };
+    html! {
+        <>
+            <p><label class="second file">{ "Choose a file to import" }<input ref={input} type="file" accept="application/json,.json" onchange={chosen} /></label></p>
+            if let Some(fault) = &*fault {
+                <p class="fault" role="alert">{ fault }</p>
+            }
+            { match plan {
+                None => Html::default(),
+                Some(Err(fault)) => html! { <p class="fault" role="alert">{ fault.to_string() }</p> },
+                Some(Ok(plan)) => {
+                    let counts = counted(&plan);
+                    let changes = plan.changes.iter().any(|change| !matches!(change, Change::Same(_)));
+                    let agree = {
+                        let (send, text, changes) = (send.clone(), text.clone(), plan.changes.clone());
+                        Callback::from(move |_: MouseEvent| {
+                            send.emit(Message::Import(changes.clone()));
+                            text.set(None);
+                        })
+                    };
+                    html! {
+                        <div class="import-plan" role="group" aria-labelledby="import-title">
+                            <h3 id="import-title">{ format!("In this file, made {}", plan.made) }</h3>
+                            <ul>{ for counts.into_iter().filter(|(count, _)| *count > 0).map(|(count, says)| html! { <li key={says}><b>{ count }</b>{ format!(" {says}") }</li> }) }</ul>
+                            if !changes {
+                                <p>{ "It would change nothing." }</p>
+                            }
+                            <label class="tick"><input type="radio" name="mode" checked={*mode == Mode::Merge} onchange={set_mode(Mode::Merge)} /><span>{ "Merge: keep all that is here" }</span></label>
+                            <label class="tick"><input type="radio" name="mode" checked={*mode == Mode::Replace} onchange={set_mode(Mode::Replace)} /><span>{ "Replace: make the rack what the file holds" }</span></label>
+                            <div class="row">
+                                <button type="button" class="prime" onclick={agree} disabled={!changes}>{ if *mode == Mode::Merge { "Merge" } else { "Replace" } }</button>
+                                <button type="button" class="second" onclick={leave}>{ "Leave it" }</button>
+                            </div>
+                        </div>
+                    }
+                }
+            } }
+        </>
+    }
+}
+
+/// The settings.
+#[component]
+pub fn SettingsPage(props: &Props) -> Html {
+    let Props { garments, settings, today, send } = props;
+    let settings = *settings;
+    let asking = use_state_eq(|| Asking::Nothing);
+    let choose = |with: fn(&mut Settings, &str)| {
+        let send = send.clone();
+        Callback::from(move |event: Event| {
+            let value = event
+                .target_dyn_into::<HtmlSelectElement>()
+                .map(|field| field.value())
+                .or_else(|| event.target_dyn_into::<HtmlInputElement>().map(|field| field.value()))
+                .unwrap_or_default();
+            let mut settings = settings;
+            with(&mut settings, &value);
+            send.emit(Message::Chosen(settings));
+        })
+    };
+    let on_system =
+        choose(|settings, value| settings.system = if value == "imperial" { System::Imperial } else { System::Metric });
+    let on_currency = choose(|settings, value| settings.currency = Currency::from_code(value).unwrap_or(settings.currency));
+    let on_theme =
+        choose(|settings, value| settings.theme = Theme::ALL.into_iter().find(|theme| theme.key() == value).unwrap_or_default());
+    let on_size = choose(|settings, value| {
+        settings.text_size = TextSize::ALL.into_iter().find(|size| size.key() == value).unwrap_or_default()
+    });
+    let save = {
+        let (garments, today) = (garments.clone(), *today);
+        Callback::from(move |_: MouseEvent| {
+            let all: Vec<&Garment> = garments.iter().map(Rc::as_ref).collect();
+            let _ = files::save(&format!("garment-assay-{today}.json"), "application/json", &export(&all, today));
+        })
+    };
+    let ask = |to: Asking| {
+        let asking = asking.clone();
+        Callback::from(move |_: MouseEvent| asking.set(to))
+    };
+    let answered = {
+        let (asking, send) = (asking.clone(), send.clone());
+        Callback::from(move |yes: bool| match (*asking, yes) {
+            (Asking::Once, true) => asking.set(Asking::Twice),
+            (Asking::Twice, true) => {
+                asking.set(Asking::Nothing);
+                send.emit(Message::Erase);
+            }
+            _ => asking.set(Asking::Nothing),
+        })
+    };
+    let count = match garments.len() {
+        1 => "the 1 garment".to_owned(),
+        count => format!("all {count} garments"),
+    };
+    html! {
+        <>
+            <Bar title="Settings" back="#/" back_name="Back to the rack" />
+            <section class="card">
+                <h2>{ "Units and money" }</h2>
+                <div class="field"><label for="system">{ "Lengths and weights" }</label>
+                    <select id="system" onchange={on_system}>
+                        <option value="metric" selected={settings.system == System::Metric}>{ "metric: mm, g/m²" }</option>
+                        <option value="imperial" selected={settings.system == System::Imperial}>{ "imperial: inches, oz/yd²" }</option>
+                    </select></div>
+                <div class="field"><label for="currency">{ "Currency for new tickets" }</label>
+                    <select id="currency" onchange={on_currency}>
+                        { for Currency::ALL.into_iter().map(|currency| html! { <option key={currency.code()} value={currency.code()} selected={currency == settings.currency}>{ currency.code() }</option> }) }
+                    </select></div>
+            </section>
+            <section class="card">
+                <h2>{ "Look" }</h2>
+                <div class="field"><label for="theme">{ "Light or dark" }</label>
+                    <select id="theme" onchange={on_theme}>
+                        { for Theme::ALL.into_iter().map(|theme| html! { <option key={theme.key()} value={theme.key()} selected={theme == settings.theme}>{ match theme {
+                            Theme::Device => "as this device",
+                            Theme::Light => "light",
+                            Theme::Dark => "dark, for dim rooms",
+                        } }</option> }) }
+                    </select></div>
+                <div class="field"><label for="text-size">{ "Size of text" }</label>
+                    <select id="text-size" onchange={on_size}>
+                        { for TextSize::ALL.into_iter().map(|size| html! { <option key={size.key()} value={size.key()} selected={size == settings.text_size}>{ format!("{} %", size.key()) }</option> }) }
+                    </select></div>
+            </section>
+            <section class="card">
+                <h2>{ "Your data" }</h2>
+                <p>{ "Everything stays in this browser on this device. Nothing is sent anywhere. A browser may throw away what a page keeps, so export now and then." }</p>
+                <p><button type="button" class="second" onclick={save} disabled={garments.is_empty()}>{ "Export everything" }</button></p>
+                <TakeIn garments={garments.clone()} send={send.clone()} />
+            </section>
+            <section class="card">
+                <h2>{ "Erase" }</h2>
+                <p>{ format!("Takes {count} and these settings off this device.") }</p>
+                <p><button type="button" class="grave" onclick={ask(Asking::Once)}>{ "Erase everything" }</button></p>
+            </section>
+            <section class="card">
+                <h2>{ "About" }</h2>
+                <p><a href={Route::Numbers.href()}>{ "Where the numbers come from" }</a></p>
+                <p class="hint">{ format!("Garment Assay {}. Typeface: Instrument Sans, SIL Open Font License.", env!("CARGO_PKG_VERSION")) }</p>
+            </section>
+            { match *asking {
+                Asking::Nothing => Html::default(),
+                Asking::Once => html! {
+                    <Confirm key="once" question="Erase everything?" explains={format!("This takes {count} and your settings off this device. Export first if you may want them again.")}
+                        yes="Erase" answered={answered} />
+                },
+                Asking::Twice => html! {
+                    <Confirm key="twice" question="Really everything?" explains={format!("There is no way back. {} will be gone.", if garments.len() == 1 { "1 garment".to_owned() } else { format!("{} garments", garments.len()) })}
+                        yes="Yes, erase all" answered={answered} />
+                },
+            } }
+        </>
+    }
+}

@@ -1,0 +1,206 @@
+//! One check at a time, the tape always in view.
+
+use std::rc::Rc;
+
+use garment_assay::check::Check;
+use garment_assay::garment::{Act, Answer, Appraisal, Garment, Proposal, Reason};
+use garment_assay::grading::Care;
+use garment_assay::quantity::System;
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+use crate::app::appraisals::Appraisals;
+use crate::app::browser::address;
+use crate::app::model::Message;
+use crate::app::parts::answers::Answers;
+use crate::app::parts::bar::Bar;
+use crate::app::parts::icon::{Icon, Shape};
+use crate::app::parts::note::Note;
+use crate::app::parts::reading::Reading;
+use crate::app::parts::tape::Tape;
+use crate::app::route::Route;
+use crate::app::words;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The garment.
+    pub garment: Rc<Garment>,
+    /// The check that is put.
+    pub check: &'static Check,
+    /// Appraisals.
+    pub appraisals: Appraisals,
+    /// Metric or imperial.
+    pub system: System,
+    /// Whether something can be taken back.
+    pub can_take_back: bool,
+    /// Where messages go.
+    pub send: Callback<Message>,
+}
+
+/// The line under the garment's name: how far, and how long until it settles.
+fn progress(garment: &Garment, appraisals: &Appraisals, appraisal: &Appraisal) -> String {
+    let (answered, all) = (garment.answered(), garment.family().checks.len());
+    let settles = match appraisals.appraiser().settling(garment, appraisal) {
+        Some(seconds) if seconds <= 0.0 => " · settled".to_owned(),
+        Some(seconds) => format!(" · about {} to settle", words::duration(seconds)),
+        None => String::new(),
+    };
+    format!("{} · {answered} of {all} checks{settles}", garment.family().name)
+}
+
+fn why(proposal: &Proposal) -> String {
+    match proposal.reason {
+        Reason::Telling => {
+            format!(" It tells more about the band than any other check for {} of work.", words::duration(proposal.seconds))
+        }
+        Reason::WhileHeld => " You hold the garment the right way for it now.".to_owned(),
+        Reason::Opens => " Its answer decides whether another check is worth making.".to_owned(),
+        Reason::Costs => " It says what the garment cost to make, not how good it is.".to_owned(),
+        Reason::LeftOver => " It will hardly move the band any more.".to_owned(),
+    }
+}
+
+/// One check of a garment.
+#[component]
+pub fn Walk(props: &Props) -> Html {
+    let Props { garment, check, appraisals, system, can_take_back, send } = props;
+    let check = *check;
+    let id = garment.id().clone();
+    let appraisal = appraisals.of(garment);
+    let next = appraisals.appraiser().next(garment, &appraisal, Some(check));
+    let answer = garment.answer(check);
+    let unsure = use_state_eq(|| false);
+    let noting = use_state_eq(|| false);
+    {
+        // What is half-said belongs to one check.
+        let (unsure, noting) = (unsure.clone(), noting.clone());
+        let said_unsure = matches!(answer, Some(Answer::Judged { care: Care::Unsure, .. }));
+        let has_note = !garment.check_note(check).is_empty();
+        use_effect_with((id.clone(), check.key), move |_| {
+            unsure.set(said_unsure);
+            noting.set(has_note);
+        });
+    }
+    let chosen = match answer {
+        Some(Answer::Judged { level, .. }) => Some(*level),
+        _ => None,
+    };
+    let act = {
+        let (send, id) = (send.clone(), id.clone());
+        Callback::from(move |act: Act| send.emit(Message::Done(id.clone(), act)))
+    };
+    let judged = move |level: &'static str, unsure: bool| {
+        let care = if unsure { Care::Unsure } else { Care::Usual };
+        Act::Answer(check, Answer::Judged { level, care })
+    };
+    let choose = {
+        let (act, unsure) = (act.clone(), unsure.clone());
+        Callback::from(move |level| act.emit(judged(level, *unsure)))
+    };
+    let onunsure = {
+        let (act, unsure) = (act.clone(), unsure.clone());
+        Callback::from(move |event: Event| {
+            if let Some(field) = event.target_dyn_into::<HtmlInputElement>() {
+                unsure.set(field.checked());
+                if let Some(level) = chosen {
+                    act.emit(judged(level, field.checked()));
+                }
+            }
+        })
+    };
+    let next_href =
+        next.as_ref().map_or(Route::Result(id.clone()), |next| Route::Check(id.clone(), next.check.key.to_owned())).href();
+    let cannot_tell = {
+        let act = act.clone();
+        Callback::from(move |_: MouseEvent| act.emit(Act::Answer(check, Answer::CannotTell)))
+    };
+    let clear = {
+        let act = act.clone();
+        Callback::from(move |_: MouseEvent| act.emit(Act::Clear(check)))
+    };
+    let answered = answer.is_some_and(|answer| *answer != Answer::Skipped);
+    let onward = {
+        let (act, next_href) = (act.clone(), next_href.clone());
+        Callback::from(move |_: MouseEvent| {
+            if !answered {
+                act.emit(Act::Answer(check, Answer::Skipped));
+            }
+            address::open(&next_href);
+        })
+    };
+    let take_back = {
+        let (send, id) = (send.clone(), id.clone());
+        Callback::from(move |_: MouseEvent| send.emit(Message::TakeBack(id.clone())))
+    };
+    let toggle_note = {
+        let noting = noting.clone();
+        Callback::from(move |_: MouseEvent| noting.set(!*noting))
+    };
+    let write_note = act.reform(move |text| Act::CheckNote(check, text));
+    let label = if garment.label().is_empty() { garment.family().name } else { garment.label() };
+    html! {
+        <>
+            <Bar title={label.to_owned()} under={progress(garment, appraisals, &appraisal)} back="#/" back_name="Back to the rack">
+                <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label="Undo"><Icon shape={Shape::Undo} /></button>
+                <a class="icon-button" href={Route::Checks(id.clone()).href()} aria-label="All checks"><Icon shape={Shape::List} /></a>
+            </Bar>
+            <div class="tape-pinned"><Tape appraisal={appraisal.clone()} /></div>
+            <article class="card check" key={check.key}>
+                <p class="eyebrow">
+                    <span class="stage">{ check.stage.name() }</span>
+                    { format!("{} · {}", check.aspect.name(), words::duration(f64::from(check.seconds))) }
+                    if check.speaks.curve().is_none() {
+                        <span class="cost-only">{ "cost only" }</span>
+                    }
+                </p>
+                <h2 tabindex="-1" data-opens="">{ check.question }</h2>
+                <p class="hint">{ check.how }</p>
+                if let Some(caution) = check.caution {
+                    <p class="caution"><Icon shape={Shape::Care} /><span>{ caution }</span></p>
+                }
+                if check.instrument.is_some() {
+                    <Reading {check} given={match answer { Some(Answer::Measured(given)) => Some(given.clone()), _ => None }} system={*system} act={act.clone()} />
+                }
+                <Answers {check} {chosen} {choose} />
+                <label class="tick"><input type="checkbox" checked={*unsure} onchange={onunsure} /><span>{ "I am not sure of this" }</span></label>
+                <div class="row">
+                    <button type="button" class="ghost" aria-pressed={(answer == Some(&Answer::CannotTell)).to_string()} onclick={cannot_tell}>{ "Can't tell" }</button>
+                    if answered {
+                        <button type="button" class="ghost" onclick={clear}>{ "Take answer back" }</button>
+                    }
+                    <button type="button" class="ghost" aria-expanded={noting.to_string()} onclick={toggle_note}>
+                        { if garment.check_note(check).is_empty() { "Add a note" } else { "Note" } }
+                    </button>
+                </div>
+                if *noting {
+                    <Note id="check-note" label="Note on this check" text={garment.check_note(check).to_owned()} write={write_note} />
+                }
+                <details class="meaning">
+                    <summary>{ "What it says, and what it does not" }</summary>
+                    <p>{ check.meaning }</p>
+                    if let Some(cost) = check.speaks.cost() {
+                        <p>{ cost }</p>
+                    }
+                    <p class="sources">{ format!("Leans on: {}.", check.sources.iter().map(|source| source.name).collect::<Vec<_>>().join("; ")) }</p>
+                </details>
+            </article>
+            if let Some(next) = &next {
+                <p class="why">{ "Next: " }<b>{ next.check.name }</b>{ format!(" ({}).", next.check.stage.name().to_lowercase()) }{ why(next) }</p>
+            } else {
+                <p class="why">{ "That was the last check." }</p>
+            }
+            <div class="foot">
+                <button type="button" class="prime" onclick={onward}>
+                    { match (answered, next.is_some()) {
+                        (true, true) => "Next check",
+                        (false, true) => "Skip for now",
+                        (_, false) => "See the result",
+                    } }
+                </button>
+                if next.is_some() {
+                    <a class="second" href={Route::Result(id).href()}>{ "See the result" }</a>
+                }
+            </div>
+        </>
+    }
+}

@@ -1,0 +1,32 @@
+//! A sentence about storage that the person must know, until it is no longer true.
+
+use garment_assay::notebook::ShelfFault;
+use yew::prelude::*;
+
+use super::icon::{Icon, Shape};
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// What is wrong.
+    pub fault: ShelfFault,
+    /// How many garments have changes that are not kept.
+    pub unkept: usize,
+}
+
+/// What is wrong with storage, and the way to save the rack all the same.
+#[component]
+pub fn Alert(props: &Props) -> Html {
+    html! {
+        <div class="alert" role="alert">
+            <Icon shape={Shape::Care} />
+            <p>
+                { props.fault.to_string() }
+                if props.unkept > 0 {
+                    { format!(" Not kept: the latest changes to {}.", if props.unkept == 1 { "1 garment".to_owned() } else { format!("{} garments", props.unkept) }) }
+                }
+                { " " }
+                <a href="#/settings">{ "Export the rack" }</a>
+            </p>
+        </div>
+    }
+}

@@ -1,0 +1,41 @@
+//! The ordered answers of a check, one to choose.
+
+use garment_assay::check::{Check, Level};
+use yew::prelude::*;
+
+use super::drawn::Drawn;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The check.
+    pub check: &'static Check,
+    /// Key of the level that is chosen.
+    pub chosen: Option<&'static str>,
+    /// Called with the key of a level.
+    pub choose: Callback<&'static str>,
+}
+
+/// The answers as native radio buttons: arrow keys and one stop for the tab key come with them.
+#[component]
+pub fn Answers(props: &Props) -> Html {
+    let check = props.check;
+    html! {
+        <fieldset class="answers">
+            <legend class="unseen">{ check.question }</legend>
+            // The best answer first: that is the order in which a person compares what is in hand with what it should be.
+            { for check.levels.iter().rev().map(|level: &'static Level| {
+                let chosen = props.chosen == Some(level.key);
+                let onchange = props.choose.reform(move |_: Event| level.key);
+                html! {
+                    <label key={level.key} class="answer" data-chosen={chosen.to_string()}>
+                        <input type="radio" name={check.key} value={level.key} checked={chosen} {onchange} />
+                        if let Some(picture) = level.drawn {
+                            <Drawn {picture} />
+                        }
+                        <span class="answer-words"><b>{ level.name }</b><small>{ level.line }</small></span>
+                    </label>
+                }
+            }) }
+        </fieldset>
+    }
+}

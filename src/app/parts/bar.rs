@@ -1,0 +1,42 @@
+//! The bar over a screen: back, what the screen is, and what else can be done.
+
+use yew::prelude::*;
+
+use super::icon::{Icon, Shape};
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The heading of the screen.
+    pub title: AttrValue,
+    /// The line under it.
+    #[prop_or_default]
+    pub under: AttrValue,
+    /// Where "back" leads; none on the first screen.
+    #[prop_or_default]
+    pub back: Option<AttrValue>,
+    /// What "back" is called aloud.
+    #[prop_or(AttrValue::Static("Back"))]
+    pub back_name: AttrValue,
+    /// Links and buttons at the right.
+    #[prop_or_default]
+    pub children: Html,
+}
+
+/// The bar over a screen.
+#[component]
+pub fn Bar(props: &Props) -> Html {
+    html! {
+        <header class="bar">
+            if let Some(back) = &props.back {
+                <a class="icon-button" href={back} aria-label={&props.back_name}><Icon shape={Shape::Back} /></a>
+            }
+            <div class="bar-title">
+                <h1 tabindex="-1">{ &props.title }</h1>
+                if !props.under.is_empty() {
+                    <p>{ &props.under }</p>
+                }
+            </div>
+            <nav class="bar-more" aria-label="This screen">{ props.children.clone() }</nav>
+        </header>
+    }
+}

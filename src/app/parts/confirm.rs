@@ -1,0 +1,40 @@
+//! A question before something that cannot be undone.
+
+use yew::prelude::*;
+
+use crate::app::browser::document;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The question.
+    pub question: AttrValue,
+    /// What follows from "yes".
+    pub explains: AttrValue,
+    /// The word on the button that goes ahead.
+    pub yes: AttrValue,
+    /// Called with the answer.
+    pub answered: Callback<bool>,
+}
+
+/// A dialog over the page; Escape and "Keep" are the same.
+#[component]
+pub fn Confirm(props: &Props) -> Html {
+    let dialog = use_node_ref();
+    {
+        let dialog = dialog.clone();
+        use_effect_with((), move |()| document::open_dialog(&dialog));
+    }
+    let no = props.answered.reform(|_: MouseEvent| false);
+    let yes = props.answered.reform(|_: MouseEvent| true);
+    let cancelled = props.answered.reform(|_: Event| false);
+    html! {
+        <dialog class="confirm" ref={dialog} oncancel={cancelled} aria-labelledby="confirm-question" aria-describedby="confirm-explains">
+            <h2 id="confirm-question">{ &props.question }</h2>
+            <p id="confirm-explains">{ &props.explains }</p>
+            <div class="foot-buttons">
+                <button type="button" class="second" onclick={no}>{ "Keep it" }</button>
+                <button type="button" class="grave" onclick={yes}>{ &props.yes }</button>
+            </div>
+        </dialog>
+    }
+}

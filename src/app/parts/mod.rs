@@ -1,0 +1,13 @@
+//! What screens are made of. A part is handed all it shows and calls back; it never sees storage or the rack.
+
+pub mod alert;
+pub mod answers;
+pub mod bar;
+pub mod confirm;
+pub mod drawn;
+pub mod icon;
+pub mod note;
+pub mod reading;
+pub mod tape;
+pub mod ticket;
+pub mod toast;

@@ -1,0 +1,95 @@
+//! The tape: a strip of tape measure with the five bands, the belief about quality as a soft hill over it, and the 80 % range as a
+//! stitched line under it.
+
+use std::rc::Rc;
+
+use garment_assay::garment::Appraisal;
+use garment_assay::trade::Band;
+use yew::prelude::*;
+
+use crate::app::words::{Headline, headline};
+
+/// Width of the drawing; quality from -3 to 3 standard deviations runs along it.
+const WIDTH: f64 = 340.0;
+const ENDS: f64 = 3.0;
+const HILL_FOOT: f64 = 54.0;
+/// Height of the hill at a density of 1; a belief with a spread of half a band stands four fifths as high.
+const HILL_HEIGHT: f64 = 62.0;
+const POINTS: usize = 61;
+/// Where one band gives way to the next.
+const CUTS: [f64; 4] = [-1.5, -0.5, 0.5, 1.5];
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// What the evidence says.
+    pub appraisal: Rc<Appraisal>,
+    /// Leaves the headline out, where it stands elsewhere.
+    #[prop_or_default]
+    pub bare: bool,
+}
+
+fn along(quality: f64) -> f64 {
+    (quality.clamp(-ENDS, ENDS) + ENDS) / (2.0 * ENDS) * WIDTH
+}
+
+fn tenth(number: f64) -> f64 {
+    (number * 10.0).round() / 10.0
+}
+
+fn hill(appraisal: &Appraisal) -> (String, String) {
+    let mut line = String::new();
+    for (quality, density) in appraisal.hill(POINTS) {
+        let start = if line.is_empty() { 'M' } else { 'L' };
+        let height = (density * HILL_HEIGHT).min(HILL_FOOT - 1.0);
+        line.push_str(&format!("{start}{} {}", tenth(along(quality)), tenth(HILL_FOOT - height)));
+    }
+    let area = format!("{line}L{WIDTH} {HILL_FOOT}L0 {HILL_FOOT}Z");
+    (line, area)
+}
+
+fn ticks() -> String {
+    (1..60).fold(String::new(), |path, tick| {
+        let length = if tick % 5 == 0 { 8 } else { 5 };
+        format!("{path}M{} {HILL_FOOT}v{length}", tenth(f64::from(tick) * WIDTH / 60.0))
+    })
+}
+
+/// The belief as a picture, with its headline.
+#[component]
+pub fn Tape(props: &Props) -> Html {
+    let appraisal = &props.appraisal;
+    let Headline { lead, rest } = headline(appraisal);
+    let (line, area) = hill(appraisal);
+    let (likely, _) = appraisal.likely();
+    let (low, middle, high) = appraisal.range();
+    let checked = appraisal.evidence() > 0;
+    let edges: Vec<f64> = [-ENDS].into_iter().chain(CUTS).chain([ENDS]).map(along).collect();
+    html! {
+        <div class="tape">
+            if !props.bare {
+                <p class="tape-lead"><strong>{ &lead }</strong>{ " " }<span>{ &rest }</span></p>
+            }
+            <svg viewBox="0 0 340 96" role="img" aria-label={format!("{lead}, {rest}")} focusable="false">
+                <path class="tape-area" d={area} />
+                <path class="tape-line" d={line} />
+                <rect class="tape-strip" x="0" y={HILL_FOOT.to_string()} width="340" height="26" />
+                <path class="tape-ticks" d={ticks()} />
+                <g>
+                    { for Band::ALL.into_iter().map(|band| {
+                        let (left, right) = (edges[band.index()], edges[band.index() + 1]);
+                        let named = checked && band == likely;
+                        html! {
+                            <text key={band.index()} class={classes!("tape-band", named.then_some("is-likely"))}
+                                x={tenth((left + right) / 2.0).to_string()} y="75">{ band.name() }</text>
+                        }
+                    }) }
+                </g>
+                <path class="tape-cuts" d={CUTS.map(|cut| format!("M{} {HILL_FOOT}v26", tenth(along(cut)))).concat()} />
+                if checked {
+                    <path class="tape-range" d={format!("M{} 90H{}", tenth(along(low)), tenth(along(high)))} />
+                    <circle class="tape-middle" cx={tenth(along(middle)).to_string()} cy="90" r="5" />
+                }
+            </svg>
+        </div>
+    }
+}

@@ -1,0 +1,371 @@
+//! The root: holds the model, hands messages to it, and carries out what they ask of the world outside.
+
+use std::rc::Rc;
+
+use garment_assay::catalog::Family;
+use garment_assay::check::Check;
+use garment_assay::garment::{Act, Garment, Id};
+use garment_assay::notebook::{Elsewhere, KeepFault, Kept, Notebook, Settings, ShelfFault};
+use gloo::events::EventListener;
+use yew::prelude::*;
+
+use super::appraisals::Appraisals;
+use super::browser::mirror::Mirror;
+use super::browser::shelf::BrowserShelf;
+use super::browser::{address, clock, document};
+use super::model::{Effect, Message, Model, Notice};
+use super::pages::checks::{CheckList, Checks};
+use super::pages::details::Details;
+use super::pages::numbers::Numbers;
+use super::pages::rack::Rack;
+use super::pages::result::ResultPage;
+use super::pages::settings::SettingsPage;
+use super::pages::start::Start;
+use super::pages::walk::Walk;
+use super::parts::alert::Alert;
+use super::parts::toast::Toast;
+use super::route::Route;
+use super::words::headline;
+
+/// What comes to the root.
+pub enum Incoming {
+    /// Something that happened on the screen or to the address.
+    Message(Message),
+    /// The mirror was opened and holds these pages; none when it could not be.
+    Mirrored(Option<Vec<(String, String)>>),
+    /// So many changes reached the mirror.
+    Arrived(u32),
+    /// Another window wrote under a key.
+    Written(Option<String>, Option<String>),
+}
+
+/// The whole app.
+pub struct App {
+    model: Model,
+    notebook: Notebook<BrowserShelf>,
+    mirror: Mirror,
+    appraisals: Appraisals,
+    aloud: String,
+    _listeners: Vec<EventListener>,
+}
+
+impl Component for App {
+    type Message = Incoming;
+    type Properties = ();
+
+    fn create(ctx: &Context<App>) -> App {
+        let (notebook, opened) = Notebook::open(BrowserShelf);
+        let settings = notebook.settings().ok().flatten().map_or_else(Settings::default, |text| Settings::read(&text));
+        let model = Model {
+            route: Route::parse(&address::hash()),
+            garments: opened.garments.into_iter().map(Rc::new).collect(),
+            set_aside: Rc::new(opened.set_aside),
+            settings,
+            undo: Rc::default(),
+            notice: None,
+            unkept: Rc::default(),
+            fault: opened.fault,
+            low_on_room: false,
+            on_the_way: 0,
+            wide: document::is_wide(),
+            today: clock::today(),
+        };
+        let link = ctx.link().clone();
+        let on_address = {
+            let link = link.clone();
+            move || link.send_message(Incoming::Message(Message::Opened(Route::parse(&address::hash()))))
+        };
+        let on_width = {
+            let link = link.clone();
+            move || link.send_message(Incoming::Message(Message::Wide(document::is_wide())))
+        };
+        let on_written = {
+            let link = link.clone();
+            move |key, text| link.send_message(Incoming::Written(key, text))
+        };
+        let listeners =
+            [address::on_change(on_address), document::on_width_change(on_width), document::on_written_elsewhere(on_written)];
+        let mirror = Mirror::default();
+        {
+            let mirror = mirror.clone();
+            wasm_bindgen_futures::spawn_local(async move {
+                link.send_message(Incoming::Mirrored(mirror.open().await.ok()));
+            });
+        }
+        let mut app = App {
+            model,
+            notebook,
+            mirror,
+            appraisals: Appraisals::default(),
+            aloud: String::new(),
+            _listeners: listeners.into_iter().flatten().collect(),
+        };
+        app.dress();
+        app.settle_route();
+        app
+    }
+
+    fn update(&mut self, ctx: &Context<App>, incoming: Incoming) -> bool {
+        match incoming {
+            Incoming::Message(message) => self.take(ctx, message),
+            Incoming::Arrived(count) => {
+                self.model.on_the_way = self.model.on_the_way.saturating_sub(count);
+                true
+            }
+            Incoming::Mirrored(None) => false,
+            Incoming::Mirrored(Some(pages)) => match self.notebook.heal(&pages) {
+                Ok(healed) => {
+                    self.send_to_mirror(ctx, healed.to_mirror);
+                    if healed.garments.is_empty() && healed.gone.is_empty() {
+                        return true;
+                    }
+                    self.take(ctx, Message::Healed(healed.garments, healed.gone, healed.mended))
+                }
+                Err(KeepFault(fault)) => {
+                    self.model.fault = Some(fault);
+                    true
+                }
+            },
+            Incoming::Written(None, _) => {
+                // Another window erased everything.
+                let gone: Vec<Id> = self.model.garments.iter().map(|garment| garment.id().clone()).collect();
+                for id in gone {
+                    self.take(ctx, Message::GoneElsewhere(id));
+                }
+                true
+            }
+            Incoming::Written(Some(key), text) => match self.notebook.written_elsewhere(&key, text.as_deref()) {
+                Elsewhere::Changed(garment) => self.take(ctx, Message::ChangedElsewhere(garment)),
+                Elsewhere::Gone(id) => self.take(ctx, Message::GoneElsewhere(id)),
+                Elsewhere::Nothing => false,
+            },
+        }
+    }
+
+    fn view(&self, ctx: &Context<App>) -> Html {
+        let send = ctx.link().callback(Incoming::Message);
+        let model = &self.model;
+        let (system, wide) = (model.settings.system, model.wide);
+        let shown = model.route.garment().and_then(|id| model.garment(id));
+        let check = match &model.route {
+            Route::Check(_, key) => shown.and_then(|garment| check_of(garment.family(), key)),
+            _ => None,
+        };
+        let beside_rack = wide && model.route != Route::Rack && shown.is_some();
+        let beside_list = wide && check.is_some();
+        let main = match (&model.route, shown) {
+            (Route::Check(id, _), Some(garment)) if check.is_some() => match check {
+                Some(check) => html! {
+                    <Walk garment={garment.clone()} {check} appraisals={self.appraisals.clone()} {system} can_take_back={model.can_take_back(id)} send={send.clone()} />
+                },
+                None => Html::default(),
+            },
+            (Route::Checks(_), Some(garment)) => {
+                html! { <Checks garment={garment.clone()} appraisals={self.appraisals.clone()} {system} /> }
+            }
+            (Route::Result(_), Some(garment)) => {
+                html! { <ResultPage garment={garment.clone()} appraisals={self.appraisals.clone()} {system} /> }
+            }
+            (Route::Details(id), Some(garment)) => html! {
+                <Details key={id.as_str()} garment={garment.clone()} currency={model.settings.currency} send={send.clone()} />
+            },
+            (Route::Start, _) => {
+                html! { <Start garments={model.garments.clone()} currency={model.settings.currency} send={send.clone()} /> }
+            }
+            (Route::Settings, _) => {
+                html! { <SettingsPage garments={model.garments.clone()} settings={model.settings} today={model.today} send={send.clone()} /> }
+            }
+            (Route::Numbers, _) => html! { <Numbers /> },
+            _ => html! {
+                <Rack garments={model.garments.clone()} set_aside={model.set_aside.clone()} appraisals={self.appraisals.clone()} send={send.clone()} />
+            },
+        };
+        html! {
+            <div class="desk" data-beside={match (beside_rack, beside_list) { (true, true) => "both", (true, false) => "rack", _ => "none" }}>
+                if beside_rack {
+                    <aside class="beside" aria-label="Rack">
+                        <Rack beside=true garments={model.garments.clone()} set_aside={Rc::new(Vec::new())} open={model.route.garment().cloned()} appraisals={self.appraisals.clone()} send={send.clone()} />
+                    </aside>
+                }
+                <main id="main">
+                    if let Some(fault) = model.fault {
+                        <Alert {fault} unkept={model.unkept.len()} />
+                    } else if model.low_on_room {
+                        <Alert fault={ShelfFault::Full} unkept={0} />
+                    }
+                    { main }
+                </main>
+                if beside_list {
+                    if let Some(garment) = shown {
+                        <aside class="beside" aria-label="All checks of this garment">
+                            <CheckList garment={garment.clone()} open={check.map(|check| AttrValue::Static(check.key))} {system} />
+                        </aside>
+                    }
+                }
+                if let Some(notice) = &model.notice {
+                    <Toast notice={notice.clone()} {send} />
+                }
+                <p class="kept" data-state={if model.on_the_way > 0 { "going" } else { "kept" }} aria-hidden="true"></p>
+                <p class="unseen" role="status" aria-live="polite">{ &self.aloud }</p>
+            </div>
+        }
+    }
+
+    fn rendered(&mut self, _: &Context<App>, first: bool) {
+        if first {
+            document::set_root("ready", "yes");
+        }
+    }
+}
+
+fn check_of(family: &'static Family, key: &str) -> Option<&'static Check> {
+    family.checks.iter().copied().find(|check| check.key == key)
+}
+
+impl App {
+    /// Lets the model take a message, then carries out what it asks for.
+    fn take(&mut self, ctx: &Context<App>, message: Message) -> bool {
+        let before = (self.model.route.clone(), self.model.settings);
+        let speaks = match &message {
+            Message::Done(id, Act::Answer(..) | Act::Clear(_)) | Message::TakeBack(id) => Some(id.clone()),
+            _ => None,
+        };
+        for effect in self.model.after(message) {
+            self.carry_out(ctx, effect);
+        }
+        if let Some(garment) = speaks.and_then(|id| self.model.garment(&id).cloned()) {
+            self.aloud = headline(&self.appraisals.of(&garment)).aloud();
+        }
+        if before.1 != self.model.settings {
+            self.dress();
+        }
+        if before.0 != self.model.route {
+            self.aloud.clear();
+            self.settle_route();
+            gloo::timers::callback::Timeout::new(0, document::focus_heading).forget();
+        }
+        true
+    }
+
+    fn carry_out(&mut self, ctx: &Context<App>, effect: Effect) {
+        match effect {
+            Effect::Keep(garment) => {
+                let kept = self.notebook.keep(&garment);
+                self.note_keeping(ctx, garment.id(), kept);
+            }
+            Effect::Discard(id) => {
+                let kept = self.notebook.discard(&id);
+                self.note_keeping(ctx, &id, kept);
+            }
+            Effect::KeepSettings => {
+                if let Err(KeepFault(fault)) = self.notebook.keep_settings(&self.model.settings.write()) {
+                    self.model.fault = Some(fault);
+                }
+            }
+            Effect::Erase => {
+                if let Err(KeepFault(fault)) = self.notebook.erase() {
+                    self.model.fault = Some(fault);
+                }
+                let mirror = self.mirror.clone();
+                wasm_bindgen_futures::spawn_local(async move {
+                    // What the mirror still holds after a failure would come back at the next start; the person would see it there.
+                    let _ = mirror.clear().await;
+                });
+            }
+            Effect::DropSetAside(key) => {
+                if let Err(KeepFault(fault)) = self.notebook.drop_set_aside(&key) {
+                    self.model.fault = Some(fault);
+                }
+            }
+            Effect::Open(route) => address::open(&route.href()),
+        }
+    }
+
+    /// Takes note of whether a change was kept.
+    fn note_keeping(&mut self, ctx: &Context<App>, id: &Id, kept: Result<Kept, KeepFault>) {
+        match kept {
+            Ok(kept) => {
+                Rc::make_mut(&mut self.model.unkept).remove(id);
+                if self.model.unkept.is_empty() {
+                    self.model.fault = None;
+                }
+                self.model.low_on_room |= kept.reserve_used;
+                self.send_to_mirror(ctx, vec![kept.page]);
+                if let Some(renamed) = kept.renamed {
+                    self.part_ways(ctx, id, renamed.ours, renamed.theirs);
+                }
+            }
+            Err(KeepFault(fault)) => {
+                Rc::make_mut(&mut self.model.unkept).insert(id.clone());
+                self.model.fault = Some(fault);
+            }
+        }
+    }
+
+    /// Two windows wrote the same page: theirs keeps the name, ours goes on under a new one.
+    fn part_ways(&mut self, ctx: &Context<App>, id: &Id, ours: Garment, theirs: Option<Garment>) {
+        let new = ours.id().clone();
+        let label = if ours.label().is_empty() { ours.family().name } else { ours.label() };
+        let ours = Rc::new(ours.after(Act::Label(format!("{label} (this window)"))));
+        self.model.garments.retain(|garment| garment.id() != id);
+        self.model.garments.extend(theirs.map(Rc::new));
+        self.model.garments.push(ours.clone());
+        self.model.notice = Some(Rc::new(Notice::plain(
+            "This garment was changed in another window at the same time. Both are kept; you go on with yours.",
+        )));
+        let kept = self.notebook.keep(&ours);
+        self.note_keeping(ctx, &new, kept);
+        let route = match &self.model.route {
+            Route::Check(open, key) if open == id => Route::Check(new, key.clone()),
+            Route::Details(open) if open == id => Route::Details(new),
+            _ => return,
+        };
+        address::replace(&route.href());
+    }
+
+    fn send_to_mirror(&mut self, ctx: &Context<App>, pages: Vec<(String, String)>) {
+        if pages.is_empty() {
+            return;
+        }
+        self.model.on_the_way += 1;
+        let (mirror, link) = (self.mirror.clone(), ctx.link().clone());
+        wasm_bindgen_futures::spawn_local(async move {
+            // Without a mirror, or when it fails, local storage has the page all the same.
+            let _ = mirror.put(pages).await;
+            link.send_message(Incoming::Arrived(1));
+        });
+    }
+
+    /// Lets the page follow the settings.
+    fn dress(&mut self) {
+        document::set_root("theme", self.model.settings.theme.key());
+        document::set_root("text", self.model.settings.text_size.key());
+    }
+
+    /// Names the window, and leads an address that only names a garment, or one that is gone, to a screen.
+    fn settle_route(&mut self) {
+        let garment = self.model.route.garment().and_then(|id| self.model.garment(id)).cloned();
+        let title = match (&self.model.route, &garment) {
+            (Route::Start, _) => "Check a garment".to_owned(),
+            (Route::Settings, _) => "Settings".to_owned(),
+            (Route::Numbers, _) => "Where the numbers come from".to_owned(),
+            (_, Some(garment)) if garment.label().is_empty() => garment.family().name.to_owned(),
+            (_, Some(garment)) => garment.label().to_owned(),
+            _ => "Rack".to_owned(),
+        };
+        document::set_title(&format!("{title} · Garment Assay"));
+        let to = match (&self.model.route, garment) {
+            (route, None) if route.garment().is_some() => Route::Rack,
+            (Route::Resume(id), Some(garment)) => {
+                let appraisal = self.appraisals.of(&garment);
+                match self.appraisals.appraiser().next(&garment, &appraisal, None) {
+                    Some(next) => Route::Check(id.clone(), next.check.key.to_owned()),
+                    None => Route::Result(id.clone()),
+                }
+            }
+            (Route::Check(id, key), Some(garment)) if check_of(garment.family(), key).is_none() => Route::Resume(id.clone()),
+            _ => return,
+        };
+        address::replace(&to.href());
+    }
+}

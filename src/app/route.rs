@@ -1,0 +1,99 @@
+//! Which screen is open, as the part of the address after `#`.
+
+use garment_assay::garment::Id;
+
+/// A screen.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Route {
+    /// The list of garments noted.
+    Rack,
+    /// Starting the check of a new garment.
+    Start,
+    /// Going on with a garment where it was left.
+    Resume(Id),
+    /// One check of a garment, by its key.
+    Check(Id, String),
+    /// All checks of a garment.
+    Checks(Id),
+    /// What the evidence says.
+    Result(Id),
+    /// Label, place, ticket and note of a garment.
+    Details(Id),
+    /// Units, currency, look, data out and in.
+    Settings,
+    /// Sources, and every number that is judgement.
+    Numbers,
+}
+
+impl Route {
+    /// Reads what stands after `#`; anything unknown is the rack.
+    pub fn parse(hash: &str) -> Route {
+        let parts: Vec<&str> = hash.trim_start_matches('#').split('/').filter(|part| !part.is_empty()).collect();
+        let garment = |id: &str, make: fn(Id) -> Route| Id::new(id).map_or(Route::Rack, make);
+        match parts.as_slice() {
+            ["new"] => Route::Start,
+            ["settings"] => Route::Settings,
+            ["numbers"] => Route::Numbers,
+            ["garment", id] => garment(id, Route::Resume),
+            ["garment", id, "checks"] => garment(id, Route::Checks),
+            ["garment", id, "result"] => garment(id, Route::Result),
+            ["garment", id, "details"] => garment(id, Route::Details),
+            ["garment", id, "check", key] => Id::new(id).map_or(Route::Rack, |id| Route::Check(id, (*key).to_owned())),
+            _ => Route::Rack,
+        }
+    }
+
+    /// The address of the screen, `#` included.
+    pub fn href(&self) -> String {
+        match self {
+            Route::Rack => "#/".to_owned(),
+            Route::Start => "#/new".to_owned(),
+            Route::Settings => "#/settings".to_owned(),
+            Route::Numbers => "#/numbers".to_owned(),
+            Route::Resume(id) => format!("#/garment/{}", id.as_str()),
+            Route::Checks(id) => format!("#/garment/{}/checks", id.as_str()),
+            Route::Result(id) => format!("#/garment/{}/result", id.as_str()),
+            Route::Details(id) => format!("#/garment/{}/details", id.as_str()),
+            Route::Check(id, key) => format!("#/garment/{}/check/{key}", id.as_str()),
+        }
+    }
+
+    /// The garment that the screen is about.
+    pub fn garment(&self) -> Option<&Id> {
+        match self {
+            Route::Resume(id) | Route::Checks(id) | Route::Result(id) | Route::Details(id) | Route::Check(id, _) => Some(id),
+            Route::Rack | Route::Start | Route::Settings | Route::Numbers => None,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_address_leads_back_to_its_screen() {
+        let id = || Id::new("m2x-7").expect("a plain name");
+        let routes = [
+            Route::Rack,
+            Route::Start,
+            Route::Settings,
+            Route::Numbers,
+            Route::Resume(id()),
+            Route::Checks(id()),
+            Route::Result(id()),
+            Route::Details(id()),
+            Route::Check(id(), "inseam".to_owned()),
+        ];
+        for route in routes {
+            assert_eq!(Route::parse(&route.href()), route);
+        }
+    }
+
+    #[test]
+    fn an_address_nobody_made_is_the_rack() {
+        for hash in ["", "#", "#/garment", "#/garment/a b", "#/garment/x/check", "#/elsewhere/1/2/3"] {
+            assert_eq!(Route::parse(hash), Route::Rack, "{hash}");
+        }
+    }
+}

@@ -1,0 +1,201 @@
+//! What the app says: headlines, amounts, how sure. Sentences that belong to one check stand in the catalog.
+
+use garment_assay::check::Check;
+use garment_assay::garment::{Answer, Appraisal, Garment};
+use garment_assay::measure::{Instrument, Outcome};
+use garment_assay::quantity::{Decimal, System, Unit, written_with_spread};
+use garment_assay::trade::{Band, PriceKind, Ticket};
+
+/// The band and how sure it is, in two strengths of voice and aloud.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Headline {
+    /// The large word.
+    pub lead: String,
+    /// The line beside it.
+    pub rest: String,
+}
+
+impl Headline {
+    /// What a screen reader says after an answer.
+    pub fn aloud(&self) -> String {
+        format!("{}, {}.", self.lead, self.rest)
+    }
+}
+
+/// A band alone is named from this probability on.
+const ONE_BAND: f64 = 0.6;
+/// A run of bands is named when it holds this much.
+pub const RUN: f64 = 0.8;
+/// A band below this is spoken of as ruled out.
+const RULED_OUT: f64 = 0.05;
+
+/// Says what the evidence says, and never more.
+pub fn headline(appraisal: &Appraisal) -> Headline {
+    let say = |lead: &str, rest: String| Headline { lead: lead.to_owned(), rest };
+    if appraisal.evidence() == 0 {
+        return say("Not checked yet", "every band is open".to_owned());
+    }
+    let bands = appraisal.bands();
+    let (likely, sure) = appraisal.likely();
+    let run = appraisal.run(RUN);
+    if sure >= ONE_BAND {
+        let others: Vec<&str> = run.bands().filter(|band| *band != likely).map(Band::name).collect();
+        let open = if others.is_empty() { String::new() } else { format!(" · could be {}", joined(&others)) };
+        return say(likely.name(), format!("{} sure{open}", percent(sure)));
+    }
+    let named: Vec<&str> = run.bands().map(Band::name).collect();
+    if named.len() <= 2 {
+        return say(&joined(&named), format!("{} sure", percent(run.mass)));
+    }
+    let out: Vec<&str> =
+        [Band::Poor, Band::Exceptional].into_iter().filter(|band| bands[band.index()] < RULED_OUT).map(Band::name).collect();
+    let rest = if out.is_empty() {
+        "every band is still open".to_owned()
+    } else {
+        format!("hardly {} · {} is likeliest", joined(&out), likely.name())
+    };
+    say("Too early to say", rest)
+}
+
+/// "A", "A or B", "A, B or C".
+pub fn joined(words: &[&str]) -> String {
+    match words {
+        [] => String::new(),
+        [one] => (*one).to_owned(),
+        [first @ .., last] => format!("{} or {last}", first.join(", ")),
+    }
+}
+
+/// A probability in whole per cents; never a plain 0 or 100, which nobody knows.
+pub fn percent(probability: f64) -> String {
+    let whole = (probability * 100.0).round();
+    if whole < 1.0 {
+        "under 1 %".to_owned()
+    } else if whole > 99.0 {
+        "over 99 %".to_owned()
+    } else {
+        format!("{} %", whole as u8)
+    }
+}
+
+/// A length of time as people say it.
+pub fn duration(seconds: f64) -> String {
+    if seconds < 50.0 {
+        let tens = ((seconds / 5.0).ceil() * 5.0).max(5.0) as u32;
+        format!("{tens} s")
+    } else {
+        format!("{} min", (seconds / 60.0).round().max(1.0) as u32)
+    }
+}
+
+/// How strongly something moved the result, in the words a person would use for so many steps of a band.
+pub fn strength(points: f64) -> &'static str {
+    let size = points.abs();
+    let up = points > 0.0;
+    match (size, up) {
+        (size, _) if size < 0.03 => "hardly moved it",
+        (size, true) if size < 0.15 => "a little up",
+        (size, false) if size < 0.15 => "a little down",
+        (size, true) if size < 0.4 => "up",
+        (size, false) if size < 0.4 => "down",
+        (_, true) => "far up",
+        (_, false) => "far down",
+    }
+}
+
+/// Where a quality stands, in words.
+pub fn place(quality: f64) -> &'static str {
+    match quality {
+        q if q < -1.5 => "poor",
+        q if q < -0.5 => "basic",
+        q if q < 0.5 => "sound",
+        q if q < 1.5 => "fine",
+        _ => "exceptional",
+    }
+}
+
+/// A reading with its spread, in the person's units.
+pub fn outcome(outcome: &Outcome, unit: Unit, system: System) -> String {
+    let shown = unit.in_system(system);
+    match (unit.convert(outcome.value, shown), unit.convert(outcome.uncertainty, shown)) {
+        (Some(value), Some(spread)) => written_with_spread(value, spread, shown, Decimal::Point),
+        _ => written_with_spread(outcome.value, outcome.uncertainty, unit, Decimal::Point),
+    }
+}
+
+/// Which input most of the spread comes from.
+pub fn budget(outcome: &Outcome, instrument: &Instrument) -> String {
+    let named = outcome.budget.first().and_then(|(key, share)| Some((instrument.input(key)?.1.name, *share)));
+    match named {
+        Some((_, share)) if share > 0.999 => String::new(),
+        Some((name, share)) => format!("{} of this spread comes from: {}.", percent(share), name.to_lowercase()),
+        None => String::new(),
+    }
+}
+
+/// The answer to a check in a few words; empty when it has none.
+pub fn answer(garment: &Garment, check: &'static Check, system: System) -> String {
+    match garment.answer(check) {
+        None => String::new(),
+        Some(Answer::Skipped) => "skipped for now".to_owned(),
+        Some(Answer::CannotTell) => "can’t tell".to_owned(),
+        Some(Answer::Judged { level, .. }) => check.level(level).map_or(String::new(), |(_, level)| level.name.to_owned()),
+        Some(Answer::Measured(_)) => match (garment.reading(check), check.instrument) {
+            (Some(Ok(reading)), Some(instrument)) => outcome(&reading, instrument.unit, system),
+            _ => "measured, but the readings say nothing".to_owned(),
+        },
+    }
+}
+
+/// The amount on a ticket with its currency.
+pub fn amount(ticket: &Ticket) -> String {
+    let decimals = ticket.currency.decimals();
+    let unit = 10_u64.pow(decimals);
+    let (whole, part) = (ticket.minor / unit, ticket.minor % unit);
+    let digits = whole.to_string();
+    let mut grouped = String::new();
+    for (place, digit) in digits.chars().enumerate() {
+        if place > 0 && (digits.len() - place).is_multiple_of(3) {
+            grouped.push('\u{202f}');
+        }
+        grouped.push(digit);
+    }
+    let code = ticket.currency.code();
+    if decimals == 0 || part == 0 {
+        format!("{code} {grouped}")
+    } else {
+        format!("{code} {grouped}.{part:0width$}", width = decimals as usize)
+    }
+}
+
+/// A ticket in words, hidden while it lies face down.
+pub fn ticket(ticket: &Ticket) -> String {
+    if ticket.face_down {
+        return "face down".to_owned();
+    }
+    match ticket.kind {
+        PriceKind::Retail => amount(ticket),
+        PriceKind::Wholesale => format!("{} wholesale", amount(ticket)),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use garment_assay::trade::Currency;
+
+    #[test]
+    fn nobody_is_ever_wholly_sure() {
+        assert_eq!(percent(0.9999), "over 99 %");
+        assert_eq!(percent(0.0001), "under 1 %");
+        assert_eq!(percent(0.634), "63 %");
+    }
+
+    #[test]
+    fn amounts_keep_their_minor_unit() {
+        let ticket = |minor, currency| Ticket { minor, currency, kind: PriceKind::Retail, face_down: false };
+        assert_eq!(amount(&ticket(8990, Currency::Eur)), "EUR 89.90");
+        assert_eq!(amount(&ticket(123_456_700, Currency::Inr)), "INR 1\u{202f}234\u{202f}567");
+        assert_eq!(amount(&ticket(24_000, Currency::Jpy)), "JPY 24\u{202f}000");
+    }
+}

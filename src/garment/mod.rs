@@ -1,0 +1,9 @@
+//! One garment: what was recorded of it (facts), and what follows from them (appraisal).
+
+mod appraisal;
+mod record;
+mod walk;
+
+pub use appraisal::{Appraisal, Appraiser, Moved, Standing};
+pub use record::{Act, Answer, Entry, Garment, Given, Id};
+pub use walk::{Proposal, Reason};

@@ -1,0 +1,269 @@
+//! What a person saw, felt, measured and wrote down of one garment. Facts only: nothing here is worked out.
+
+use std::collections::BTreeMap;
+
+use crate::catalog::Family;
+use crate::check::{Check, Level};
+use crate::grading::Care;
+use crate::quantity::Unit;
+use crate::trade::{Day, Stage, Ticket};
+
+/// Names one garment for good. Made by whoever has chance to hand out; letters, digits, `-` and `~` only.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Id(String);
+
+impl Id {
+    /// Longest name accepted.
+    pub const LONGEST: usize = 80;
+
+    /// Takes a name of 1 to 80 letters, digits, `-` and `~`; anything else could not be told apart inside a storage key.
+    pub fn new(text: &str) -> Option<Id> {
+        let fits = !text.is_empty()
+            && text.len() <= Id::LONGEST
+            && text.bytes().all(|byte| byte.is_ascii_alphanumeric() || byte == b'-' || byte == b'~');
+        fits.then(|| Id(text.to_owned()))
+    }
+
+    /// The name as text.
+    pub fn as_str(&self) -> &str {
+        &self.0
+    }
+}
+
+/// One number as the person gave it to an instrument.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Given {
+    /// Key of the instrument's input.
+    pub input: &'static str,
+    /// The amount, in the unit in which it was given, so that it can be shown and corrected as it was.
+    pub amount: f64,
+    /// The unit in which it was given.
+    pub unit: Unit,
+}
+
+/// What a person answered to a check.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Answer {
+    /// One of the check's levels, judged by hand and eye.
+    Judged {
+        /// Key of the level.
+        level: &'static str,
+        /// How sure the person said they were.
+        care: Care,
+    },
+    /// Readings of the check's instrument, as given.
+    Measured(Vec<Given>),
+    /// Looked, and cannot tell.
+    CannotTell,
+    /// Not now: asked again only when nothing else is left.
+    Skipped,
+}
+
+/// A check and its answer.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Entry {
+    /// The check.
+    pub check: &'static Check,
+    /// The answer.
+    pub answer: Answer,
+}
+
+/// One garment as noted. Changed only by [`Garment::after`].
+#[derive(Clone, Debug, PartialEq)]
+pub struct Garment {
+    id: Id,
+    family: &'static Family,
+    noted: Day,
+    label: String,
+    place: String,
+    note: String,
+    ticket: Option<Ticket>,
+    entries: Vec<Entry>,
+    notes: BTreeMap<&'static str, String>,
+    aside: Vec<(String, String)>,
+}
+
+/// One thing a person does to the record.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Act {
+    /// Answers a check, or changes its answer.
+    Answer(&'static Check, Answer),
+    /// Takes an answer back.
+    Clear(&'static Check),
+    /// Puts an entry in at that place of the order; only undo makes it.
+    PutBack(usize, Entry),
+    /// Writes the note on a check; empty takes it away.
+    CheckNote(&'static Check, String),
+    /// Names the garment.
+    Label(String),
+    /// Says where it was seen.
+    Place(String),
+    /// Notes or takes away the ticket.
+    Ticket(Option<Ticket>),
+    /// Writes the note on the garment.
+    Note(String),
+}
+
+impl Garment {
+    /// Longest label, place or note kept, in characters; what is over is cut, so that one paste cannot fill the notebook.
+    pub const LONGEST_TEXT: usize = 2000;
+
+    /// A garment of which nothing is known yet but its family and the day.
+    pub fn new(id: Id, family: &'static Family, noted: Day) -> Garment {
+        Garment {
+            id,
+            family,
+            noted,
+            label: String::new(),
+            place: String::new(),
+            note: String::new(),
+            ticket: None,
+            entries: Vec::new(),
+            notes: BTreeMap::new(),
+            aside: Vec::new(),
+        }
+    }
+
+    /// The same facts under another name.
+    pub fn named(&self, id: Id) -> Garment {
+        Garment { id, ..self.clone() }
+    }
+
+    /// Adds what this version cannot read, as the field's name and its stored text, to be written back untouched.
+    pub fn with_aside(mut self, field: String, text: String) -> Garment {
+        self.aside.push((field, text));
+        self
+    }
+
+    /// Names the garment for good.
+    pub fn id(&self) -> &Id {
+        &self.id
+    }
+
+    /// Kind of garment.
+    pub fn family(&self) -> &'static Family {
+        self.family
+    }
+
+    /// Day on which it was first noted.
+    pub fn noted(&self) -> Day {
+        self.noted
+    }
+
+    /// What the person calls it; may be empty.
+    pub fn label(&self) -> &str {
+        &self.label
+    }
+
+    /// Where it was seen; may be empty.
+    pub fn place(&self) -> &str {
+        &self.place
+    }
+
+    /// The person's note on it; may be empty.
+    pub fn note(&self) -> &str {
+        &self.note
+    }
+
+    /// The ticket, if noted.
+    pub fn ticket(&self) -> Option<&Ticket> {
+        self.ticket.as_ref()
+    }
+
+    /// Answers in the order in which the checks were first answered.
+    pub fn entries(&self) -> &[Entry] {
+        &self.entries
+    }
+
+    /// What this version could not read, by field.
+    pub fn aside(&self) -> &[(String, String)] {
+        &self.aside
+    }
+
+    /// The answer to a check, if it has one.
+    pub fn answer(&self, check: &Check) -> Option<&Answer> {
+        self.entries.iter().find(|entry| entry.check == check).map(|entry| &entry.answer)
+    }
+
+    /// The note on a check; may be empty.
+    pub fn check_note(&self, check: &Check) -> &str {
+        self.notes.get(check.key).map_or("", String::as_str)
+    }
+
+    /// Notes on checks that have one.
+    pub fn check_notes(&self) -> impl Iterator<Item = (&'static str, &str)> {
+        self.notes.iter().map(|(key, note)| (*key, note.as_str()))
+    }
+
+    /// The level a person judged, if the answer is a judgement.
+    pub fn level(&self, check: &Check) -> Option<&'static Level> {
+        match self.answer(check)? {
+            Answer::Judged { level, .. } => check.level(level).map(|(_, level)| level),
+            _ => None,
+        }
+    }
+
+    /// Checks with an answer other than "not now".
+    pub fn answered(&self) -> usize {
+        self.entries.iter().filter(|entry| entry.answer != Answer::Skipped).count()
+    }
+
+    /// How the garment was held for the last check that was answered.
+    pub fn stage(&self) -> Stage {
+        let last = self.entries.iter().rev().find(|entry| entry.answer != Answer::Skipped);
+        last.map_or(Stage::OnTheHanger, |entry| entry.check.stage)
+    }
+
+    /// The record after an act. Total: an act about a level that its check does not have changes nothing.
+    pub fn after(&self, act: Act) -> Garment {
+        let mut next = self.clone();
+        match act {
+            Act::Answer(check, Answer::Judged { level, .. }) if check.level(level).is_none() => {}
+            Act::Answer(check, answer) => match next.entries.iter_mut().find(|entry| entry.check == check) {
+                Some(entry) => entry.answer = answer,
+                None => next.entries.push(Entry { check, answer }),
+            },
+            Act::Clear(check) => next.entries.retain(|entry| entry.check != check),
+            Act::PutBack(place, entry) => {
+                next.entries.retain(|other| other.check != entry.check);
+                let place = place.min(next.entries.len());
+                next.entries.insert(place, entry);
+            }
+            Act::CheckNote(check, text) => {
+                let text = shortened(&text);
+                if text.is_empty() {
+                    next.notes.remove(check.key);
+                } else {
+                    next.notes.insert(check.key, text);
+                }
+            }
+            Act::Label(text) => next.label = shortened(&text),
+            Act::Place(text) => next.place = shortened(&text),
+            Act::Note(text) => next.note = shortened(&text),
+            Act::Ticket(ticket) => next.ticket = ticket,
+        }
+        next
+    }
+
+    /// The act that puts back what `act` would change: `g.after(act).after(g.undoing(&act)) == g`.
+    pub fn undoing(&self, act: &Act) -> Act {
+        match act {
+            Act::Answer(check, _) | Act::Clear(check) => {
+                match self.entries.iter().enumerate().find(|(_, entry)| entry.check == *check) {
+                    Some((place, entry)) => Act::PutBack(place, entry.clone()),
+                    None => Act::Clear(check),
+                }
+            }
+            Act::PutBack(_, entry) => self.undoing(&Act::Clear(entry.check)),
+            Act::CheckNote(check, _) => Act::CheckNote(check, self.check_note(check).to_owned()),
+            Act::Label(_) => Act::Label(self.label.clone()),
+            Act::Place(_) => Act::Place(self.place.clone()),
+            Act::Note(_) => Act::Note(self.note.clone()),
+            Act::Ticket(_) => Act::Ticket(self.ticket),
+        }
+    }
+}
+
+fn shortened(text: &str) -> String {
+    text.chars().take(Garment::LONGEST_TEXT).collect()
+}

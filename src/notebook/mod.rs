@@ -1,0 +1,14 @@
+//! The stored form: garments to text and back, one page a garment, on a shelf that may fail; what cannot be read is kept and reported.
+
+mod checksum;
+mod export;
+mod kept;
+mod page;
+mod settings;
+mod shelf;
+
+pub use export::{Change, Import, ImportFault, Mode, export, import};
+pub use kept::{Elsewhere, Healed, KeepFault, Kept, Notebook, Opened, Renamed, SetAside};
+pub use page::{FORM, Page, Unreadable, read, write};
+pub use settings::{Settings, TextSize, Theme};
+pub use shelf::{FaultyShelf, MemoryShelf, Shelf, ShelfFault};

@@ -1,0 +1,265 @@
+//! One garment as a page of text: a line that says what the page is, then the facts as JSON.
+//!
+//! ```text
+//! {"form":1,"rev":7,"sum":"1a2b3c4d"}
+//! {"id":"…","family":"jeans", …}
+//! ```
+//! The checksum covers the second line. A page of a garment that was deleted has `"gone":true` and no second line: it tells other
+//! copies of the notebook that the page they still have is out of date.
+
+use std::fmt;
+
+use serde_json::{Map, Value, json};
+
+use super::checksum::checksum;
+use crate::catalog::{FAMILIES, Family};
+use crate::check::Check;
+use crate::garment::{Act, Answer, Garment, Given, Id};
+use crate::grading::Care;
+use crate::quantity::Unit;
+use crate::trade::{Currency, Day, PriceKind, Ticket};
+
+/// The form this version writes. It reads every form up to this one.
+pub const FORM: u64 = 1;
+
+/// What a page holds.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Page {
+    /// A garment, and how many times it has been written.
+    Garment {
+        /// Counts the writings of this page, from 1.
+        rev: u64,
+        /// The facts.
+        garment: Box<Garment>,
+    },
+    /// The garment was deleted at that writing.
+    Gone {
+        /// Counts the writings of this page.
+        rev: u64,
+    },
+}
+
+impl Page {
+    /// Counts the writings of the page.
+    pub fn rev(&self) -> u64 {
+        match self {
+            Page::Garment { rev, .. } | Page::Gone { rev } => *rev,
+        }
+    }
+}
+
+/// Why a page cannot be read. The text is kept as it is in any case.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Unreadable {
+    /// It is not a page, or it was cut or overwritten.
+    Damaged,
+    /// It was written by a newer version of the app.
+    Newer {
+        /// The form it says it has.
+        form: u64,
+    },
+    /// It is of a family that this version does not know.
+    UnknownFamily(String),
+}
+
+impl fmt::Display for Unreadable {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Unreadable::Damaged => f.write_str("This page is damaged. Its text is kept as it was; you can save it to a file."),
+            Unreadable::Newer { .. } => f.write_str(
+                "This page was written by a newer version of the app. It is kept as it is; load the app again to update it.",
+            ),
+            Unreadable::UnknownFamily(family) => {
+                write!(f, "This page is about a kind of garment that this version does not know ({family}). It is kept as it is.")
+            }
+        }
+    }
+}
+
+/// Writes a garment as a page.
+pub fn write(garment: &Garment, rev: u64) -> String {
+    let body = Value::Object(body(garment)).to_string();
+    let head = json!({ "form": FORM, "rev": rev, "sum": checksum(&body) });
+    format!("{head}\n{body}")
+}
+
+/// Writes the page of a garment that was deleted.
+pub(super) fn write_gone(rev: u64) -> String {
+    json!({ "form": FORM, "rev": rev, "gone": true }).to_string()
+}
+
+/// Reads a page of this or any older form.
+///
+/// # Errors
+/// [`Unreadable`] says why; nothing is guessed.
+pub fn read(text: &str) -> Result<Page, Unreadable> {
+    let (head, body) = text.split_once('\n').unwrap_or((text, ""));
+    let head: Value = serde_json::from_str(head).map_err(|_| Unreadable::Damaged)?;
+    let form = head.get("form").and_then(Value::as_u64).ok_or(Unreadable::Damaged)?;
+    if form > FORM {
+        return Err(Unreadable::Newer { form });
+    }
+    let rev = head.get("rev").and_then(Value::as_u64).ok_or(Unreadable::Damaged)?;
+    if head.get("gone") == Some(&Value::Bool(true)) {
+        return Ok(Page::Gone { rev });
+    }
+    if head.get("sum").and_then(Value::as_str) != Some(checksum(body).as_str()) {
+        return Err(Unreadable::Damaged);
+    }
+    let body: Value = serde_json::from_str(body).map_err(|_| Unreadable::Damaged)?;
+    let Value::Object(body) = body else { return Err(Unreadable::Damaged) };
+    Ok(Page::Garment { rev, garment: Box::new(garment(body)?) })
+}
+
+/// The facts of a garment as a JSON object, the same for pages and exports.
+pub(super) fn body(garment: &Garment) -> Map<String, Value> {
+    let mut body = Map::new();
+    let mut put = |name: &str, value: Value| {
+        body.insert(name.to_owned(), value);
+    };
+    put("id", garment.id().as_str().into());
+    put("family", garment.family().key.into());
+    put("noted", garment.noted().to_string().into());
+    for (name, text) in [("label", garment.label()), ("place", garment.place()), ("note", garment.note())] {
+        if !text.is_empty() {
+            put(name, text.into());
+        }
+    }
+    if let Some(ticket) = garment.ticket() {
+        put(
+            "ticket",
+            json!({
+                "minor": ticket.minor,
+                "currency": ticket.currency.code(),
+                "kind": match ticket.kind { PriceKind::Retail => "retail", PriceKind::Wholesale => "wholesale" },
+                "face_down": ticket.face_down,
+            }),
+        );
+    }
+    // What was set aside goes first, so that an answer given since then wins when a version that knows both reads the page.
+    let mut answers: Vec<Value> = Vec::new();
+    let mut notes: Map<String, Value> = Map::new();
+    for (field, text) in garment.aside() {
+        let Ok(value) = serde_json::from_str::<Value>(text) else { continue };
+        match (field.as_str(), value) {
+            ("answers", value) => answers.push(value),
+            ("notes", Value::Object(more)) => notes.extend(more),
+            (_, value) => put(field, value),
+        }
+    }
+    answers.extend(garment.entries().iter().map(|entry| answer_written(entry.check, &entry.answer)));
+    notes.extend(garment.check_notes().map(|(key, note)| (key.to_owned(), note.into())));
+    put("answers", answers.into());
+    if !notes.is_empty() {
+        put("notes", notes.into());
+    }
+    body
+}
+
+fn answer_written(check: &Check, answer: &Answer) -> Value {
+    match answer {
+        Answer::Judged { level, care: Care::Usual } => json!({ "check": check.key, "judged": level }),
+        Answer::Judged { level, care } => json!({ "check": check.key, "judged": level, "care": care.key() }),
+        Answer::Measured(readings) => json!({
+            "check": check.key,
+            "measured": readings
+                .iter()
+                .map(|given| json!({ "input": given.input, "amount": given.amount, "unit": given.unit.key() }))
+                .collect::<Vec<_>>(),
+        }),
+        Answer::CannotTell => json!({ "check": check.key, "cannot_tell": true }),
+        Answer::Skipped => json!({ "check": check.key, "skipped": true }),
+    }
+}
+
+/// Reads the facts of a garment. What this version does not know within them is set aside, not dropped.
+pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
+    let text = |name: &str| body.get(name).and_then(Value::as_str);
+    let id = text("id").and_then(Id::new).ok_or(Unreadable::Damaged)?;
+    let key = text("family").ok_or(Unreadable::Damaged)?;
+    let family = FAMILIES
+        .iter()
+        .copied()
+        .find(|family| family.key == key)
+        .ok_or_else(|| Unreadable::UnknownFamily(key.chars().take(40).collect()))?;
+    let noted = text("noted").and_then(Day::parse).ok_or(Unreadable::Damaged)?;
+    let mut garment = Garment::new(id, family, noted);
+    for (field, value) in body {
+        let aside = value.to_string();
+        let act = match (field.as_str(), value) {
+            ("id" | "family" | "noted", _) => continue,
+            ("label", Value::String(text)) => Some(Act::Label(text)),
+            ("place", Value::String(text)) => Some(Act::Place(text)),
+            ("note", Value::String(text)) => Some(Act::Note(text)),
+            ("ticket", value) => ticket(&value).map(|ticket| Act::Ticket(Some(ticket))),
+            ("answers", Value::Array(answers)) => {
+                for answer in answers {
+                    garment = match answer_read(family, &answer) {
+                        Some((check, answer)) => garment.after(Act::Answer(check, answer)),
+                        None => garment.with_aside("answers".to_owned(), answer.to_string()),
+                    };
+                }
+                continue;
+            }
+            ("notes", Value::Object(notes)) => {
+                for (key, note) in notes {
+                    let known = family.checks.iter().copied().find(|check| check.key == key);
+                    garment = match (known, note) {
+                        (Some(check), Value::String(note)) => garment.after(Act::CheckNote(check, note)),
+                        (_, note) => garment.with_aside("notes".to_owned(), json!({ key: note }).to_string()),
+                    };
+                }
+                continue;
+            }
+            _ => None,
+        };
+        garment = match act {
+            Some(act) => garment.after(act),
+            None => garment.with_aside(field, aside),
+        };
+    }
+    Ok(garment)
+}
+
+fn ticket(value: &Value) -> Option<Ticket> {
+    Some(Ticket {
+        minor: value.get("minor")?.as_u64()?,
+        currency: Currency::from_code(value.get("currency")?.as_str()?)?,
+        kind: match value.get("kind")?.as_str()? {
+            "retail" => PriceKind::Retail,
+            "wholesale" => PriceKind::Wholesale,
+            _ => return None,
+        },
+        face_down: value.get("face_down")?.as_bool()?,
+    })
+}
+
+fn answer_read(family: &'static Family, value: &Value) -> Option<(&'static Check, Answer)> {
+    let key = value.get("check")?.as_str()?;
+    let check = family.checks.iter().copied().find(|check| check.key == key)?;
+    let flag = |name: &str| value.get(name) == Some(&Value::Bool(true));
+    if flag("cannot_tell") {
+        return Some((check, Answer::CannotTell));
+    }
+    if flag("skipped") {
+        return Some((check, Answer::Skipped));
+    }
+    if let Some(level) = value.get("judged") {
+        let (_, level) = check.level(level.as_str()?)?;
+        let care = match value.get("care") {
+            None => Care::Usual,
+            Some(care) => Care::from_key(care.as_str()?)?,
+        };
+        return Some((check, Answer::Judged { level: level.key, care }));
+    }
+    let instrument = check.instrument?;
+    let readings = value.get("measured")?.as_array()?.iter().map(|reading| {
+        let input = reading.get("input")?.as_str()?;
+        Some(Given {
+            input: instrument.inputs.iter().find(|known| known.key == input)?.key,
+            amount: reading.get("amount")?.as_f64()?,
+            unit: Unit::from_key(reading.get("unit")?.as_str()?)?,
+        })
+    });
+    Some((check, Answer::Measured(readings.collect::<Option<Vec<_>>>()?)))
+}

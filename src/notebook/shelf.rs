@@ -1,0 +1,177 @@
+//! Where pages lie: a small trait over text by key, with a form in memory and one that fails on purpose. The browser's form is the app's.
+
+use std::cell::{Cell, RefCell};
+use std::collections::BTreeMap;
+use std::fmt;
+use std::rc::Rc;
+
+/// What can go wrong with a shelf.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ShelfFault {
+    /// The browser refuses storage altogether (private window, blocked by settings).
+    Forbidden,
+    /// No room is left.
+    Full,
+    /// Anything else the browser reports.
+    Broken,
+}
+
+impl fmt::Display for ShelfFault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            ShelfFault::Forbidden => {
+                "This browser does not let the app keep anything. Allow site data for this page, or export before you close it."
+            }
+            ShelfFault::Full => "There is no room left to keep this. Export your rack, then delete garments you no longer need.",
+            ShelfFault::Broken => "The browser could not keep this. Export your rack now, then load the page again.",
+        })
+    }
+}
+
+/// Text by key. A `set` that returns an error has left the old text as it was.
+pub trait Shelf {
+    /// The text under a key.
+    ///
+    /// # Errors
+    /// When the shelf cannot be read.
+    fn get(&self, key: &str) -> Result<Option<String>, ShelfFault>;
+    /// Puts text under a key.
+    ///
+    /// # Errors
+    /// When the text was not kept; what stood there before still does.
+    fn set(&self, key: &str, text: &str) -> Result<(), ShelfFault>;
+    /// Takes a key away; a key that is not there is no error.
+    ///
+    /// # Errors
+    /// When the shelf cannot be written.
+    fn remove(&self, key: &str) -> Result<(), ShelfFault>;
+    /// All keys, in no particular order.
+    ///
+    /// # Errors
+    /// When the shelf cannot be read.
+    fn keys(&self) -> Result<Vec<String>, ShelfFault>;
+}
+
+/// A shelf in memory, gone when it is dropped. Clones are the same shelf, as two tabs are.
+#[derive(Clone, Debug, Default)]
+pub struct MemoryShelf {
+    texts: Rc<RefCell<BTreeMap<String, String>>>,
+}
+
+impl Shelf for MemoryShelf {
+    fn get(&self, key: &str) -> Result<Option<String>, ShelfFault> {
+        Ok(self.texts.borrow().get(key).cloned())
+    }
+
+    fn set(&self, key: &str, text: &str) -> Result<(), ShelfFault> {
+        self.texts.borrow_mut().insert(key.to_owned(), text.to_owned());
+        Ok(())
+    }
+
+    fn remove(&self, key: &str) -> Result<(), ShelfFault> {
+        self.texts.borrow_mut().remove(key);
+        Ok(())
+    }
+
+    fn keys(&self) -> Result<Vec<String>, ShelfFault> {
+        Ok(self.texts.borrow().keys().cloned().collect())
+    }
+}
+
+/// A shelf that fails on purpose: at the n-th operation from now, always, or beyond a size.
+#[derive(Clone, Debug)]
+pub struct FaultyShelf<S> {
+    inner: S,
+    fault: Cell<ShelfFault>,
+    fails_after: Cell<Option<u64>>,
+    fails_once: Cell<bool>,
+    room: Cell<Option<usize>>,
+}
+
+impl<S: Shelf> FaultyShelf<S> {
+    /// A shelf that works until told otherwise.
+    pub fn new(inner: S) -> FaultyShelf<S> {
+        FaultyShelf {
+            inner,
+            fault: Cell::new(ShelfFault::Broken),
+            fails_after: Cell::new(None),
+            fails_once: Cell::new(false),
+            room: Cell::new(None),
+        }
+    }
+
+    /// Lets `operations` more succeed, then fails: once, or from then on.
+    pub fn fail_after(&self, operations: u64, fault: ShelfFault, once: bool) {
+        self.fault.set(fault);
+        self.fails_after.set(Some(operations));
+        self.fails_once.set(once);
+    }
+
+    /// Works again.
+    pub fn mend(&self) {
+        self.fails_after.set(None);
+        self.room.set(None);
+    }
+
+    /// Refuses as full whatever would bring keys and texts over `units` UTF-16 units, as browsers count them.
+    pub fn limit(&self, units: usize) {
+        self.room.set(Some(units));
+    }
+
+    fn step(&self) -> Result<(), ShelfFault> {
+        match self.fails_after.get() {
+            None => Ok(()),
+            Some(0) => {
+                if self.fails_once.get() {
+                    self.fails_after.set(None);
+                }
+                Err(self.fault.get())
+            }
+            Some(left) => {
+                self.fails_after.set(Some(left - 1));
+                Ok(())
+            }
+        }
+    }
+
+    fn used_without(&self, key: &str) -> Result<usize, ShelfFault> {
+        let mut used = 0;
+        for other in self.inner.keys()? {
+            if other != key {
+                used += units(&other) + self.inner.get(&other)?.map_or(0, |text| units(&text));
+            }
+        }
+        Ok(used)
+    }
+}
+
+fn units(text: &str) -> usize {
+    text.encode_utf16().count()
+}
+
+impl<S: Shelf> Shelf for FaultyShelf<S> {
+    fn get(&self, key: &str) -> Result<Option<String>, ShelfFault> {
+        self.step()?;
+        self.inner.get(key)
+    }
+
+    fn set(&self, key: &str, text: &str) -> Result<(), ShelfFault> {
+        self.step()?;
+        if let Some(room) = self.room.get()
+            && self.used_without(key)? + units(key) + units(text) > room
+        {
+            return Err(ShelfFault::Full);
+        }
+        self.inner.set(key, text)
+    }
+
+    fn remove(&self, key: &str) -> Result<(), ShelfFault> {
+        self.step()?;
+        self.inner.remove(key)
+    }
+
+    fn keys(&self) -> Result<Vec<String>, ShelfFault> {
+        self.step()?;
+        self.inner.keys()
+    }
+}
