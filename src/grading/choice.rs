@@ -157,7 +157,12 @@ pub struct Settling {
 /// An estimate of how long it takes until two neighbouring bands hold 0.8 and 0.9.
 ///
 /// It walks the ranking as it stands, gives each check the answer that is likeliest by then, and adds up seconds; a stage is
-/// charged once. It is a guide, not a promise: real answers surprise.
+/// charged once.
+///
+/// # Uncertainty
+/// A guide, not a promise. On 600 jeans drawn from the model, from the third answer on, the time to 0.9 was right in the middle, but
+/// one in ten took more than 2 to 4 times as long and one in ten less than a fifth; "none" was said of a third, where a fifth never settled.
+/// Before any answer it says 163 s where the middle garment took 100.
 pub fn settling(
     tables: &Tables,
     belief: &Belief,
