@@ -157,7 +157,13 @@ pub struct Settling {
 /// An estimate of how long it takes until two neighbouring bands hold 0.8 and 0.9.
 ///
 /// It walks the ranking as it stands, gives each check the answer that is likeliest by then, and adds up seconds; a stage is
-/// charged once. It is a guide, not a promise: real answers surprise.
+/// charged once.
+///
+/// # Uncertainty
+/// A guide, not a promise. Measured on 600 jeans drawn from the model, where it named a time to 0.9 and 0.9 was reached: from
+/// the third answer on it was right in the middle (true time / estimate 0.93 to 1.0), but one in ten took over 1.8 to 4.5 times as
+/// long, and one in ten under 0.13 to 0.3 of it. After three answers it said "none" of 32 %, where 19 % never settled. Before
+/// any answer it says 163 s, where the middle garment took 100.
 pub fn settling(
     tables: &Tables,
     belief: &Belief,
