@@ -3,7 +3,7 @@
 PORT ?= 8080
 tools := sh scripts/tools.sh
 browser_tests := $(wildcard tests/browser/*.test.mjs)
-sources := $(shell find src styles web -type d -o -type f) index.html Trunk.toml Cargo.toml Cargo.lock .cargo/config.toml \
+sources := $(shell find $(wildcard src styles web)) index.html Trunk.toml Cargo.toml Cargo.lock .cargo/config.toml \
   scripts/assets.sh $(wildcard scripts/precache.sh) package-lock.json
 
 .DEFAULT_GOAL := help
@@ -17,8 +17,8 @@ run: build ## build the app and serve it on this machine
 
 watch: ## build without optimising and again after each change, and serve it
 	@$(tools) node true
-	@echo "watch: building and serving on http://127.0.0.1:$(PORT)/"
-	@$(tools) web trunk serve --address 127.0.0.1 --port $(PORT) --dist target/watch
+	@echo "watch: building and serving on http://127.0.0.1:$(PORT)/ (reload the page yourself: its policy refuses the script that would)"
+	@$(tools) web trunk serve --no-autoreload --address 127.0.0.1 --port $(PORT) --dist target/watch
 
 build: dist/index.html ## build the app into dist/
 
@@ -48,7 +48,8 @@ lint: ## check form and find doubtful code, in Rust, styles and scripts
 	@echo "lint: the library by itself, then the app"
 	@$(tools) native sh scripts/lint-rust.sh clippy
 	@echo "lint: styles and scripts"
-	@$(tools) node sh -c 'node node_modules/stylelint/bin/stylelint.mjs --allow-empty-input "styles/*.css" && node node_modules/eslint/bin/eslint.js .'
+	@$(tools) node node node_modules/stylelint/bin/stylelint.mjs --allow-empty-input "styles/*.css"
+	@$(tools) node node node_modules/eslint/bin/eslint.js .
 
 format: ## put the Rust code into its form
 	@$(tools) native cargo fmt
