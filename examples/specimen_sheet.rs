@@ -112,10 +112,10 @@ fn checks() -> Vec<(&'static str, Vec<Picture>)> {
         (
             "spi",
             vec![
-                topstitch(|t| t.stitches_per_inch = 4.5),
-                topstitch(|t| t.stitches_per_inch = 6.3),
-                topstitch(|t| t.stitches_per_inch = 8.5),
-                topstitch(|t| t.stitches_per_inch = 14.0),
+                topstitch(|t| (t.stitches_per_inch, t.inch) = (4.5, true)),
+                topstitch(|t| (t.stitches_per_inch, t.inch) = (6.3, true)),
+                topstitch(|t| (t.stitches_per_inch, t.inch) = (8.5, true)),
+                topstitch(|t| (t.stitches_per_inch, t.inch) = (14.0, true)),
             ],
         ),
         (
@@ -222,7 +222,7 @@ fn checks() -> Vec<(&'static str, Vec<Picture>)> {
             vec![
                 wash(0.0, 0.0, 0.0, true),
                 wash(0.2, 0.0, 0.0, false),
-                wash(0.4, 0.3, 0.1, false),
+                wash(0.4, 0.15, 0.0, false),
                 wash(0.6, 0.7, 0.3, false),
                 wash(0.85, 1.0, 0.8, false),
             ],

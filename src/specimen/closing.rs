@@ -2,7 +2,7 @@
 
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
-use super::pen::{Area, FRAME, Pen, Row, Track, clamp, fringe, overlock};
+use super::pen::{Area, Pen, Row, Track, clamp, fringe, overlock};
 use super::stitching::ridge;
 use super::words::Words;
 
@@ -69,11 +69,14 @@ impl Buttonhole {
         let pitch = 46.0 / clamp(self.stitches_per_cm, 4.0, 24.0);
         let ragged = clamp(self.ragged, 0.0, 1.0);
         let mut rim = vec![(22.0, 44.0), (84.0, 42.6)];
-        let (eye, reach) = ((92.0, 44.0), if self.keyhole { 8.0 } else { 2.4 });
-        rim.extend((0..=14).map(|i| {
-            let turn = -2.75 + f64::from(i) * 5.5 / 14.0;
-            (eye.0 + reach * turn.cos(), eye.1 + reach * turn.sin())
-        }));
+        if self.keyhole {
+            rim.extend((0..=14).map(|i| {
+                let turn = -2.75 + f64::from(i) * 5.5 / 14.0;
+                (92.0 + 8.0 * turn.cos(), 44.0 + 8.0 * turn.sin())
+            }));
+        } else {
+            rim.extend([(94.0, 42.6), (95.0, 44.0), (94.0, 45.4)]);
+        }
         rim.extend([(84.0, 45.4), (22.0, 44.0)]);
         let track = Track::through(&rim);
         let mut thread = Pen::new();
@@ -89,7 +92,14 @@ impl Buttonhole {
                 at += pitch * chance.between(0.6, 1.5);
             }
         } else {
-            overlock(&mut thread, &track, -1.0, -8.4, pitch);
+            if self.keyhole {
+                overlock(&mut thread, &track, -1.0, -8.4, pitch);
+            } else {
+                for (y, way) in [(43.0, -1.0), (45.0, 1.0)] {
+                    overlock(&mut thread, &Track::level(22.0, 95.0, y), way, way * 8.4, pitch);
+                }
+                thread.line(97.0, 36.0, 97.0, 52.0);
+            }
         }
         sheet.stitches(1.9, thread);
         sheet.fill(Ink::Edge, Pen::with(|pen| _ = pen.outline(&rim)));
@@ -293,6 +303,5 @@ impl Label {
             });
             sheet.stroke(Ink::Edge, 1.3, signs);
         }
-        let _ = FRAME;
     }
 }

@@ -2,7 +2,7 @@
 
 use super::chance::Chance;
 use super::drawing::{Drawing, Ink, Sheet};
-use super::pen::{FRAME, Pen, Track, clamp, feather, fringe};
+use super::pen::{Area, FRAME, Pen, Track, clamp, feather, fringe};
 use super::words::Words;
 
 /// Cloth so close that its yarns can be counted; the frame shows 4.8 mm by 3.2 mm.
@@ -269,8 +269,17 @@ impl PocketCloth {
         if self.twill {
             let heavy = self.yarns_per_cm < 22.0;
             let lines = Pen::with(|pen| _ = pen.hatch(FRAME, pitch, 70.0));
-            sheet.stroke(Ink::ClothPale, pitch * if heavy { 0.5 } else { 0.36 }, lines.clone());
-            sheet.dash(Ink::Shade, if heavy { 1.5 } else { 0.9 }, pitch * 0.9, pitch * 0.45, lines);
+            sheet.area(Ink::Weft, FRAME);
+            sheet.stroke(if heavy { Ink::ClothLight } else { Ink::ClothPale }, pitch * 0.34, lines);
+            sheet.dash(
+                Ink::Paper,
+                pitch * 0.3,
+                pitch * 0.5,
+                pitch * 0.7,
+                Pen::with(|pen| {
+                    pen.hatch(Area { x: -pitch / 2.0, width: 130.0, ..FRAME }, pitch, 70.0);
+                }),
+            );
         } else {
             let grid = Pen::with(|pen| {
                 pen.hatch(FRAME, pitch, 0.0);

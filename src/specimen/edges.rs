@@ -92,7 +92,9 @@ impl OutseamEdge {
             self.allowance(sheet, self.edge, -4.0, 84.0, chance);
         } else {
             self.allowance(sheet, Edge::DenseOverlock, -4.0, turned, chance);
-            sheet.area(Ink::ClothPale, Area { x: 0.0, y: turned, width: 120.0, height: 40.0 });
+            let cuff = Area { x: 0.0, y: turned, width: 120.0, height: 36.0 };
+            sheet.area(Ink::ClothPale, cuff);
+            sheet.twill(Ink::ClothLight, cuff, 3.6);
             self.allowance(sheet, self.edge, turned, 84.0, chance);
             ridge(sheet, &[(-5.0, turned), (125.0, turned)]);
             sheet.stroke(Ink::Edge, 1.2, Pen::with(|pen| _ = pen.line(-5.0, turned, 125.0, turned)));
@@ -226,18 +228,21 @@ impl Hem {
     }
 
     pub(super) fn draw(&self, sheet: &mut Sheet, chance: &mut Chance) {
-        let (fold, row_at, split) = (66.0, 42.0, 72.0);
+        let (fold, row_at, split) = (73.0, 44.0, 72.0);
         sheet.area(Ink::Paper, FRAME);
         let above = |x: f64, width: f64| Area { x, y: 0.0, width, height: fold };
         sheet.area(Ink::Cloth, above(0.0, split));
         sheet.twill(Ink::ClothDark, above(0.0, split), 3.6);
         sheet.area(Ink::ClothPale, above(split, 48.0));
         sheet.twill(Ink::ClothLight, Area { height: row_at - 9.0, ..above(split, 48.0) }, 3.6);
+        let turned = Area { x: split, y: row_at - 9.0, width: 48.0, height: fold - row_at + 9.0 };
+        sheet.area(Ink::Cloth, turned);
+        sheet.twill(Ink::ClothDark, turned, 3.6);
         let roping = clamp(self.roping, 0.0, 1.0);
         if roping > 0.0 {
             let (mut high, mut low) = (Pen::new(), Pen::new());
-            let mut x = 3.0;
-            while x < split {
+            let mut x = 1.0;
+            while x < split - 11.0 {
                 let (top, foot) = ((x + 9.0, row_at + 3.0), (x - 4.0, fold - 1.5));
                 leaf(&mut high, top, foot, 4.6 * roping);
                 leaf(&mut low, (top.0 + 4.6, top.1), (foot.0 + 4.6, foot.1), 2.4 * roping);
@@ -257,7 +262,7 @@ impl Hem {
             HemStitch::Lock => _ = Row::of(8.2).sew(&mut thread, &back, 0.0, 0.0, back.length()),
             HemStitch::Chain => chain(&mut thread, &back, 8.2, 6.4),
         }
-        sheet.stroke(Ink::Thread, 2.2, thread);
+        sheet.stitches(2.2, thread);
         sheet.stroke(Ink::Edge, 1.4, Pen::with(|pen| _ = pen.line(-5.0, fold, 125.0, fold).line(split, -5.0, split, fold)));
     }
 }

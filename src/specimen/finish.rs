@@ -281,8 +281,8 @@ impl Fade {
     pub(super) fn draw(&self, sheet: &mut Sheet, chance: &mut Chance) {
         // One leg, lying across: waist to the left, hem to the right, outseam along the top.
         sheet.area(Ink::Paper, FRAME);
-        let leg = [(-5.0, 3.0), (125.0, 12.0), (125.0, 66.0), (-5.0, 78.0)];
-        sheet.fill(Ink::Cloth, Pen::with(|pen| _ = pen.outline(&leg)));
+        let leg = Area { x: 0.0, y: 5.0, width: 120.0, height: 70.0 };
+        sheet.area(Ink::Cloth, leg);
         let (mut soft, mut pale) = (Pen::new(), Pen::new());
         match self.edge {
             FadeEdge::Hard => {
@@ -305,18 +305,18 @@ impl Fade {
                 sheet.stroke(Ink::ClothPale, 1.2, pale);
             }
         }
-        sheet.twill(Ink::ClothDark, Area { x: 0.0, y: 8.0, width: 120.0, height: 62.0 }, 4.4);
+        sheet.twill(Ink::ClothDark, leg, 4.0);
         if self.edge == FadeEdge::Natural {
             let mut worn = Pen::new();
             for step in 0..13 {
                 let x = f64::from(step) * 9.6 + 3.0;
-                let y = 5.0 + x * 0.07;
+                let y = 5.5;
                 leaf(&mut worn, (x + 2.0, y), (x - 2.0, y + 8.0), 4.0);
             }
             sheet.fill(Ink::ClothPale, worn);
         }
-        sheet.stroke(Ink::Shade, 1.4, Pen::with(|pen| _ = pen.line(-5.0, 12.0, 125.0, 20.0)));
-        sheet.stroke(Ink::Edge, 1.2, Pen::with(|pen| _ = pen.line(-5.0, 3.0, 125.0, 12.0).line(-5.0, 78.0, 125.0, 66.0)));
+        sheet.stroke(Ink::Shade, 1.4, Pen::with(|pen| _ = pen.line(-5.0, 15.0, 125.0, 15.0)));
+        sheet.stroke(Ink::Edge, 1.2, Pen::with(|pen| _ = pen.line(-5.0, 5.0, 125.0, 5.0).line(-5.0, 75.0, 125.0, 75.0)));
     }
 }
 

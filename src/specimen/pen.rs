@@ -11,11 +11,18 @@ pub(super) fn clamp(value: f64, low: f64, high: f64) -> f64 {
     if value.is_nan() { low } else { value.clamp(low, high) }
 }
 
-/// Writes path data: absolute commands, coordinates rounded to 0.1 and held within the frame and its bleed.
+/// Writes path data: each piece starts at an absolute place and goes on by steps, in tenths of a unit so that steps add up exactly.
+/// Coordinates are held within the frame and its bleed.
 #[derive(Clone, Default)]
 pub(super) struct Pen {
     text: String,
+    /// The command that a further number would repeat.
+    command: char,
+    /// Whether the number before had a decimal point, so that one without a whole part may follow it directly.
+    pointed: bool,
+    /// Whether a command letter stands last.
     bare: bool,
+    here: (i32, i32),
 }
 
 impl Pen {
@@ -36,44 +43,69 @@ impl Pen {
         self.text
     }
 
-    fn command(&mut self, letter: char) -> &mut Pen {
-        self.text.push(letter);
-        self.bare = true;
-        self
+    fn command(&mut self, letter: char) {
+        if self.command != letter || letter == 'M' {
+            self.text.push(letter);
+            self.command = letter;
+            self.bare = true;
+        }
     }
 
-    fn number(&mut self, value: f64, top: f64) -> &mut Pen {
-        let tenths = (clamp(value, -BLEED, top + BLEED) * 10.0).round() as i32;
-        if !self.bare && tenths >= 0 {
+    fn tenths(&mut self, tenths: i32) {
+        let pointed = tenths % 10 != 0;
+        let joins = self.bare || tenths < 0 || (self.pointed && pointed && tenths < 10);
+        if !joins {
             self.text.push(' ');
         }
-        self.bare = false;
+        (self.bare, self.pointed) = (false, pointed);
         write_tenths(&mut self.text, tenths);
-        self
     }
 
-    fn pair(&mut self, x: f64, y: f64) -> &mut Pen {
-        self.number(x, Drawing::WIDTH).number(y, Drawing::HEIGHT)
+    fn steps(&mut self, to: (i32, i32)) {
+        self.tenths(to.0 - self.here.0);
+        self.tenths(to.1 - self.here.1);
     }
 
     /// Lifts the pen and sets it down here.
     pub(super) fn at(&mut self, x: f64, y: f64) -> &mut Pen {
-        self.command('M').pair(x, y)
+        self.command('M');
+        self.here = place(x, y);
+        self.tenths(self.here.0);
+        self.tenths(self.here.1);
+        self
     }
 
     /// A straight line to here.
     pub(super) fn to(&mut self, x: f64, y: f64) -> &mut Pen {
-        self.command('L').pair(x, y)
+        let to = place(x, y);
+        if to.1 == self.here.1 {
+            self.command('h');
+            self.tenths(to.0 - self.here.0);
+        } else if to.0 == self.here.0 {
+            self.command('v');
+            self.tenths(to.1 - self.here.1);
+        } else {
+            self.command('l');
+            self.steps(to);
+        }
+        self.here = to;
+        self
     }
 
     /// A bend to `x`, `y`, drawn towards `cx`, `cy`.
     pub(super) fn bend(&mut self, cx: f64, cy: f64, x: f64, y: f64) -> &mut Pen {
-        self.command('Q').pair(cx, cy).pair(x, y)
+        let to = place(x, y);
+        self.command('q');
+        self.steps(place(cx, cy));
+        self.steps(to);
+        self.here = to;
+        self
     }
 
     /// Closes the outline.
     pub(super) fn close(&mut self) -> &mut Pen {
-        self.text.push('Z');
+        self.text.push('z');
+        self.command = 'z';
         self
     }
 
@@ -152,6 +184,12 @@ impl Pen {
         }
         self
     }
+}
+
+/// A place in tenths of a unit, held within the frame and its bleed.
+fn place(x: f64, y: f64) -> (i32, i32) {
+    let held = |value: f64, top: f64| (clamp(value, -BLEED, top + BLEED) * 10.0).round() as i32;
+    (held(x, Drawing::WIDTH), held(y, Drawing::HEIGHT))
 }
 
 /// An upright box of the frame.
@@ -255,14 +293,16 @@ impl Track {
 pub(super) struct Row {
     /// Hole to hole.
     pub stitch: f64,
-    /// Share of a stitch that dips into the cloth.
+    /// Share of a stitch that is not drawn: where the thread dips into the cloth, and the caps of the stroke.
     pub dip: f64,
 }
 
 impl Row {
     /// A row whose stitches are this long.
     pub(super) fn of(stitch: f64) -> Row {
-        Row { stitch, dip: 0.26 }
+        // Round caps take half a thread's width at either end; what is left open must still be seen at 84 px.
+        let open = (0.14 * stitch + 2.3).min(stitch - 0.3);
+        Row { stitch, dip: open / stitch }
     }
 
     /// Draws the row between two distances, beside the track by `side`; returns how many stitches were drawn.

@@ -56,8 +56,8 @@ impl SeatYoke {
         sheet.inside();
         let half = clamp(self.miss_mm, 0.0, 12.0) * CROSSING / 2.0;
         let scale = 0.72;
-        self.join.along(sheet, &Track::through(&[(0.0, 14.0 - half), (60.0, 36.0 - half)]), scale, chance);
-        self.join.along(sheet, &Track::through(&[(60.0, 36.0 + half), (120.0, 14.0 + half)]), scale, chance);
+        self.join.along(sheet, &Track::through(&[(-6.0, 11.8 - half), (60.0, 36.0 - half)]), scale, chance);
+        self.join.along(sheet, &Track::through(&[(60.0, 36.0 + half), (126.0, 11.8 + half)]), scale, chance);
         self.join.along(sheet, &Track::through(&[(60.0, 84.0), (60.0, -4.0)]), scale, chance);
     }
 }
@@ -85,8 +85,8 @@ impl Crotch {
         let scale = 0.72;
         let bow =
             |x0: f64, x1: f64, y0: f64, y1: f64| Track::through(&[(x0, y0), ((x0 + x1) / 2.0, (y0 + y1) / 2.0 - 2.0), (x1, y1)]);
-        Join::Felled.along(sheet, &bow(0.0, 60.0, 54.0 - half, 40.0 - half), scale, chance);
-        Join::Felled.along(sheet, &bow(60.0, 120.0, 40.0 + half, 54.0 + half), scale, chance);
+        Join::Felled.along(sheet, &bow(-6.0, 60.0, 55.0 - half, 40.0 - half), scale, chance);
+        Join::Felled.along(sheet, &bow(60.0, 126.0, 40.0 + half, 55.0 + half), scale, chance);
         Join::Felled.along(sheet, &Track::through(&[(60.0, 84.0), (60.0, -4.0)]), scale, chance);
         if self.gap {
             sheet.fill(Ink::Edge, Pen::with(|pen| leaf(pen, (38.0, 48.0), (84.0, 34.0), 15.0)));

@@ -182,43 +182,37 @@ impl Bagging {
     }
 
     pub(super) fn draw(&self, sheet: &mut Sheet, _chance: &mut Chance) {
-        let (bag, gape) = (clamp(self.bag_mm, 0.0, 40.0) * 0.42, clamp(self.gape_mm, 0.0, 50.0) * 0.3);
+        let (bag, gape) = (clamp(self.bag_mm, 0.0, 40.0) * 0.45, clamp(self.gape_mm, 0.0, 50.0) * 0.36);
         sheet.area(Ink::Paper, FRAME);
-        // From the side, toes to the right: back line down, front line up.
+        // From the side. Left, waist and seat with the back to the left; right, a knee with the front to the right.
         let shape = |pen: &mut Pen| {
-            pen.at(42.0 - gape, 5.0).bend(37.0 - gape * 0.4, 12.0, 34.0, 18.0);
-            pen.bend(30.0 - bag * 0.9, 26.0 + bag * 0.5, 42.0 - bag * 0.3, 38.0 + bag * 0.3)
-                .bend(48.0, 44.0, 48.0, 54.0)
-                .bend(47.0, 70.0, 47.0, 77.0);
-            pen.to(75.0, 77.0).bend(75.0, 72.0, 74.5, 68.0).bend(78.0 + bag * 1.9, 60.0 + bag * 0.35, 77.0 + bag * 0.2, 47.0);
-            pen.bend(78.0, 30.0, 74.0, 5.0).close();
+            pen.at(57.0, 86.0).to(57.0, 7.0).to(35.0 - gape, 7.0).bend(31.0 - gape * 0.5, 20.0, 24.0 - bag * 0.3, 32.0);
+            pen.bend(15.0 - bag * 0.9, 48.0 + bag * 0.4, 27.0 - bag * 0.5, 62.0 + bag * 0.2).bend(34.0, 70.0, 35.0, 86.0).close();
+            pen.at(72.0, -6.0).to(99.0, -6.0).bend(99.0, 12.0, 101.0 + bag * 0.2, 22.0);
+            pen.bend(104.0 + bag * 1.35, 40.0 + bag * 0.3, 98.5, 58.0).bend(97.0, 66.0, 97.0, 86.0).to(72.0, 86.0);
+            pen.bend(72.0, 60.0, 75.0 + bag * 0.1, 44.0).bend(72.0, 20.0, 72.0, -6.0).close();
         };
         sheet.fill(Ink::Cloth, Pen::with(shape));
         sheet.stroke(Ink::Edge, 1.6, Pen::with(shape));
-        // The body inside, dashed: what the cloth should follow.
-        let body = Pen::with(|pen| {
-            pen.at(43.0, 1.0).bend(37.0, 12.0, 33.5, 20.0).bend(30.0, 28.0, 42.0, 38.0);
-            pen.at(74.0, 68.0).bend(78.0, 58.0, 77.0, 47.0);
-        });
-        sheet.dash(Ink::ThreadLight, 1.6, 3.0, 2.2, body);
-        sheet.stitches(
-            1.6,
-            Pen::with(|pen| {
-                let band = Track::through(&[(39.0 - gape * 0.75, 12.0), (75.0, 11.0)]);
-                Row::of(5.0).sew(pen, &band, 0.0, 1.0, band.length());
-            }),
-        );
         if bag > 0.8 {
-            // Slack shows as bows round knee and seat.
+            // Slack shows as bows under seat and behind the knee.
             let slack = Pen::with(|pen| {
-                for step in 0..(1.0 + bag / 4.2) as i32 {
-                    let down = f64::from(step) * 4.4;
-                    pen.at(73.0 + bag * 0.7, 56.0 + down * 0.9).bend(66.0, 60.0 + down, 56.0, 55.0 + down);
-                    pen.at(35.0 - bag * 0.3, 30.0 + down * 0.9).bend(44.0, 36.0 + down, 55.0, 28.0 + down);
+                for step in 0..(1.0 + bag / 4.0) as i32 {
+                    let down = f64::from(step) * 5.0;
+                    pen.at(26.0 - bag * 0.4, 56.0 + down).bend(36.0, 62.0 + down, 47.0, 52.0 + down);
+                    pen.at(98.0 + bag * 0.3, 46.0 + down).bend(88.0, 52.0 + down, 79.0, 42.0 + down);
                 }
             });
-            sheet.stroke(Ink::ClothPale, 1.5, slack);
+            sheet.stroke(Ink::ClothPale, 1.7, slack);
         }
+        let band = Track::through(&[(34.0 - gape * 0.8, 15.0), (57.0, 15.0)]);
+        sheet.stitches(1.8, Pen::with(|pen| _ = Row::of(5.4).sew(pen, &band, 0.0, 1.0, band.length())));
+        // The body, dashed: what the cloth should follow.
+        let body = Pen::with(|pen| {
+            pen.at(36.0, 1.0).bend(32.0, 20.0, 24.5, 32.0).bend(17.0, 46.0, 28.0, 61.0).bend(34.0, 70.0, 35.5, 80.0);
+            pen.at(98.5, 0.0).bend(98.5, 12.0, 100.0, 22.0).bend(103.0, 40.0, 98.0, 58.0).bend(96.5, 66.0, 96.5, 80.0);
+        });
+        sheet.dash(Ink::Thread, 1.6, 3.0, 2.4, body);
     }
 }
 
@@ -244,12 +238,12 @@ impl Matching {
         for (x, to, shift) in [(0.0, 60.0, 0.0), (60.0, 120.0, off)] {
             for stripe in -1..4 {
                 let y = 12.0 + f64::from(stripe) * repeat + shift;
-                wide.line(x, y, to, y);
-                thin.line(x, y + 11.0, to, y + 11.0);
+                wide.rect(x, y - 4.0, to - x, 8.0);
+                thin.rect(x, y + 10.0, to - x, 2.4);
             }
         }
-        sheet.stroke(Ink::Cloth, 8.0, wide);
-        sheet.stroke(Ink::Thread, 2.0, thin);
+        sheet.fill(Ink::Cloth, wide);
+        sheet.fill(Ink::Thread, thin);
         let seam = Pen::with(|pen| {
             pen.line(60.0, -5.0, 60.0, 85.0);
             if self.pieced {
@@ -272,25 +266,20 @@ impl Symmetry {
     }
 
     pub(super) fn draw(&self, sheet: &mut Sheet, _chance: &mut Chance) {
-        let (long, wide) = (clamp(self.length_off_mm, 0.0, 40.0) * 0.3, clamp(self.width_off_mm, 0.0, 30.0) * 0.4);
+        let (long, wide) = (clamp(self.length_off_mm, 0.0, 40.0) * 0.26, clamp(self.width_off_mm, 0.0, 30.0) * 0.4);
         sheet.area(Ink::Paper, FRAME);
         let leg = |way: f64, low: f64, wide: f64| {
-            [
-                (60.0, 6.0),
-                (60.0 + way * 24.0, 6.0),
-                (60.0 + way * 30.0, 30.0),
-                (60.0 + way * (30.0 + wide), low),
-                (60.0 + way * (8.0 - wide * 0.4), low),
-                (60.0, 34.0),
-            ]
+            let at = |side: f64, y: f64| (60.0 + way * side, y);
+            [at(0.0, 4.0), at(17.0, 4.0), at(22.0, 24.0), at(23.0 + wide, low), at(7.0 - wide * 0.3, low), at(0.0, 27.0)]
         };
-        let (left, right) = (leg(-1.0, 64.0, 0.0), leg(1.0, 64.0 + long, wide));
+        let (left, right) = (leg(-1.0, 67.0, 0.0), leg(1.0, 67.0 + long, wide));
         let both = Pen::with(|pen| _ = pen.outline(&left).outline(&right));
         sheet.fill(Ink::Cloth, both.clone());
         sheet.stroke(Ink::Edge, 1.5, both);
-        sheet.stroke(Ink::ClothPale, 1.2, Pen::with(|pen| _ = pen.line(36.0, 14.0, 84.0, 14.0)));
-        // The left leg mirrored over the right one.
-        sheet.dash(Ink::ThreadLight, 1.6, 3.0, 2.2, Pen::with(|pen| _ = pen.outline(&leg(1.0, 64.0, 0.0))));
-        sheet.dash(Ink::Edge, 1.0, 2.0, 2.0, Pen::with(|pen| _ = pen.line(60.0, 1.0, 60.0, 79.0)));
+        sheet.stroke(Ink::ClothPale, 1.2, Pen::with(|pen| _ = pen.line(42.0, 9.5, 78.0, 9.5)));
+        // The left leg mirrored over the right one; a level line at its hem.
+        sheet.dash(Ink::ThreadLight, 1.6, 3.0, 2.2, Pen::with(|pen| _ = pen.outline(&leg(1.0, 67.0, 0.0))));
+        sheet.dash(Ink::Thread, 1.2, 2.4, 2.4, Pen::with(|pen| _ = pen.line(24.0, 67.0, 96.0, 67.0)));
+        sheet.dash(Ink::Edge, 1.0, 2.0, 2.0, Pen::with(|pen| _ = pen.line(60.0, 28.0, 60.0, 78.0)));
     }
 }

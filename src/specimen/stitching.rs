@@ -25,10 +25,12 @@ pub struct Topstitch {
     pub bunching: f64,
     /// Thread ends left long, 0 to 6.
     pub loose_ends: u8,
-    /// How far a row strays from its line in mm, 0 to 4.
+    /// How far the gap between rows changes along the way in mm, 0 to 4.
     pub wander_mm: f64,
     /// How the row runs.
     pub course: Course,
+    /// Whether a piece of tape one inch long lies below the rows to count against.
+    pub inch: bool,
 }
 
 /// How a row of topstitching runs.
@@ -60,6 +62,7 @@ impl Topstitch {
         loose_ends: 0,
         wander_mm: 0.0,
         course: Course::Straight,
+        inch: false,
     };
 
     /// Hole to hole in drawing units.
@@ -153,6 +156,22 @@ impl Topstitch {
         }
         sheet.stitches(2.6, thread);
         sheet.stitches(1.3, tails.pen);
+        if self.inch {
+            let (from, inch) = (28.0, 25.4 * MM);
+            sheet.area(Ink::Tape, Area { x: from, y: 62.0, width: inch, height: 13.0 });
+            let ticks = Pen::with(|pen| {
+                for eighth in 0..=8 {
+                    let x = from + inch * f64::from(eighth) / 8.0;
+                    pen.line(x, 62.0, x, if eighth % 4 == 0 { 70.0 } else { 66.0 });
+                }
+            });
+            sheet.stroke(Ink::Edge, 1.0, ticks);
+            sheet.stroke(
+                Ink::Tape,
+                1.2,
+                Pen::with(|pen| _ = pen.line(from, 24.0, from, 62.0).line(from + inch, 24.0, from + inch, 62.0)),
+            );
+        }
     }
 
     /// The track of a row inside a corner, `inset` from the pocket's edge.
@@ -176,10 +195,10 @@ impl Topstitch {
         }
     }
 
-    /// How far a row strays at a distance along it, in units.
+    /// How far a row strays at a distance along it, in units: neighbours stray opposite ways, a little over half each.
     fn stray(&self, distance: f64, row: u8, phase: f64) -> f64 {
         let way = if row.is_multiple_of(2) { 1.0 } else { -0.8 };
-        clamp(self.wander_mm, 0.0, 4.0) * MM * way * (distance * 0.062 + phase).sin()
+        clamp(self.wander_mm, 0.0, 4.0) * 0.6 * MM * way * (distance * 0.062 + phase).sin()
     }
 
     fn sew(&self, pen: &mut Pen, line: &Track, side: f64, row: u8, chance: &mut Chance) {

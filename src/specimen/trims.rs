@@ -2,7 +2,7 @@
 
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
-use super::pen::{Area, FRAME, Pen, Row, Track, clamp, leaf, overlock};
+use super::pen::{FRAME, Pen, Row, Track, clamp, leaf, overlock};
 use super::stitching::ridge;
 
 /// One bar tack, close.
@@ -269,6 +269,5 @@ impl Rivet {
         }
         nail_head(sheet, foot, self.backed, lean);
         shine(sheet, top - head * 0.5, lean, lift);
-        let _: Area = FRAME;
     }
 }
