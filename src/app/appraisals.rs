@@ -6,11 +6,14 @@ use std::rc::Rc;
 
 use garment_assay::garment::{Appraisal, Appraiser, Garment, Id};
 
+/// A state of a garment, and what follows from it.
+type Known = (Rc<Garment>, Rc<Appraisal>);
+
 /// A handle to them; clones are the same one, and all are equal, since nothing shown depends on what is remembered.
 #[derive(Clone, Default)]
 pub struct Appraisals {
     appraiser: Rc<Appraiser>,
-    known: Rc<RefCell<BTreeMap<Id, (Rc<Garment>, Rc<Appraisal>)>>>,
+    known: Rc<RefCell<BTreeMap<Id, Known>>>,
 }
 
 impl PartialEq for Appraisals {

@@ -9,7 +9,7 @@ use crate::trade::Stage;
 /// From here on a check is called telling, in bits about the band. Judgement; the first checks of a pair have 0.1 to 0.2.
 const TELLING: f64 = 0.01;
 /// What a fact about cost is worth beside bits about the band, so that it comes after telling checks and before weak ones. Judgement.
-const COST_FACT: f64 = 0.008;
+const COST_FACT: f64 = 0.002;
 
 /// A check proposed.
 #[derive(Clone, Copy, Debug, PartialEq)]

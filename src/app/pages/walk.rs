@@ -41,6 +41,8 @@ pub struct Props {
 fn progress(garment: &Garment, appraisals: &Appraisals, appraisal: &Appraisal) -> String {
     let (answered, all) = (garment.answered(), garment.family().checks.len());
     let settles = match appraisals.appraiser().settling(garment, appraisal) {
+        // Before the third answer the time is mostly a guess (simulated: 163 s said where the middle garment took 100).
+        _ if appraisal.evidence() < 3 => String::new(),
         Some(seconds) if seconds <= 0.0 => " · settled".to_owned(),
         Some(seconds) => format!(" · about {} to settle", words::duration(seconds)),
         None => String::new(),
