@@ -1,5 +1,7 @@
 //! Drawn cloth, seams and faults with a known truth: the pictures beside answers, and what practice is made of.
 
+#[cfg(test)]
+mod answers;
 mod chance;
 mod closing;
 mod cloth;
@@ -16,7 +18,12 @@ mod seam_place;
 mod shape;
 mod stitching;
 mod trims;
+mod wear;
+mod whiskers;
 mod words;
+
+#[cfg(test)]
+mod tests;
 
 pub use closing::{Buttonhole, Fly, Label};
 pub use cloth::{ClothFace, ClothFlaw, Fold, PocketCloth, Weave};
@@ -24,7 +31,7 @@ pub use cloth_trial::{Give, Growth, RubOff};
 pub use drawing::{Drawing, Ink, Mark, Paint, drawing};
 pub use edges::{BagClosing, BagSeam, Edge, Hem, HemStitch, OutseamEdge};
 pub use ends::{Ending, RowEnd, ThreadTails};
-pub use finish::{Fade, FadeEdge, Harm, Wash, Wear, WhiskerWork, Whiskers};
+pub use finish::{Fade, FadeEdge, Wash};
 pub use picture::{Known, Picture, truth};
 pub use pucker::Pucker;
 pub use seam::{Join, JoinedSeam};
@@ -32,3 +39,5 @@ pub use seam_place::{BeltLoop, Crotch, SeatYoke};
 pub use shape::{BackPockets, Bagging, LegTwist, Matching, Symmetry};
 pub use stitching::{Course, Topstitch};
 pub use trims::{BarTack, Button, Rivet, StressPoints, TackState};
+pub use wear::{Harm, Wear};
+pub use whiskers::{WhiskerWork, Whiskers};

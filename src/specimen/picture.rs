@@ -7,7 +7,7 @@ use super::cloth_trial::{Give, Growth, RubOff};
 use super::drawing::Sheet;
 use super::edges::{BagSeam, Hem, OutseamEdge};
 use super::ends::{RowEnd, ThreadTails};
-use super::finish::{Fade, Wash, Wear, Whiskers};
+use super::finish::{Fade, Wash};
 use super::pen::clamp;
 use super::pucker::Pucker;
 use super::seam::JoinedSeam;
@@ -15,6 +15,8 @@ use super::seam_place::{BeltLoop, Crotch, SeatYoke};
 use super::shape::{BackPockets, Bagging, LegTwist, Matching, Symmetry};
 use super::stitching::Topstitch;
 use super::trims::{BarTack, Button, Rivet, StressPoints};
+use super::wear::Wear;
+use super::whiskers::Whiskers;
 
 /// What a specimen shows, and how much of it. Plain data: it stands in `static` content beside the answer it draws.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -113,7 +115,7 @@ pub enum Known {
     /// Stress points that are secured, of ten.
     Secured(u8),
     /// How whiskers were made.
-    Whiskers(super::finish::WhiskerWork),
+    Whiskers(super::whiskers::WhiskerWork),
 }
 
 /// What is known to be true of a picture, where that means something; empty where it does not.
