@@ -1,4 +1,5 @@
 //! The pictures recommended for the answers of each check of jeans: what tests look at and the sheet shows.
+//! How much of a fault stands for which answer is judgement; where a check has a number, the value lies inside that answer's span.
 
 use super::*;
 

@@ -1,4 +1,13 @@
 //! Drawn cloth, seams and faults with a known truth: the pictures beside answers, and what practice is made of.
+//!
+//! ```
+//! use garment_assay::specimen::{Picture, Topstitch, drawing, truth};
+//!
+//! static RESTARTED: Picture = Picture::Topstitch(Topstitch { restarts: 2, ..Topstitch::CLEAN });
+//! assert_eq!(drawing(&RESTARTED, 7), drawing(&RESTARTED, 7));
+//! assert_eq!(RESTARTED.words(), "2 rows of topstitching, 8 stitches per inch, 2 restarts, rows parallel");
+//! assert!(!truth(&RESTARTED).is_empty());
+//! ```
 
 #[cfg(test)]
 mod answers;

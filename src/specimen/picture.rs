@@ -5,12 +5,12 @@ use super::closing::{Buttonhole, Fly, Label};
 use super::cloth::{ClothFace, Fold, PocketCloth, Weave};
 use super::cloth_trial::{Give, Growth, RubOff};
 use super::drawing::Sheet;
-use super::edges::{BagSeam, Hem, OutseamEdge};
+use super::edges::{BagSeam, Edge, Hem, OutseamEdge};
 use super::ends::{RowEnd, ThreadTails};
 use super::finish::{Fade, Wash};
 use super::pen::clamp;
 use super::pucker::Pucker;
-use super::seam::JoinedSeam;
+use super::seam::{Join, JoinedSeam};
 use super::seam_place::{BeltLoop, Crotch, SeatYoke};
 use super::shape::{BackPockets, Bagging, LegTwist, Matching, Symmetry};
 use super::stitching::Topstitch;
@@ -114,6 +114,10 @@ pub enum Known {
     GrowthPercent(f64),
     /// Stress points that are secured, of ten.
     Secured(u8),
+    /// How a seam is joined.
+    Join(Join),
+    /// What the edge of an allowance is.
+    Edge(Edge),
     /// How whiskers were made.
     Whiskers(super::whiskers::WhiskerWork),
 }
@@ -124,7 +128,9 @@ pub fn truth(picture: &Picture) -> Vec<Known> {
         Picture::Topstitch(it) => it.truth(),
         Picture::Pucker(it) => vec![Known::RippleMm(clamp(it.height_mm, 0.0, 3.0))],
         Picture::ThreadTails(it) => vec![Known::LooseEnds(it.ends.min(14))],
-        Picture::SeatYoke(it) => vec![Known::OffMm(clamp(it.miss_mm, 0.0, 12.0))],
+        Picture::JoinedSeam(it) => vec![Known::Join(it.join)],
+        Picture::OutseamEdge(it) => vec![Known::Edge(it.edge)],
+        Picture::SeatYoke(it) => vec![Known::Join(it.join), Known::OffMm(clamp(it.miss_mm, 0.0, 12.0))],
         Picture::Crotch(it) => vec![Known::OffMm(clamp(it.miss_mm, 0.0, 12.0))],
         Picture::Weave(it) => vec![Known::YarnsPerCm(clamp(it.ends_per_cm, 5.0, 40.0), clamp(it.picks_per_cm, 5.0, 30.0))],
         Picture::Give(it) => vec![Known::GiveCm(clamp(it.give_cm, 0.0, 5.0))],
