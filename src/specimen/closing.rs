@@ -108,7 +108,7 @@ impl Buttonhole {
             sheet.stroke(
                 Ink::Weft,
                 1.1,
-                Pen::with(|pen| fringe(pen, &track, -1.0, 5.0 + 9.0 * ragged, 9.0 - 5.0 * ragged, chance)),
+                Pen::with(|pen| fringe(pen, &track, -1.0, 3.0 + 6.0 * ragged, 10.0 - 4.0 * ragged, chance)),
             );
         }
         if self.bar {
@@ -219,13 +219,13 @@ fn buttons(sheet: &mut Sheet) {
     sheet.stitches(2.0, thread);
     let (mut disc, mut lines, mut light, mut hole) = (Pen::new(), Pen::new(), Pen::new(), Pen::new());
     for x in [20.0, 60.0, 100.0] {
-        let slit = Track::through(&[(x, 10.0), (x, 46.0)]);
-        overlock(&mut hole, &slit, -4.0, 4.0, 3.0);
+        hole.line(x, 14.0, x, 47.0);
         disc.circle(x, 32.0, 12.0);
         lines.circle(x, 32.0, 12.0).circle(x, 32.0, 7.5);
         light.at(x - 8.6, 29.0).bend(x - 7.0, 24.5, x - 2.0, 23.2);
     }
-    sheet.stitches(1.6, hole);
+    sheet.stitches(6.0, hole.clone());
+    sheet.stroke(Ink::Edge, 1.4, hole);
     sheet.fill(Ink::Metal, disc);
     sheet.stroke(Ink::Edge, 1.3, lines);
     sheet.stroke(Ink::Paper, 1.6, light);

@@ -5,16 +5,18 @@ use super::closing::{Buttonhole, Fly, Label};
 use super::cloth::{ClothFace, Fold, PocketCloth, Weave};
 use super::cloth_trial::{Give, Growth, RubOff};
 use super::drawing::Sheet;
-use super::edges::{BagSeam, Hem, OutseamEdge};
+use super::edges::{BagSeam, Edge, Hem, OutseamEdge};
 use super::ends::{RowEnd, ThreadTails};
-use super::finish::{Fade, Wash, Wear, Whiskers};
+use super::finish::{Fade, Wash};
 use super::pen::clamp;
 use super::pucker::Pucker;
-use super::seam::JoinedSeam;
+use super::seam::{Join, JoinedSeam};
 use super::seam_place::{BeltLoop, Crotch, SeatYoke};
 use super::shape::{BackPockets, Bagging, LegTwist, Matching, Symmetry};
 use super::stitching::Topstitch;
 use super::trims::{BarTack, Button, Rivet, StressPoints};
+use super::wear::Wear;
+use super::whiskers::Whiskers;
 
 /// What a specimen shows, and how much of it. Plain data: it stands in `static` content beside the answer it draws.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -112,8 +114,12 @@ pub enum Known {
     GrowthPercent(f64),
     /// Stress points that are secured, of ten.
     Secured(u8),
+    /// How a seam is joined.
+    Join(Join),
+    /// What the edge of an allowance is.
+    Edge(Edge),
     /// How whiskers were made.
-    Whiskers(super::finish::WhiskerWork),
+    Whiskers(super::whiskers::WhiskerWork),
 }
 
 /// What is known to be true of a picture, where that means something; empty where it does not.
@@ -122,7 +128,9 @@ pub fn truth(picture: &Picture) -> Vec<Known> {
         Picture::Topstitch(it) => it.truth(),
         Picture::Pucker(it) => vec![Known::RippleMm(clamp(it.height_mm, 0.0, 3.0))],
         Picture::ThreadTails(it) => vec![Known::LooseEnds(it.ends.min(14))],
-        Picture::SeatYoke(it) => vec![Known::OffMm(clamp(it.miss_mm, 0.0, 12.0))],
+        Picture::JoinedSeam(it) => vec![Known::Join(it.join)],
+        Picture::OutseamEdge(it) => vec![Known::Edge(it.edge)],
+        Picture::SeatYoke(it) => vec![Known::Join(it.join), Known::OffMm(clamp(it.miss_mm, 0.0, 12.0))],
         Picture::Crotch(it) => vec![Known::OffMm(clamp(it.miss_mm, 0.0, 12.0))],
         Picture::Weave(it) => vec![Known::YarnsPerCm(clamp(it.ends_per_cm, 5.0, 40.0), clamp(it.picks_per_cm, 5.0, 30.0))],
         Picture::Give(it) => vec![Known::GiveCm(clamp(it.give_cm, 0.0, 5.0))],

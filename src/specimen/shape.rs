@@ -222,8 +222,11 @@ impl Matching {
 
     pub(super) fn words(&self) -> String {
         let miss = clamp(self.miss_mm, 0.0, 12.0);
-        let mut words =
-            String::from(if miss < 0.5 { "stripes that meet at the seam" } else { "stripes that miss each other at the seam" });
+        let mut words = String::from(match miss {
+            miss if miss < 0.5 => "stripes that meet at the seam",
+            miss if miss < 3.0 => "stripes that nearly meet at the seam",
+            _ => "stripes that miss each other at the seam",
+        });
         if self.pieced {
             words.push_str(", one piece made up of two");
         }
@@ -260,8 +263,8 @@ impl Symmetry {
         let (long, wide) = (clamp(self.length_off_mm, 0.0, 40.0), clamp(self.width_off_mm, 0.0, 30.0));
         let mut words = Words::new();
         words.and_if(long < 1.0 && wide < 1.0, "both legs alike");
-        words.and_if(long >= 1.0, "one leg longer than the other");
-        words.and_if(wide >= 1.0, "one leg wider than the other");
+        words.and_if(long >= 1.0, if long > 15.0 { "one leg plainly longer" } else { "one leg a little longer" });
+        words.and_if(wide >= 1.0, if wide > 10.0 { "one leg plainly wider" } else { "one leg a little wider" });
         words.done()
     }
 

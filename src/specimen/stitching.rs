@@ -70,12 +70,20 @@ impl Topstitch {
         25.4 / clamp(self.stitches_per_inch, 2.0, 20.0) * MM
     }
 
+    /// Skipped stitches of a row: its share, or as many as find room at this stitch length.
+    fn skips_in(&self, row: u8) -> u8 {
+        let rows = self.rows.clamp(1, 3);
+        let share = (self.skips.min(6) + rows - 1 - row) / rows;
+        let room = Drawing::WIDTH / self.stitch();
+        (0..=share).rev().find(|&skips| f64::from(skips) * (f64::from(skips) + 2.0) <= room).unwrap_or(0)
+    }
+
     pub(super) fn truth(&self) -> Vec<Known> {
         vec![
             Known::StitchesPerInch(clamp(self.stitches_per_inch, 2.0, 20.0)),
             Known::Restarts(self.restarts.min(6)),
             Known::LooseEnds(self.loose_ends.min(6)),
-            Known::Skips(self.skips.min(6)),
+            Known::Skips((0..self.rows.clamp(1, 3)).map(|row| self.skips_in(row)).sum()),
             Known::OffMm(clamp(self.wander_mm, 0.0, 4.0)),
         ]
     }
@@ -85,10 +93,10 @@ impl Topstitch {
         words.count(self.rows.clamp(1, 3), "row of topstitching", "rows of topstitching");
         words.number(clamp(self.stitches_per_inch, 2.0, 20.0), "stitches per inch");
         words.and_if(self.unevenness > 0.15, "stitches uneven in length");
-        words.and_count(self.skips, "skipped stitch", "skipped stitches");
-        words.and_count(self.restarts, "restart", "restarts");
+        words.and_count(self.skips.min(6), "skipped stitch", "skipped stitches");
+        words.and_count(self.restarts.min(6), "restart", "restarts");
         words.and_if(self.restarts > 0 && self.bunching > 0.4, "thread bunched there");
-        words.and_count(self.loose_ends, "loose end", "loose ends");
+        words.and_count(self.loose_ends.min(6), "loose end", "loose ends");
         words.and_if(self.wander_mm > 0.3, if self.wander_mm > 1.5 { "rows wander" } else { "rows wander slightly" });
         words.and_if(self.rows > 1 && self.wander_mm <= 0.3, "rows parallel");
         match self.course {
@@ -143,8 +151,9 @@ impl Topstitch {
             self.sew(&mut thread, &line, side, row, chance);
             for place in 0..restarts {
                 if place % rows == row {
-                    let at = line.length() * (f64::from(place) + 0.7 + chance.about(0.2)) / (f64::from(restarts) + 0.4);
-                    self.restart(&mut thread, &line, side, at, chance, &mut tails);
+                    let room = line.length() / (f64::from(restarts) + 0.4);
+                    let at = room * (f64::from(place) + 0.7 + chance.about(0.1));
+                    self.restart(&mut thread, &line, side, (at, room), chance, &mut tails);
                 }
             }
             if row + 1 == rows {
@@ -204,7 +213,7 @@ impl Topstitch {
     fn sew(&self, pen: &mut Pen, line: &Track, side: f64, row: u8, chance: &mut Chance) {
         let (stitch, length) = (self.stitch(), line.length());
         let (spread, phase) = (clamp(self.unevenness, 0.0, 0.6), chance.between(0.0, 2.0));
-        let skips = self.skips.min(6);
+        let skips = self.skips_in(row);
         let form = Row::of(stitch);
         // Rows do not start on the same needle hole.
         let mut start = -stitch * chance.between(0.0, if self.course == Course::Straight { 0.9 } else { 0.0 });
@@ -214,7 +223,7 @@ impl Topstitch {
         while start < length && index < 250 {
             let one = stitch * (1.0 + chance.about(spread) * 1.4).max(0.3);
             // A skipped stitch is a long float that hangs loose over two holes.
-            let skipped = left > 0 && index % every == every - 1 && (skips > 1 || row == 0);
+            let skipped = left > 0 && index % every == every - 1;
             let end = start + one * if skipped { 2.0 } else { 1.0 } - stitch * form.dip;
             let (from, to) = (start.max(0.0), end.min(length));
             if to > from + 0.4 {
@@ -237,10 +246,11 @@ impl Topstitch {
     }
 
     /// A second run over the first, a little beside it; a nest of thread when bunched.
-    fn restart(&self, pen: &mut Pen, line: &Track, side: f64, at: f64, chance: &mut Chance, tails: &mut Tails) {
+    fn restart(&self, pen: &mut Pen, line: &Track, side: f64, (at, room): (f64, f64), chance: &mut Chance, tails: &mut Tails) {
         let (stitch, bunching) = (self.stitch(), clamp(self.bunching, 0.0, 1.0));
+        let half = (stitch * 1.6).min(room * 0.36);
         let beside = side + 1.7 + 1.6 * bunching;
-        Row::of(stitch * 0.8).sew(pen, line, beside, at - stitch * 1.6, at + stitch * 1.6);
+        Row::of(stitch * 0.8).sew(pen, line, beside, at - half, at + half);
         for _ in 0..(bunching * 7.0) as u8 {
             let spot = line.spot(at + chance.about(stitch * 1.3));
             let (a, b, c) = (
