@@ -152,7 +152,7 @@ impl Component for App {
             _ => None,
         };
         let beside_rack = wide && model.route != Route::Rack && shown.is_some();
-        let beside_list = wide && check.is_some();
+        let beside_list = wide && shown.is_some() && !matches!(model.route, Route::Checks(_));
         let main = match (&model.route, shown) {
             (Route::Check(id, _), Some(garment)) if check.is_some() => match check {
                 Some(check) => html! {
@@ -187,7 +187,7 @@ impl Component for App {
                         <Rack beside=true garments={model.garments.clone()} set_aside={Rc::new(Vec::new())} open={model.route.garment().cloned()} appraisals={self.appraisals.clone()} send={send.clone()} />
                     </aside>
                 }
-                <main id="main">
+                <main id="main" data-screen={if matches!(model.route, Route::Rack) { "rack" } else { "one" }}>
                     if let Some(fault) = model.fault {
                         <Alert {fault} unkept={model.unkept.len()} />
                     } else if model.low_on_room {

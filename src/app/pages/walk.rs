@@ -47,7 +47,7 @@ fn progress(garment: &Garment, appraisals: &Appraisals, appraisal: &Appraisal) -
         Some(seconds) => format!(" · about {} to settle", words::duration(seconds)),
         None => String::new(),
     };
-    format!("{} · {answered} of {all} checks{settles}", garment.family().name)
+    format!("{answered} of {all} checks{settles}")
 }
 
 fn why(proposal: &Proposal) -> String {
@@ -87,6 +87,11 @@ pub fn Walk(props: &Props) -> Html {
         Some(Answer::Judged { level, .. }) => Some(*level),
         _ => None,
     };
+    let read = garment
+        .reading(check)
+        .and_then(Result::ok)
+        .and_then(|outcome| check.weights(&outcome))
+        .map(|weights| weights.parts().to_vec());
     let act = {
         let (send, id) = (send.clone(), id.clone());
         Callback::from(move |act: Act| send.emit(Message::Done(id.clone(), act)))
@@ -163,7 +168,7 @@ pub fn Walk(props: &Props) -> Html {
                 if check.instrument.is_some() {
                     <Reading {check} given={match answer { Some(Answer::Measured(given)) => Some(given.clone()), _ => None }} system={*system} act={act.clone()} />
                 }
-                <Answers {check} {chosen} {choose} />
+                <Answers {check} {chosen} {read} {choose} />
                 <label class="tick"><input type="checkbox" checked={*unsure} onchange={onunsure} /><span>{ "I am not sure of this" }</span></label>
                 <div class="row">
                     <button type="button" class="ghost" aria-pressed={(answer == Some(&Answer::CannotTell)).to_string()} onclick={cannot_tell}>{ "Can't tell" }</button>
@@ -192,7 +197,7 @@ pub fn Walk(props: &Props) -> Html {
                 <p class="why">{ "That was the last check." }</p>
             }
             <div class="foot">
-                <button type="button" class="prime" onclick={onward}>
+                <button type="button" class={if answered || next.is_none() { "prime" } else { "second" }} onclick={onward}>
                     { match (answered, next.is_some()) {
                         (true, true) => "Next check",
                         (false, true) => "Skip for now",
