@@ -41,6 +41,8 @@ pub struct Label {
     pub lines: u8,
     /// Whether it carries care symbols.
     pub symbols: bool,
+    /// Whether every symbol is crossed out: all care forbidden.
+    pub forbids: bool,
     /// Whether it is woven and sewn on all sides rather than printed and caught at one edge.
     pub woven: bool,
 }
@@ -240,7 +242,7 @@ impl Label {
         let mut words = Words::new();
         words.and(if self.woven { "a label sewn down on all sides" } else { "a printed label caught at one edge" });
         words.count(lines, "line of print", "lines of print");
-        words.and_if(self.symbols, "care symbols");
+        words.and_if(self.symbols, if self.forbids { "every care symbol crossed out" } else { "care symbols" });
         words.done()
     }
 
@@ -302,6 +304,14 @@ impl Label {
                 pen.rect(69.0, y - 5.0, 10.0, 10.0).circle(74.0, y, 4.0);
             });
             sheet.stroke(Ink::Edge, 1.3, signs);
+            if self.forbids {
+                let crosses = Pen::with(|pen| {
+                    for x in [40.5, 58.5, 74.0] {
+                        pen.line(x - 7.0, y - 6.5, x + 7.0, y + 6.5).line(x - 7.0, y + 6.5, x + 7.0, y - 6.5);
+                    }
+                });
+                sheet.stroke(Ink::Thread, 1.8, crosses);
+            }
         }
     }
 }

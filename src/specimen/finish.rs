@@ -50,8 +50,15 @@ impl Wash {
         if self.creased {
             words.push_str(", stiff with sharp folds");
         }
-        if self.high_low > 0.3 {
-            words.push_str(", light ridges and dark hollows along the seam");
+        if self.high_low > 0.1 {
+            words.push_str(if self.high_low > 0.6 {
+                ", strong light ridges along the seam"
+            } else {
+                ", light ridges along the seam"
+            });
+        }
+        if self.mottle > 0.05 {
+            words.push_str(if self.mottle > 0.5 { ", many tones" } else { ", two or three tones" });
         }
         words
     }

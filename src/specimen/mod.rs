@@ -27,8 +27,10 @@ mod seam_place;
 mod shape;
 mod stitching;
 mod trims;
+mod waves;
 mod wear;
 mod whiskers;
+mod whole;
 mod words;
 
 #[cfg(test)]
@@ -36,7 +38,7 @@ mod tests;
 
 pub use closing::{Buttonhole, Fly, Label};
 pub use cloth::{ClothFace, ClothFlaw, Fold, PocketCloth, Weave};
-pub use cloth_trial::{Give, Growth, RubOff};
+pub use cloth_trial::{Give, Growth, LightThrough, RubOff};
 pub use drawing::{Drawing, Ink, Mark, Paint, drawing};
 pub use edges::{BagClosing, BagSeam, Edge, Hem, HemStitch, OutseamEdge};
 pub use ends::{Ending, RowEnd, ThreadTails};
@@ -48,5 +50,7 @@ pub use seam_place::{BeltLoop, Crotch, SeatYoke};
 pub use shape::{BackPockets, Bagging, LegTwist, Matching, Symmetry};
 pub use stitching::{Course, Topstitch};
 pub use trims::{BarTack, Button, Rivet, StressPoints, TackState};
-pub use wear::{Harm, Wear};
+pub use waves::SeamWaves;
+pub use wear::{Harm, Tear, Wear};
 pub use whiskers::{WhiskerWork, Whiskers};
+pub use whole::{Details, Waistband};

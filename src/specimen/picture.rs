@@ -3,7 +3,7 @@
 use super::chance::Chance;
 use super::closing::{Buttonhole, Fly, Label};
 use super::cloth::{ClothFace, Fold, PocketCloth, Weave};
-use super::cloth_trial::{Give, Growth, RubOff};
+use super::cloth_trial::{Give, Growth, LightThrough, RubOff};
 use super::drawing::Sheet;
 use super::edges::{BagSeam, Edge, Hem, OutseamEdge};
 use super::ends::{RowEnd, ThreadTails};
@@ -15,8 +15,10 @@ use super::seam_place::{BeltLoop, Crotch, SeatYoke};
 use super::shape::{BackPockets, Bagging, LegTwist, Matching, Symmetry};
 use super::stitching::Topstitch;
 use super::trims::{BarTack, Button, Rivet, StressPoints};
-use super::wear::Wear;
+use super::waves::SeamWaves;
+use super::wear::{Tear, Wear};
 use super::whiskers::Whiskers;
+use super::whole::{Details, Waistband};
 
 /// What a specimen shows, and how much of it. Plain data: it stands in `static` content beside the answer it draws.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -89,6 +91,16 @@ pub enum Picture {
     Matching(Matching),
     /// Both legs laid on the centre line.
     Symmetry(Symmetry),
+    /// One layer of cloth held before a light.
+    LightThrough(LightThrough),
+    /// An edge of stretch cloth: wavy, or as long as the cloth beside it.
+    SeamWaves(SeamWaves),
+    /// The waistband where it closes.
+    Waistband(Waistband),
+    /// A hole that was meant to be there, and how it is secured.
+    Tear(Tear),
+    /// The back of a pair with special details on it.
+    Details(Details),
 }
 
 /// Something that is true of a picture because it was drawn so.
@@ -182,6 +194,11 @@ impl Picture {
             Picture::Bagging(it) => it.words(),
             Picture::Matching(it) => it.words(),
             Picture::Symmetry(it) => it.words(),
+            Picture::LightThrough(it) => it.words(),
+            Picture::SeamWaves(it) => it.words(),
+            Picture::Waistband(it) => it.words(),
+            Picture::Tear(it) => it.words(),
+            Picture::Details(it) => it.words(),
         }
     }
 
@@ -222,6 +239,11 @@ impl Picture {
             Picture::Bagging(it) => it.draw(sheet, chance),
             Picture::Matching(it) => it.draw(sheet, chance),
             Picture::Symmetry(it) => it.draw(sheet, chance),
+            Picture::LightThrough(it) => it.draw(sheet, chance),
+            Picture::SeamWaves(it) => it.draw(sheet, chance),
+            Picture::Waistband(it) => it.draw(sheet, chance),
+            Picture::Tear(it) => it.draw(sheet, chance),
+            Picture::Details(it) => it.draw(sheet, chance),
         }
     }
 }

@@ -169,16 +169,22 @@ fn no_knob_value_breaks_a_drawing() {
                 P::Button(Button { cap_mm: wild, backed: true, loose: true }),
                 P::Rivet(Rivet { head_mm: wild, backed: false, loose: true }),
                 P::Buttonhole(Buttonhole { stitches_per_cm: wild, ragged: wild, keyhole: true, bar: true }),
-                P::Label(Label { lines: many, symbols: true, woven: true }),
+                P::Label(Label { lines: many, symbols: true, forbids: true, woven: true }),
                 P::LegTwist(LegTwist { twist_mm: wild }),
                 P::BackPockets(BackPockets { level_off_mm: wild, centre_off_mm: wild, yoke_off_mm: wild }),
                 P::Bagging(Bagging { bag_mm: wild, gape_mm: wild }),
-                P::Matching(Matching { miss_mm: wild, pieced: true }),
+                P::Matching(Matching { miss_mm: wild, pattern: many > 1, pieced: true }),
+                P::LightThrough(LightThrough { pinholes: many, cloud: wild }),
+                P::SeamWaves(SeamWaves { height_mm: wild, share: wild }),
+                P::Waistband(Waistband { step_mm: wild, width_off_mm: wild, twisted: true, caught: false, square: false }),
+                P::Tear(Tear { sewn: wild, backed: many > 1 }),
+                P::Details(Details { count: many }),
                 P::Symmetry(Symmetry { length_off_mm: wild, width_off_mm: wild }),
             ];
             for course in [Course::Straight, Course::CurveOverJoin, Course::CrispCorner, Course::BluntCorner] {
                 let whole = Topstitch {
                     stitches_per_inch: wild,
+                    other_rows_per_inch: wild,
                     rows: many,
                     gap_mm: wild,
                     unevenness: wild,
@@ -187,6 +193,7 @@ fn no_knob_value_breaks_a_drawing() {
                     bunching: wild,
                     loose_ends: many,
                     wander_mm: wild,
+                    short_over_join: wild,
                     course,
                     inch: true,
                 };
@@ -306,7 +313,7 @@ fn lengths_drawn_are_the_lengths_told() {
         let bar = &mark(twist, Ink::Thread, false)[0].points;
         near((bar[1].0 - bar[0].0) / cm_units * 10.0, mm * 4.0, 0.5);
 
-        let miss = Picture::Matching(Matching { miss_mm: mm, pieced: false });
+        let miss = Picture::Matching(Matching { miss_mm: mm, pattern: true, pieced: false });
         let stripes = mark(miss, Ink::Cloth, true);
         let (left, right) = stripes.split_at(stripes.len() / 2);
         // Drawn at 2 units per mm.

@@ -2,7 +2,7 @@
 
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
-use super::pen::{Area, FRAME, Pen, Row, Track, feather, fringe, overlock};
+use super::pen::{Area, FRAME, Pen, Row, Track, clamp, feather, fringe, overlock};
 
 /// What finishing has done to the cloth at a pocket edge.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -22,10 +22,6 @@ pub enum Harm {
     Thin,
     /// Holes or an edge worn through.
     Hole,
-    /// A meant hole, not secured: weft threads hang free.
-    HoleOpen,
-    /// A meant hole, backed and sewn round.
-    HoleRepaired,
 }
 
 impl Wear {
@@ -35,8 +31,6 @@ impl Wear {
             Harm::Edge => "slight wear along the edge",
             Harm::Thin => "thin spots where the weft shows",
             Harm::Hole => "a hole and an edge worn through",
-            Harm::HoleOpen => "a meant hole whose threads hang free",
-            Harm::HoleRepaired => "a meant hole, backed and sewn round",
         })
     }
 
@@ -59,13 +53,6 @@ impl Wear {
                 }
                 sheet.stroke(Ink::ClothPale, 1.7, worn);
             }
-            Harm::HoleOpen => {
-                sheet.fill(Ink::Paper, Pen::with(|pen| _ = pen.oval(spot.0, spot.1, 30.0, 17.0)));
-                sheet.stroke(Ink::ClothLight, 2.4, Pen::with(|pen| _ = pen.oval(spot.0, spot.1, 30.0, 17.0)));
-                sheet.fill(Ink::Edge, Pen::with(|pen| _ = pen.oval(spot.0, spot.1, 28.0, 15.5)));
-                wefts(sheet, spot, (28.0, 15.0), 0.75, chance);
-            }
-            Harm::HoleRepaired => repaired_tear(sheet, spot, (27.0, 14.0), chance),
         }
         if matches!(self.harm, Harm::Thin | Harm::Hole) {
             let (mut soft, mut bare) = (Pen::new(), Pen::new());
@@ -105,16 +92,69 @@ impl Wear {
     }
 }
 
-/// A tear with its weft lying across, backed and sewn round.
-pub(super) fn repaired_tear(sheet: &mut Sheet, (x, y): (f64, f64), (rx, ry): (f64, f64), chance: &mut Chance) {
-    sheet.fill(Ink::Edge, Pen::with(|pen| _ = pen.oval(x, y, rx, ry)));
-    wefts(sheet, (x, y), (rx, ry), 0.0, chance);
-    let ring: Vec<(f64, f64)> = (0..=24)
+/// A hole that was meant to be there.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Tear {
+    /// Share of its rim that is sewn, 0 (none) to 1 (all round).
+    pub sewn: f64,
+    /// Whether cloth lies behind it.
+    pub backed: bool,
+}
+
+impl Tear {
+    pub(super) fn words(&self) -> String {
+        let mut words = String::from(match clamp(self.sewn, 0.0, 1.0) {
+            sewn if sewn < 0.05 => "a meant hole, its rim free",
+            sewn if sewn < 0.95 => "a meant hole, its rim sewn in places",
+            _ => "a meant hole, sewn all round",
+        });
+        words.push_str(if self.backed { ", cloth behind it" } else { ", nothing behind it" });
+        words
+    }
+
+    pub(super) fn draw(&self, sheet: &mut Sheet, chance: &mut Chance) {
+        sheet.face();
+        self.at(sheet, (60.0, 41.0), (37.0, 21.0), chance);
+    }
+
+    /// The tear at a place, of a size.
+    pub(super) fn at(&self, sheet: &mut Sheet, (x, y): (f64, f64), (rx, ry): (f64, f64), chance: &mut Chance) {
+        let sewn = clamp(self.sewn, 0.0, 1.0);
+        let hole = Pen::with(|pen| _ = pen.oval(x, y, rx, ry));
+        if self.backed {
+            // The patch is larger than the hole: its outline shows through.
+            sheet.stroke(
+                Ink::ClothDark,
+                1.6,
+                Pen::with(|pen| _ = pen.rect(x - rx - 6.0, y - ry - 6.0, 2.0 * rx + 12.0, 2.0 * ry + 12.0)),
+            );
+        }
+        sheet.fill(if self.backed { Ink::ClothLight } else { Ink::Edge }, hole.clone());
+        sheet.stroke(Ink::ClothPale, 1.6, hole);
+        wefts(sheet, (x, y), (rx, ry), 0.8 * (1.0 - sewn) * if self.backed { 0.3 } else { 1.0 }, chance);
+        let ring: Vec<(f64, f64)> = (0..=24)
+            .map(|i| (-2.4 + f64::from(i) * sewn * std::f64::consts::TAU / 24.0).sin_cos())
+            .map(|(sin, cos)| (x + (rx + 2.0) * cos, y + (ry + 2.0) * sin))
+            .collect();
+        let track = Track::through(&ring);
+        if sewn > 0.05 {
+            sheet.stitches(1.6, Pen::with(|pen| overlock(pen, &track, 2.4, -3.0, 4.6)));
+        } else {
+            sheet.stroke(
+                Ink::Weft,
+                1.1,
+                Pen::with(|pen| fringe(pen, &Track::through(&ellipse((x, y), (rx, ry))), -0.5, -6.0, 5.0, chance)),
+            );
+        }
+    }
+}
+
+/// Points round an ellipse.
+fn ellipse((x, y): (f64, f64), (rx, ry): (f64, f64)) -> Vec<(f64, f64)> {
+    (0..=24)
         .map(|i| (f64::from(i) * std::f64::consts::TAU / 24.0).sin_cos())
-        .map(|(sin, cos)| (x + (rx + 3.0) * cos, y + (ry + 3.0) * sin))
-        .collect();
-    let track = Track::through(&ring);
-    sheet.stitches(1.5, Pen::with(|pen| overlock(pen, &track, 1.8, -2.4, 4.4)));
+        .map(|(sin, cos)| (x + rx * cos, y + ry * sin))
+        .collect()
 }
 
 /// Weft yarns bared in a tear; `broken` of them hang.

@@ -3,7 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Pen, Row, Track, leaf};
-use super::wear::repaired_tear;
+use super::wear::Tear;
 
 /// Whiskers on both thighs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -96,7 +96,7 @@ impl Whiskers {
             sheet.stroke(Ink::ClothPale, 0.75, narrow);
         }
         if self.work == WhiskerWork::Torn {
-            repaired_tear(sheet, (92.0, 56.0), (15.0, 11.0), chance);
+            Tear { sewn: 1.0, backed: false }.at(sheet, (92.0, 56.0), (15.0, 11.0), chance);
         }
     }
 }
