@@ -3,10 +3,8 @@
 
 use std::fmt::Write as _;
 
+use garment_assay::catalog::FAMILIES;
 use garment_assay::specimen::*;
-
-#[path = "../src/specimen/answers.rs"]
-mod answers;
 
 /// The palette of look.css, by role.
 const PALETTE: &str = ".cloth-dark{--i:#1f2f4d}.cloth{--i:#2f4468}.cloth-light{--i:#5f7ba8}.cloth-pale{--i:#a3b7d2}.weft{--i:#dfe5ec}\
@@ -62,7 +60,9 @@ fn main() -> std::io::Result<()> {
          section{{display:flex;gap:10px;flex-wrap:wrap;align-items:end;margin:3px 0}}h2{{font-size:13px;margin:0;width:110px}}figure{{margin:0}}svg{{display:block;border-radius:4px;margin-bottom:3px}}</style>"
     );
     let (mut most, mut longest) = (0, 0);
-    for (name, pictures) in answers::answers() {
+    for check in FAMILIES.iter().flat_map(|family| family.checks) {
+        let name = check.key;
+        let pictures: Vec<Picture> = check.levels.iter().filter_map(|level| level.drawn).collect();
         if !wanted.is_empty() && !wanted.iter().any(|word| name.contains(word.as_str())) {
             continue;
         }

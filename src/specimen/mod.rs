@@ -9,8 +9,6 @@
 //! assert!(!truth(&RESTARTED).is_empty());
 //! ```
 
-#[cfg(test)]
-mod answers;
 mod chance;
 mod closing;
 mod cloth;

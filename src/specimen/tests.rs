@@ -1,6 +1,5 @@
 //! What must hold of every drawing, and that the truth told of a picture is what was drawn.
 
-use super::answers::answers;
 use super::stitching::MM;
 use super::*;
 
@@ -74,10 +73,6 @@ fn pieces(mark: &Mark) -> Vec<Piece> {
     read(&mark.path).unwrap_or_else(|| panic!("not a path: {}", mark.path))
 }
 
-fn all() -> Vec<Picture> {
-    answers().into_iter().flat_map(|(_, pictures)| pictures).collect()
-}
-
 /// The first mark of an ink that is drawn along (not dashed) or filled.
 fn mark(picture: Picture, ink: Ink, filled: bool) -> Vec<Piece> {
     let drawing = drawing(&picture, 3);
@@ -94,10 +89,8 @@ fn near(a: f64, b: f64, tolerance: f64) {
 
 #[test]
 fn the_same_picture_and_seed_give_the_same_drawing_and_another_seed_another() {
-    for picture in all() {
-        assert_eq!(drawing(&picture, 5), drawing(&picture, 5));
-    }
     let hand = Picture::Whiskers(Whiskers { work: WhiskerWork::Hand, lines: 5 });
+    assert_eq!(drawing(&hand, 5), drawing(&hand, 5));
     assert_ne!(drawing(&hand, 5), drawing(&hand, 6));
 }
 
@@ -114,17 +107,6 @@ fn the_generator_is_the_published_one() {
     step(0);
     step(42);
     assert_eq!([step(0), step(0), step(0)], [0xa15c_02b7, 0x7b47_f409, 0xba1d_3330]);
-}
-
-#[test]
-fn every_mark_is_short_and_stays_inside_the_frame() {
-    for picture in all() {
-        let drawing = drawing(&picture, 11);
-        check_marks(&picture, &drawing);
-        assert!(drawing.marks.len() <= 40, "{picture:?}");
-        let text: usize = drawing.marks.iter().map(|mark| mark.path.len()).sum();
-        assert!(text <= 4500, "{picture:?}: {text}");
-    }
 }
 
 fn check_marks(picture: &Picture, drawing: &Drawing) {
@@ -206,18 +188,6 @@ fn no_knob_value_breaks_a_drawing() {
                 check_marks(&picture, &drawing(&picture, u64::MAX));
                 assert!(!picture.words().is_empty());
                 truth(&picture);
-            }
-        }
-    }
-}
-
-#[test]
-fn answers_of_one_check_differ_in_drawing_and_in_words() {
-    for (name, pictures) in answers() {
-        for (index, one) in pictures.iter().enumerate() {
-            for other in &pictures[..index] {
-                assert_ne!(drawing(one, 1).marks, drawing(other, 1).marks, "{name}");
-                assert_ne!(one.words(), other.words(), "{name}");
             }
         }
     }
