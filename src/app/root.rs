@@ -5,7 +5,7 @@ use std::rc::Rc;
 use garment_assay::catalog::Family;
 use garment_assay::check::Check;
 use garment_assay::garment::{Act, Garment, Id};
-use garment_assay::notebook::{Elsewhere, KeepFault, Kept, Notebook, Settings, ShelfFault};
+use garment_assay::notebook::{Elsewhere, KeepFault, Kept, Notebook, Settings};
 use gloo::events::EventListener;
 use yew::prelude::*;
 
@@ -188,10 +188,8 @@ impl Component for App {
                     </aside>
                 }
                 <main id="main" data-screen={if matches!(model.route, Route::Rack) { "rack" } else { "one" }}>
-                    if let Some(fault) = model.fault {
-                        <Alert {fault} unkept={model.unkept.len()} />
-                    } else if model.low_on_room {
-                        <Alert fault={ShelfFault::Full} unkept={0} />
+                    if model.fault.is_some() || model.low_on_room {
+                        <Alert fault={model.fault} unkept={model.unkept.len()} />
                     }
                     { main }
                 </main>

@@ -12,9 +12,9 @@ use crate::app::words::{Headline, headline};
 /// Width of the drawing; quality from -3 to 3 standard deviations runs along it.
 const WIDTH: f64 = 340.0;
 const ENDS: f64 = 3.0;
-const HILL_FOOT: f64 = 54.0;
+const HILL_FOOT: f64 = 46.0;
 /// Height of the hill at a density of 1; a belief with a spread of half a band stands four fifths as high.
-const HILL_HEIGHT: f64 = 62.0;
+const HILL_HEIGHT: f64 = 54.0;
 const POINTS: usize = 61;
 /// Where one band gives way to the next.
 const CUTS: [f64; 4] = [-1.5, -0.5, 0.5, 1.5];
@@ -72,7 +72,7 @@ pub fn Tape(props: &Props) -> Html {
             if !props.bare {
                 <p class="tape-lead"><strong>{ &lead }</strong>{ " " }<span>{ &rest }</span></p>
             }
-            <svg viewBox={if props.bare { "0 0 340 76" } else { "0 0 340 96" }} role="img" aria-label={format!("{lead}, {rest}")} focusable="false">
+            <svg viewBox={if props.bare { "0 0 340 68" } else { "0 0 340 88" }} role="img" aria-label={format!("{lead}, {rest}")} focusable="false">
                 <path class="tape-area" d={area} />
                 <path class="tape-line" d={line} />
                 <rect class="tape-strip" x="0" y={HILL_FOOT.to_string()} width="340" height={strip.to_string()} />
@@ -84,7 +84,7 @@ pub fn Tape(props: &Props) -> Html {
                         let named = checked && band == likely;
                         html! {
                             <text key={band.index()} class={classes!("tape-band", named.then_some("is-likely"))}
-                                x={tenth((left + right) / 2.0).to_string()} y="75">{ band.name() }</text>
+                                x={tenth((left + right) / 2.0).to_string()} y="67">{ band.name() }</text>
                         }
                     }) }
                 </g>
