@@ -76,16 +76,16 @@ pub fn Walk(props: &Props) -> Html {
     {
         // What is half-said belongs to one check.
         let (unsure, noting) = (unsure.clone(), noting.clone());
-        let said_unsure = matches!(answer, Some(Answer::Judged { care: Care::Unsure, .. }));
         let has_note = !garment.check_note(check).is_empty();
         use_effect_with((id.clone(), check.key), move |_| {
-            unsure.set(said_unsure);
+            unsure.set(false);
             noting.set(has_note);
         });
     }
-    let chosen = match answer {
-        Some(Answer::Judged { level, .. }) => Some(*level),
-        _ => None,
+    // What was answered goes before what is only ticked.
+    let (chosen, is_unsure) = match answer {
+        Some(Answer::Judged { level, care }) => (Some(*level), *care == Care::Unsure),
+        _ => (None, *unsure),
     };
     let read = garment
         .reading(check)
@@ -101,8 +101,8 @@ pub fn Walk(props: &Props) -> Html {
         Act::Answer(check, Answer::Judged { level, care })
     };
     let choose = {
-        let (act, unsure) = (act.clone(), unsure.clone());
-        Callback::from(move |level| act.emit(judged(level, *unsure)))
+        let act = act.clone();
+        Callback::from(move |level| act.emit(judged(level, is_unsure)))
     };
     let onunsure = {
         let (act, unsure) = (act.clone(), unsure.clone());
@@ -169,7 +169,7 @@ pub fn Walk(props: &Props) -> Html {
                     <Reading {check} given={match answer { Some(Answer::Measured(given)) => Some(given.clone()), _ => None }} system={*system} act={act.clone()} />
                 }
                 <Answers {check} {chosen} {read} {choose} />
-                <label class="tick"><input type="checkbox" checked={*unsure} onchange={onunsure} /><span>{ "I am not sure of this" }</span></label>
+                <label class="tick"><input type="checkbox" checked={is_unsure} onchange={onunsure} /><span>{ "I am not sure of this" }</span></label>
                 <div class="row">
                     <button type="button" class="ghost" aria-pressed={(answer == Some(&Answer::CannotTell)).to_string()} onclick={cannot_tell}>{ "Can't tell" }</button>
                     if answered {

@@ -131,7 +131,7 @@ pub fn Reading(props: &Props) -> Html {
         let unit = shown.as_ref().map_or(input.unit_in(system), |typed| typed.unit);
         let text = shown.map_or(String::new(), |typed| typed.text);
         let id = format!("{}-{}", check.key, input.key);
-        let fault = faults.get(input.key).filter(|_| *touched || !text.is_empty()).filter(|_| *touched);
+        let fault = faults.get(input.key).filter(|_| *touched);
         let fault_id = format!("{id}-fault");
         let ask_id = format!("{id}-ask");
         if input.kind == InputKind::YesNo {
