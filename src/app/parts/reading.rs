@@ -163,7 +163,7 @@ pub fn Reading(props: &Props) -> Html {
         });
         let units = units(input);
         let usual = input
-            .default
+            .usual()
             .and_then(|amount| input.unit.convert(amount, unit))
             .map(|amount| format!("{} if left empty", written_exactly(amount, 2, Decimal::Point)));
         html! {
@@ -195,9 +195,9 @@ pub fn Reading(props: &Props) -> Html {
             </button>
             if *open {
                 <div class="reading-form">
-                    { for instrument.inputs.iter().filter(|input| input.default.is_none() || input.kind == InputKind::YesNo).map(field) }
+                    { for instrument.inputs.iter().filter(|input| input.usual().is_none() || input.kind == InputKind::YesNo).map(field) }
                     <details><summary>{ "How good is the reading" }</summary>
-                        { for instrument.inputs.iter().filter(|input| input.default.is_some() && input.kind != InputKind::YesNo).map(field) }
+                        { for instrument.inputs.iter().filter(|input| input.usual().is_some() && input.kind != InputKind::YesNo).map(field) }
                     </details>
                     if let Some(fault) = whole_fault {
                         <p class="fault" role="alert">{ fault }</p>
