@@ -52,10 +52,10 @@ test("a pair is checked from the first question to the result, saved, erased and
     // A typed count, at the check reached through the list.
     await openCheck(page, /Stitch density/);
     await main(page).getByRole("button", { name: /Measure it/ }).click();
-    await main(page).getByLabel("Stitches").fill("24");
-    await main(page).getByLabel("Length", { exact: true }).fill("76");
-    // 24 stitches over 76 mm are 24 / (76 / 25.4) = 8.02 to the inch (the inch is 25.4 mm by definition).
-    await main(page).getByRole("status").filter({ hasText: /8\.0|3\.2/ }).waitFor();
+    await main(page).getByRole("textbox", { name: "Stitches", exact: true }).fill("24");
+    await main(page).getByRole("textbox", { name: "Length", exact: true }).fill("76");
+    // 24 stitches over 76 mm are 24 / 7.6 = 3.16 to the cm, or 3.16 × 2.54 = 8.02 to the inch (25.4 mm by definition).
+    await main(page).locator("output").filter({ hasText: /3\.16.* per cm|8\.0.* per in/ }).waitFor();
     await main(page).getByRole("button", { name: "Use this reading" }).click();
     await main(page).getByRole("button", { name: "Used" }).waitFor();
     await kept(page);
@@ -113,7 +113,7 @@ test("a pair is checked from the first question to the result, saved, erased and
     assert.equal(await headline(page), after);
     assert.deepEqual(await moved(page), why);
     await openCheck(page, /Stitch density/);
-    assert.equal(await main(page).getByLabel("Stitches").inputValue(), "24");
+    assert.equal(await main(page).getByRole("textbox", { name: "Stitches", exact: true }).inputValue(), "24");
   });
 });
 

@@ -104,6 +104,36 @@ test("every screen that is opened takes focus to its heading, and a reader to it
   });
 });
 
+/** What covers the element that has focus, at its middle; empty when nothing does. */
+const coveredBy = (page) =>
+  page.evaluate(() => {
+    const element = document.activeElement;
+    const shown = (element.labels?.[0] ?? element).getBoundingClientRect();
+    const [x, y] = [shown.left + shown.width / 2, shown.top + Math.min(shown.height / 2, 20)];
+    const on = document.elementFromPoint(x, y);
+    const same = on && (on === element || element.contains(on) || on.contains(element) || element.labels?.[0]?.contains(on));
+    return same ? "" : `${element.localName} "${element.textContent.trim().slice(0, 30)}" at ${Math.round(y)}: ${on?.closest("[class]")?.className ?? on}`;
+  });
+
+test("what has focus is never hidden under a pinned bar (WCAG 2.2, 2.4.11)", async () => {
+  await visitWith(RACK, { size: "small" }, async ({ page }) => {
+    const found = [];
+    for (const to of ["#/settings", "#/", `#/garment/${RACK[0].id}/result`, `#/garment/${RACK[0].id}/checks`, `#/garment/${RACK[3].id}/check/metal`]) {
+      await page.evaluate((to) => (window.location.hash = to), to);
+      await until(() => focused(page), ({ tag }) => /^h[12]$/.test(tag), "focus on a heading");
+      for (const key of ["Tab", "Shift+Tab"]) {
+        for (let pressed = 0; pressed < 30; pressed += 1) {
+          await page.keyboard.press(key);
+          if (await page.evaluate(() => document.activeElement === document.body)) break;
+          const covered = await coveredBy(page);
+          if (covered) found.push(`${to}, ${key}: ${covered}`);
+        }
+      }
+    }
+    assert.deepEqual(found, []);
+  });
+});
+
 test("a confirmation keeps focus within it, and gives it back", async () => {
   await visitWith(RACK, { path: "#/settings" }, async ({ page }) => {
     await page.getByRole("button", { name: "Erase everything" }).focus();

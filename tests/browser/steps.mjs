@@ -22,8 +22,8 @@ export async function go(page, to, heading) {
 }
 
 /** Waits until something that `look` tells from the page is as `wanted` says. Returns what was seen. */
-export async function until(look, wanted, what = "it") {
-  const deadline = Date.now() + 15_000;
+export async function until(look, wanted, what = "it", patience = 15_000) {
+  const deadline = Date.now() + patience;
   let seen;
   do {
     seen = await look();
@@ -65,12 +65,11 @@ export async function answer(page, place) {
   await kept(page);
 }
 
-/** Goes on from a check, and waits for the next screen. */
+/** Goes on from a check, and waits until the next screen is there: the address changes a moment before it. */
 export async function next(page) {
-  const before = hash(page);
+  const before = [hash(page), await question(page)];
   await main(page).getByRole("button", { name: /^(Next check|Skip for now|See the result)$/ }).click();
-  await until(() => hash(page), (now) => now !== before, "the next screen");
-  await main(page).locator("h2").first().waitFor();
+  await until(async () => [hash(page), await question(page)], (now) => now[0] !== before[0] && now[1] !== before[1], "the next screen");
 }
 
 /** Opens the result of the garment on the screen. */
