@@ -110,10 +110,9 @@ impl Check {
     pub fn level(&self, key: &str) -> Option<(usize, &'static Level)> {
         self.levels.iter().enumerate().find(|(_, level)| level.key == key)
     }
-}
 
-impl Check {
     /// What the readings of its instrument come to, given by input key with the unit they were given in; none without an instrument.
+    /// Of two readings for one input the later counts; one for an input that the instrument does not have is passed over.
     ///
     /// # Errors
     /// The instrument's [`Fault`].
@@ -135,9 +134,10 @@ impl Check {
         Weights::of_reading(outcome.value, outcome.uncertainty, spans).ok()
     }
 
-    /// What a reading says about quality; none when the check does not speak of it.
+    /// What a reading says about quality; none when the check does not speak of it. Whoever measures is [`Care::Careful`]: what a
+    /// reading may be off by stands in its uncertainty.
     pub fn evidence_of_outcome(&'static self, outcome: &Outcome) -> Option<Evidence<'static>> {
-        Evidence::new(self.speaks.curve()?, self.weights(outcome)?, Care::Usual).ok()
+        Evidence::new(self.speaks.curve()?, self.weights(outcome)?, Care::Careful).ok()
     }
 
     /// What a judged level says about quality; none when the check does not speak of it or has no such level.
@@ -147,7 +147,7 @@ impl Check {
     }
 }
 
-/// Checks are content: two are the same when they have the same key within a family.
+/// Content: the same check is the same place in memory.
 impl PartialEq for Check {
     fn eq(&self, other: &Check) -> bool {
         std::ptr::eq(self, other)

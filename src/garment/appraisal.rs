@@ -53,7 +53,7 @@ pub enum Standing {
 }
 
 impl Garment {
-    /// The outcome of the readings with which a check was answered.
+    /// The outcome of the readings with which a check was answered; none when it was not answered by readings.
     ///
     /// # Errors
     /// The instrument's [`Fault`] when the readings as kept say nothing.
@@ -64,7 +64,7 @@ impl Garment {
         }
     }
 
-    /// The level that an answer points to, counted from the worst; for a reading the one that it speaks for most.
+    /// The level that an answer points to, counted from the worst; for a reading the one that it speaks for most, of equals the worse.
     pub fn level_place(&self, check: &'static Check) -> Option<usize> {
         match self.answer(check)? {
             Answer::Judged { level, .. } => check.level(level).map(|(place, _)| place),
@@ -72,15 +72,19 @@ impl Garment {
                 let outcome = self.reading(check)?.ok()?;
                 let weights = check.weights(&outcome)?;
                 let parts = weights.parts();
-                (0..parts.len()).max_by(|one, other| parts[*one].total_cmp(&parts[*other]))
+                // Neither rounding nor the far end of a span must decide between equals.
+                (0..parts.len()).reduce(|best, next| if parts[next] > parts[best] + 1e-9 { next } else { best })
             }
             Answer::CannotTell | Answer::Skipped => None,
         }
     }
 
-    /// Whether a check applies to this garment.
+    /// Whether a check applies to this garment. What hangs on a check that does not apply does not apply either.
     pub fn standing(&self, check: &'static Check) -> Standing {
         let Some(when) = &check.asked_when else { return Standing::Open };
+        if self.standing(when.check) == Standing::Closed {
+            return Standing::Closed;
+        }
         match (self.answer(when.check), self.level_place(when.check)) {
             (_, Some(place)) if when.levels.contains(&when.check.levels[place].key) => Standing::Open,
             (_, Some(_)) => Standing::Closed,

@@ -55,7 +55,7 @@ pub enum Answer {
     Measured(Vec<Given>),
     /// Looked, and cannot tell.
     CannotTell,
-    /// Not now: asked again only when nothing else is left.
+    /// Not now: asked again before the garment is turned back, and when nothing else is left.
     Skipped,
 }
 
@@ -105,7 +105,7 @@ pub enum Act {
 }
 
 impl Garment {
-    /// Longest label, place or note kept, in characters; what is over is cut, so that one paste cannot fill the notebook.
+    /// Longest label, place or note kept, in characters (Unicode code points); what is over is cut, so that one paste cannot fill the notebook.
     pub const LONGEST_TEXT: usize = 2000;
 
     /// A garment of which nothing is known yet but its family and the day.
@@ -129,7 +129,8 @@ impl Garment {
         Garment { id, ..self.clone() }
     }
 
-    /// Adds what this version cannot read, as the field's name and its stored text, to be written back untouched.
+    /// Adds what this version cannot read, as the field's name and its stored JSON text, to be written back untouched. Text that is no
+    /// JSON cannot be written back, and is not.
     pub fn with_aside(mut self, field: String, text: String) -> Garment {
         self.aside.push((field, text));
         self
@@ -170,7 +171,7 @@ impl Garment {
         self.ticket.as_ref()
     }
 
-    /// Answers in the order in which the checks were first answered.
+    /// Answers in the order in which the checks were first answered; one put off stands where it was last put off or taken up.
     pub fn entries(&self) -> &[Entry] {
         &self.entries
     }
@@ -214,13 +215,40 @@ impl Garment {
         last.map_or(Stage::OnTheHanger, |entry| entry.check.stage)
     }
 
-    /// The record after an act. Total: an act about a level that its check does not have changes nothing.
+    /// Whether an act is about something that can be recorded of this garment: a check of its family; a level of that check, or finite
+    /// amounts for inputs of its instrument.
+    fn takes(&self, act: &Act) -> bool {
+        match act {
+            Act::Answer(check, answer) | Act::PutBack(_, Entry { check, answer }) => {
+                let fits = match answer {
+                    Answer::Judged { level, .. } => check.level(level).is_some(),
+                    Answer::Measured(readings) => check.instrument.is_some_and(|instrument| {
+                        readings.iter().all(|given| given.amount.is_finite() && instrument.input(given.input).is_some())
+                    }),
+                    Answer::CannotTell | Answer::Skipped => true,
+                };
+                fits && self.family.checks.contains(check)
+            }
+            Act::CheckNote(check, _) => self.family.checks.contains(check),
+            Act::Clear(_) | Act::Label(_) | Act::Place(_) | Act::Ticket(_) | Act::Note(_) => true,
+        }
+    }
+
+    /// The record after an act. Total: an act about another family's check, a level that its check does not have, or readings that its
+    /// instrument does not ask for or that are no numbers, changes nothing.
     pub fn after(&self, act: Act) -> Garment {
         let mut next = self.clone();
+        if !self.takes(&act) {
+            return next;
+        }
         match act {
-            Act::Answer(check, Answer::Judged { level, .. }) if check.level(level).is_none() => {}
-            Act::Answer(check, answer) => match next.entries.iter_mut().find(|entry| entry.check == check) {
-                Some(entry) => entry.answer = answer,
+            Act::Answer(check, answer) => match next.entries.iter().position(|entry| entry.check == check) {
+                // Taken up again after "not now": it is made now, and not when it was put off.
+                Some(place) if next.entries[place].answer == Answer::Skipped => {
+                    next.entries.remove(place);
+                    next.entries.push(Entry { check, answer });
+                }
+                Some(place) => next.entries[place].answer = answer,
                 None => next.entries.push(Entry { check, answer }),
             },
             Act::Clear(check) => next.entries.retain(|entry| entry.check != check),

@@ -40,25 +40,35 @@ pub enum Reason {
 }
 
 impl Appraiser {
-    /// The check to put next, none when all are answered. `shown` is the check on the screen, which is not proposed again.
+    /// The check to put next, none when all are answered. `shown` is the check on the screen, which is not proposed again; the garment
+    /// is taken to be held as that check wants it.
+    ///
+    /// Whoever has turned a garment inside out, or put it on, finishes there: nobody is asked to do it twice, but for checks that they
+    /// put off. A check put off comes again before the garment is turned back, unless nothing was answered there since, and else when
+    /// nothing else is left.
     pub fn next(&self, garment: &Garment, appraisal: &Appraisal, shown: Option<&'static Check>) -> Option<Proposal> {
         let stage = shown.map_or(garment.stage(), |check| check.stage);
-        let waiting = |check: &&'static Check| shown != Some(*check);
-        let fresh = self.proposals(garment, appraisal, stage, |check| waiting(&check) && garment.answer(check).is_none());
-        let pool = if fresh.is_empty() {
-            self.proposals(garment, appraisal, stage, |check| waiting(&check) && garment.answer(check) == Some(&Answer::Skipped))
-        } else {
-            fresh
+        let pool = |may: &dyn Fn(&'static Check) -> bool| {
+            self.proposals(garment, appraisal, stage, |check| shown != Some(check) && may(check))
         };
-        // Whoever has turned a garment inside out, or put it on, finishes there: nobody does it twice.
-        let held = |proposal: &&Proposal| proposal.check.stage == stage;
-        match pool.first() {
-            Some(best) if matches!(stage, Stage::InsideOut | Stage::Worn) && !held(&best) => {
-                let stay = pool.iter().find(held);
-                stay.map(|proposal| Proposal { reason: Reason::WhileHeld, ..*proposal }).or(Some(*best))
-            }
-            best => best.copied(),
+        let fresh = pool(&|check| garment.answer(check).is_none());
+        let put_off = || pool(&|check| garment.answer(check) == Some(&Answer::Skipped));
+        if !matches!(stage, Stage::InsideOut | Stage::Worn) {
+            return fresh.first().or(put_off().first()).copied();
         }
+        let held = |proposal: &&Proposal| proposal.check.stage == stage;
+        let staying = |pool: &[Proposal]| {
+            let best = pool.first()?;
+            let stay = pool.iter().find(held)?;
+            Some(if stay == best { *best } else { Proposal { reason: Reason::WhileHeld, ..*stay } })
+        };
+        staying(&fresh).or_else(|| {
+            let put_off = put_off();
+            let again: Vec<Proposal> =
+                put_off.iter().filter(|proposal| garment.was_put_off_early(proposal.check)).copied().collect();
+            let again = staying(&again).map(|proposal| Proposal { reason: Reason::WhileHeld, ..proposal });
+            again.or(fresh.first().copied()).or_else(|| staying(&put_off)).or(put_off.first().copied())
+        })
     }
 
     /// Checks that would settle the band further, most telling first, whatever their seconds.
@@ -134,6 +144,14 @@ impl Appraiser {
             .collect();
         proposals.sort_by(|one, other| other.0.total_cmp(&one.0));
         proposals.into_iter().map(|(_, proposal)| proposal).collect()
+    }
+}
+
+impl Garment {
+    /// Whether a check was put off and another, made with the garment held alike, was answered since.
+    fn was_put_off_early(&self, check: &Check) -> bool {
+        let since = self.entries().iter().skip_while(|entry| entry.check != check);
+        since.skip(1).any(|entry| entry.check.stage == check.stage && entry.answer != Answer::Skipped)
     }
 }
 

@@ -15,11 +15,12 @@ const KIND: &str = "garment-assay-rack";
 /// Writes garments as one file of JSON text, with their number and a checksum.
 pub fn export(garments: &[&Garment], made: Day) -> String {
     let bodies: Vec<Value> = garments.iter().map(|garment| Value::Object(page::body(garment))).collect();
-    let sum = checksum(&Value::Array(bodies.clone()).to_string());
+    let made = made.to_string();
+    let sum = checksum(&[&made, "\n", &Value::Array(bodies.clone()).to_string()]);
     let file = json!({
         "kind": KIND,
         "form": FORM,
-        "made": made.to_string(),
+        "made": made,
         "count": bodies.len(),
         "sum": sum,
         "garments": bodies,
@@ -93,12 +94,14 @@ pub fn import(text: &str, here: &[&Garment], mode: Mode) -> Result<Import, Impor
     if file.get("kind").and_then(Value::as_str) != Some(KIND) {
         return Err(ImportFault::NotOurs);
     }
-    if file.get("form").and_then(Value::as_u64).ok_or(ImportFault::Damaged)? > FORM {
-        return Err(ImportFault::Newer);
+    match file.get("form").and_then(Value::as_u64) {
+        None | Some(0) => return Err(ImportFault::Damaged),
+        Some(form) if form > FORM => return Err(ImportFault::Newer),
+        Some(_) => {}
     }
     let made = file.get("made").and_then(Value::as_str).and_then(Day::parse).ok_or(ImportFault::Damaged)?;
     let garments = file.get("garments").and_then(Value::as_array).ok_or(ImportFault::Damaged)?;
-    let sum = checksum(&Value::Array(garments.clone()).to_string());
+    let sum = checksum(&[&made.to_string(), "\n", &Value::Array(garments.clone()).to_string()]);
     if file.get("count").and_then(Value::as_u64) != Some(garments.len() as u64)
         || file.get("sum").and_then(Value::as_str) != Some(sum.as_str())
     {
@@ -132,7 +135,7 @@ pub fn import(text: &str, here: &[&Garment], mode: Mode) -> Result<Import, Impor
 /// The file's garment under a name worked out from its facts, so that the same file, taken twice, adds it once.
 fn beside(garment: Garment, here: &[&Garment]) -> Option<Change> {
     let stem: String = garment.id().as_str().chars().take(Id::LONGEST - 10).collect();
-    let sum = checksum(&Value::Object(page::body(&garment)).to_string());
+    let sum = checksum(&[&Value::Object(page::body(&garment)).to_string()]);
     let name = Id::new(&format!("{stem}~{sum}"))?;
     if here.iter().any(|other| *other.id() == name) {
         return Some(Change::Same(name));

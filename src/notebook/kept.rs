@@ -1,6 +1,6 @@
 //! The notebook on its shelf: opening, keeping, discarding, healing from a mirror, and two windows writing the same page.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::checksum::checksum;
 use super::page::{Page, Unreadable, read, write, write_gone};
@@ -18,7 +18,10 @@ const BALLAST_LENGTH: usize = 32_768;
 #[derive(Debug)]
 pub struct Notebook<S> {
     shelf: S,
+    /// How many times each page had been written when it was last read or written here.
     revs: BTreeMap<Id, u64>,
+    /// Pages written here since opening.
+    written: BTreeSet<Id>,
 }
 
 /// What opening found.
@@ -50,8 +53,17 @@ pub struct Kept {
     pub page: (String, String),
     /// Set when another window had written the same page: then ours was kept under this new name and theirs stays.
     pub renamed: Option<Box<Renamed>>,
+    /// Set when another window had written a garment that was to be deleted here: then it stays as that window left it.
+    pub stays: Option<Box<Stays>>,
     /// The shelf was full, and the reserve was given up to keep this.
     pub reserve_used: bool,
+}
+
+/// Another window wrote a page that was to be deleted here; nobody here has seen that, so it stays.
+#[derive(Debug, PartialEq)]
+pub struct Stays {
+    /// The other window's garment, if this version can read it.
+    pub theirs: Option<Garment>,
 }
 
 /// Two windows wrote the same page; both are kept.
@@ -78,6 +90,10 @@ pub struct Healed {
     pub to_mirror: Vec<(String, String)>,
     /// Keys of pages that were unreadable and now are not.
     pub mended: Vec<String>,
+    /// The shelf was full, and the reserve was given up.
+    pub reserve_used: bool,
+    /// The shelf refused part-way; the rest is as it was, and looking again goes on.
+    pub fault: Option<ShelfFault>,
 }
 
 /// What another window did to a page.
@@ -94,7 +110,7 @@ pub enum Elsewhere {
 impl<S: Shelf> Notebook<S> {
     /// Opens the notebook on a shelf and reads every page. A page that cannot be read never stands in the way of the others.
     pub fn open(shelf: S) -> (Notebook<S>, Opened) {
-        let mut notebook = Notebook { shelf, revs: BTreeMap::new() };
+        let mut notebook = Notebook { shelf, revs: BTreeMap::new(), written: BTreeSet::new() };
         let mut opened = Opened::default();
         match notebook.shelf.keys() {
             Err(fault) => opened.fault = Some(fault),
@@ -110,60 +126,79 @@ impl<S: Shelf> Notebook<S> {
         }
         if opened.fault.is_none() && notebook.shelf.get(BALLAST) == Ok(None) {
             // A shelf without room for the reserve is reported when a page does not fit, not here.
-            let _ = notebook.shelf.set(BALLAST, &"x".repeat(BALLAST_LENGTH));
+            let _ = notebook.shelf.set(BALLAST, &ballast());
         }
         (notebook, opened)
     }
 
     fn sort_in(&mut self, key: String, text: String, opened: &mut Opened) {
-        let named = key.strip_prefix(PAGE).and_then(Id::new);
-        match (named, read(&text)) {
-            (Some(id), Ok(Page::Garment { rev, garment })) if *garment.id() == id => {
+        let Some(id) = id_of(&key) else {
+            let why = read(&text).err().unwrap_or(Unreadable::Damaged);
+            opened.set_aside.push(SetAside { key, text, why });
+            return;
+        };
+        match read_for(&id, &text) {
+            Ok(Page::Garment { rev, garment }) => {
                 self.revs.insert(id, rev);
                 opened.garments.push(*garment);
             }
-            (Some(id), Ok(Page::Gone { rev })) => {
+            Ok(Page::Gone { rev }) => {
                 self.revs.insert(id, rev);
             }
-            (_, Err(why)) => opened.set_aside.push(SetAside { key, text, why }),
-            (_, Ok(_)) => opened.set_aside.push(SetAside { key, text, why: Unreadable::Damaged }),
+            Err(why) => opened.set_aside.push(SetAside { key, text, why }),
         }
     }
 
-    /// Keeps a garment: when this returns, its page is on the shelf.
+    /// Keeps a garment: when this returns, its page is on the shelf. What another window or a newer version wrote under its name is
+    /// never written over; the garment is then kept under a new name.
     ///
     /// # Errors
     /// The shelf refused; the page that was there before is untouched.
     pub fn keep(&mut self, garment: &Garment) -> Result<Kept, KeepFault> {
-        let key = page_key(garment.id());
-        let known = self.revs.get(garment.id()).copied().unwrap_or(0);
+        let id = garment.id();
+        let key = page_key(id);
+        let known = self.revs.get(id).copied().unwrap_or(0);
         let found = self.shelf.get(&key).map_err(KeepFault)?;
-        let (rev, theirs) = match found.as_deref().map(read) {
+        let mut reserve_used = false;
+        let (rev, theirs) = match found.as_deref().map(|text| (text, read_for(id, text))) {
             None => (known, None),
-            Some(Ok(page)) if page.rev() <= known => (known, None),
-            Some(Ok(Page::Gone { rev })) => (rev, None),
-            Some(Ok(Page::Garment { rev, garment: theirs })) if *theirs == *garment => (rev, None),
-            Some(Ok(Page::Garment { rev, garment: theirs })) => (rev, Some(Some(*theirs))),
-            Some(Err(Unreadable::Damaged)) => {
-                let text = found.unwrap_or_default();
-                self.put(&format!("{DAMAGED}{}~{}", garment.id().as_str(), checksum(&text)), &text).map_err(KeepFault)?;
+            Some((_, Ok(page))) if page.rev() <= known => (known, None),
+            Some((_, Ok(Page::Gone { rev }))) => (rev, None),
+            Some((_, Ok(Page::Garment { rev, garment: theirs }))) if *theirs == *garment => (rev, None),
+            Some((_, Ok(Page::Garment { rev, garment: theirs }))) => (rev, Some(Some(*theirs))),
+            Some((text, Err(Unreadable::Damaged))) => {
+                reserve_used = self.set_damaged_aside(id, text).map_err(KeepFault)?;
                 (known, None)
             }
-            Some(Err(_)) => (known, Some(None)),
+            Some((_, Err(_))) => (known, Some(None)),
         };
         let Some(theirs) = theirs else {
-            let text = write(garment, rev + 1);
-            let reserve_used = self.put(&key, &text).map_err(KeepFault)?;
-            self.revs.insert(garment.id().clone(), rev + 1);
-            return Ok(Kept { page: (key, text), renamed: None, reserve_used });
+            let (page, given_up) = self.write(id, rev, |rev| write(garment, rev)).map_err(KeepFault)?;
+            return Ok(Kept { page, renamed: None, stays: None, reserve_used: reserve_used || given_up });
         };
-        let ours = garment.named(self.free_name(garment.id()).map_err(KeepFault)?);
+        let ours = garment.named(self.free_name(id).map_err(KeepFault)?);
         let mut kept = self.keep(&ours)?;
-        if let Some(theirs) = &theirs {
-            self.revs.insert(theirs.id().clone(), rev);
+        if theirs.is_some() {
+            self.revs.insert(id.clone(), rev);
         }
         kept.renamed = Some(Box::new(Renamed { ours, theirs }));
         Ok(kept)
+    }
+
+    /// Writes the page after `rev`; gives back key and text, and whether the reserve was given up.
+    fn write(&mut self, id: &Id, rev: u64, page: impl Fn(u64) -> String) -> Result<((String, String), bool), ShelfFault> {
+        // 2^64 writings are not reached by writing, but a number can be typed into a file.
+        let rev = rev.saturating_add(1);
+        let (key, text) = (page_key(id), page(rev));
+        let reserve_used = self.put(&key, &text)?;
+        self.revs.insert(id.clone(), rev);
+        self.written.insert(id.clone());
+        Ok(((key, text), reserve_used))
+    }
+
+    /// Copies text that cannot be read to a place of its own before its page is written over.
+    fn set_damaged_aside(&self, id: &Id, text: &str) -> Result<bool, ShelfFault> {
+        self.put(&format!("{DAMAGED}{}~{}", id.as_str(), checksum(&[text])), text)
     }
 
     fn free_name(&self, id: &Id) -> Result<Id, ShelfFault> {
@@ -177,18 +212,36 @@ impl<S: Shelf> Notebook<S> {
         Err(ShelfFault::Broken)
     }
 
-    /// Deletes a garment. Its page stays as a short line that tells other copies of the notebook.
+    /// Deletes a garment. Its page stays as a short line that tells other copies of the notebook. What another window or a newer
+    /// version has written since is not deleted unseen.
     ///
     /// # Errors
     /// The shelf refused; the garment is still there.
     pub fn discard(&mut self, id: &Id) -> Result<Kept, KeepFault> {
         let key = page_key(id);
-        let stored = self.shelf.get(&key).map_err(KeepFault)?.and_then(|text| read(&text).ok()).map_or(0, |page| page.rev());
-        let rev = stored.max(self.revs.get(id).copied().unwrap_or(0)) + 1;
-        let text = write_gone(rev);
-        let reserve_used = self.put(&key, &text).map_err(KeepFault)?;
-        self.revs.insert(id.clone(), rev);
-        Ok(Kept { page: (key, text), renamed: None, reserve_used })
+        let known = self.revs.get(id).copied().unwrap_or(0);
+        let found = self.shelf.get(&key).map_err(KeepFault)?;
+        let mut reserve_used = false;
+        let rev = match found.as_deref().map(|text| (text, read_for(id, text))) {
+            None => known,
+            Some((_, Ok(page))) if page.rev() <= known => known,
+            Some((_, Ok(Page::Gone { rev }))) => rev,
+            Some((text, Ok(Page::Garment { rev, garment }))) => {
+                self.revs.insert(id.clone(), rev);
+                let stays = Some(Box::new(Stays { theirs: Some(*garment) }));
+                return Ok(Kept { page: (key, text.to_owned()), renamed: None, stays, reserve_used });
+            }
+            Some((text, Err(Unreadable::Damaged))) => {
+                reserve_used = self.set_damaged_aside(id, text).map_err(KeepFault)?;
+                known
+            }
+            Some((text, Err(_))) => {
+                let stays = Some(Box::new(Stays { theirs: None }));
+                return Ok(Kept { page: (key, text.to_owned()), renamed: None, stays, reserve_used });
+            }
+        };
+        let (page, given_up) = self.write(id, rev, write_gone).map_err(KeepFault)?;
+        Ok(Kept { page, renamed: None, stays: None, reserve_used: reserve_used || given_up })
     }
 
     /// Puts text on the shelf, giving up the reserve if it must; says whether it did.
@@ -197,33 +250,54 @@ impl<S: Shelf> Notebook<S> {
             Ok(()) => Ok(false),
             Err(ShelfFault::Full) if self.shelf.get(BALLAST)?.is_some() => {
                 self.shelf.remove(BALLAST)?;
-                self.shelf.set(key, text).map(|()| true)
+                let put = self.shelf.set(key, text);
+                if put.is_err() {
+                    // Too large even so: the reserve is better kept for an edit that fits.
+                    let _ = self.shelf.set(BALLAST, &ballast());
+                }
+                put.map(|()| true)
             }
             Err(fault) => Err(fault),
         }
     }
 
-    /// Compares the shelf with the pages of a mirror; of each garment the page written more often wins, on both sides.
+    /// Compares the shelf with the pages of a mirror; of each garment the page written more often wins, on both sides. A garment that
+    /// was written here since opening, before the mirror's newer page was known, stays beside that one.
     ///
     /// # Errors
-    /// The shelf refused; what it held is untouched.
+    /// The shelf refused before anything was changed. If it refuses later, [`Healed::fault`] says so: what was taken over by then must
+    /// reach the screen, or the next edit there would start from an older state.
     pub fn heal(&mut self, mirror: &[(String, String)]) -> Result<Healed, KeepFault> {
         let mut healed = Healed::default();
+        if let Err(fault) = self.heal_into(&mut healed, mirror) {
+            if healed.garments.is_empty() && healed.gone.is_empty() {
+                return Err(KeepFault(fault));
+            }
+            healed.fault = Some(fault);
+        }
+        Ok(healed)
+    }
+
+    fn heal_into(&mut self, healed: &mut Healed, mirror: &[(String, String)]) -> Result<(), ShelfFault> {
         for (key, text) in mirror {
-            let Some(id) = key.strip_prefix(PAGE).and_then(Id::new) else { continue };
-            let Ok(theirs) = read(text) else { continue };
-            let local = self.shelf.get(key).map_err(KeepFault)?;
-            let mended = match local.as_deref().map(read) {
-                Some(Ok(page)) if page.rev() >= theirs.rev() => continue,
-                Some(Err(Unreadable::Damaged)) => {
-                    let damaged = local.unwrap_or_default();
-                    self.put(&format!("{DAMAGED}{}~{}", id.as_str(), checksum(&damaged)), &damaged).map_err(KeepFault)?;
-                    true
+            let Some(id) = id_of(key) else { continue };
+            let Ok(theirs) = read_for(&id, text) else { continue };
+            let local = self.shelf.get(key)?;
+            let mut mended = false;
+            match local.as_deref().map(|text| (text, read_for(&id, text))) {
+                Some((_, Ok(page))) if page.rev() >= theirs.rev() => continue,
+                Some((_, Ok(Page::Garment { garment, .. }))) if self.written.contains(&id) => {
+                    self.heal_apart(healed, &garment, theirs)?;
+                    continue;
                 }
-                Some(Err(_)) => continue,
-                Some(Ok(_)) | None => false,
-            };
-            self.put(key, text).map_err(KeepFault)?;
+                Some((text, Err(Unreadable::Damaged))) => {
+                    healed.reserve_used |= self.set_damaged_aside(&id, text)?;
+                    mended = true;
+                }
+                Some((_, Err(_))) => continue,
+                Some((_, Ok(_))) | None => {}
+            }
+            healed.reserve_used |= self.put(key, text)?;
             self.revs.insert(id.clone(), theirs.rev());
             match theirs {
                 Page::Garment { garment, .. } => healed.garments.push(*garment),
@@ -233,25 +307,48 @@ impl<S: Shelf> Notebook<S> {
                 healed.mended.push(key.clone());
             }
         }
-        for key in self.shelf.keys().map_err(KeepFault)?.into_iter().filter(|key| key.starts_with(PAGE)) {
-            let Some(text) = self.shelf.get(&key).map_err(KeepFault)? else { continue };
-            let Ok(local) = read(&text) else { continue };
-            let mirrored = mirror.iter().find(|(other, _)| *other == key).and_then(|(_, text)| read(text).ok());
-            if mirrored.is_none_or(|page| page.rev() < local.rev()) {
-                healed.to_mirror.push((key, text));
+        let mirrored: BTreeMap<&str, &str> = mirror.iter().map(|(key, text)| (key.as_str(), text.as_str())).collect();
+        for key in self.shelf.keys()? {
+            let Some(id) = id_of(&key) else { continue };
+            let Some(text) = self.shelf.get(&key)? else { continue };
+            let Ok(local) = read_for(&id, &text) else { continue };
+            let there = mirrored.get(key.as_str()).map(|text| read_for(&id, text));
+            match there {
+                // A newer version's page stays in the mirror as it stays on the shelf.
+                Some(Err(Unreadable::Newer { .. } | Unreadable::UnknownFamily(_))) => {}
+                Some(Ok(page)) if page.rev() >= local.rev() => {}
+                _ => healed.to_mirror.push((key, text)),
             }
         }
-        Ok(healed)
+        Ok(())
     }
 
-    /// Takes note of what another window wrote under a key; `None` when it removed the key.
+    /// The mirror has a newer page of a garment that was edited here meanwhile: ours keeps the name, theirs comes beside it.
+    fn heal_apart(&mut self, healed: &mut Healed, ours: &Garment, theirs: Page) -> Result<(), ShelfFault> {
+        let rev = theirs.rev();
+        if let Page::Garment { garment: theirs, .. } = theirs
+            && *theirs != *ours
+        {
+            let theirs = theirs.named(self.free_name(theirs.id())?);
+            let (_, reserve_used) = self.write(theirs.id(), 0, |rev| write(&theirs, rev))?;
+            healed.reserve_used |= reserve_used;
+            healed.garments.push(theirs);
+        }
+        let (_, reserve_used) = self.write(ours.id(), rev, |rev| write(ours, rev))?;
+        healed.reserve_used |= reserve_used;
+        Ok(())
+    }
+
+    /// Takes note of what another window wrote under a key; `None` when it removed the key. Word of a page that was read or written
+    /// here since comes too late, and changes nothing.
     pub fn written_elsewhere(&mut self, key: &str, text: Option<&str>) -> Elsewhere {
-        let Some(id) = key.strip_prefix(PAGE).and_then(Id::new) else { return Elsewhere::Nothing };
+        let Some(id) = id_of(key) else { return Elsewhere::Nothing };
         let Some(text) = text else {
             self.revs.remove(&id);
             return Elsewhere::Gone(id);
         };
-        match read(text) {
+        match read_for(&id, text) {
+            Ok(page) if self.revs.get(&id).is_some_and(|known| page.rev() <= *known) => Elsewhere::Nothing,
             Ok(Page::Garment { rev, garment }) => {
                 self.revs.insert(id, rev);
                 Elsewhere::Changed(garment)
@@ -264,12 +361,18 @@ impl<S: Shelf> Notebook<S> {
         }
     }
 
-    /// Takes a page that could not be read off the shelf for good.
+    /// Takes a page that could not be read off the shelf for good; one that can be read by now stays.
     ///
     /// # Errors
     /// The shelf refused.
     pub fn drop_set_aside(&mut self, key: &str) -> Result<(), KeepFault> {
-        self.shelf.remove(key).map_err(KeepFault)
+        let text = self.shelf.get(key).map_err(KeepFault)?;
+        match (id_of(key), text) {
+            (Some(id), Some(text)) if read_for(&id, &text).is_ok() => Ok(()),
+            (Some(_), _) => self.shelf.remove(key).map_err(KeepFault),
+            (None, _) if key.starts_with(PAGE) || key.starts_with(DAMAGED) => self.shelf.remove(key).map_err(KeepFault),
+            (None, _) => Ok(()),
+        }
     }
 
     /// The settings as text.
@@ -297,10 +400,27 @@ impl<S: Shelf> Notebook<S> {
             self.shelf.remove(&key).map_err(KeepFault)?;
         }
         self.revs.clear();
+        self.written.clear();
         Ok(())
     }
 }
 
 fn page_key(id: &Id) -> String {
     format!("{PAGE}{}", id.as_str())
+}
+
+fn id_of(key: &str) -> Option<Id> {
+    key.strip_prefix(PAGE).and_then(Id::new)
+}
+
+/// Reads a page that lies under that name; a garment of another name there is damage.
+fn read_for(id: &Id, text: &str) -> Result<Page, Unreadable> {
+    match read(text)? {
+        Page::Garment { garment, .. } if garment.id() != id => Err(Unreadable::Damaged),
+        page => Ok(page),
+    }
+}
+
+fn ballast() -> String {
+    "x".repeat(BALLAST_LENGTH)
 }

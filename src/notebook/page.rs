@@ -4,8 +4,8 @@
 //! {"form":1,"rev":7,"sum":"1a2b3c4d"}
 //! {"id":"…","family":"jeans", …}
 //! ```
-//! The checksum covers the second line. A page of a garment that was deleted has `"gone":true` and no second line: it tells other
-//! copies of the notebook that the page they still have is out of date.
+//! The checksum covers the number of writings and the second line. A page of a garment that was deleted has `"gone":true` and no second
+//! line: it tells other copies of the notebook that the page they still have is out of date.
 
 use std::fmt;
 
@@ -19,8 +19,11 @@ use crate::grading::Care;
 use crate::quantity::Unit;
 use crate::trade::{Currency, Day, PriceKind, Ticket};
 
-/// The form this version writes. It reads every form up to this one.
+/// The form this version writes. It reads every form from 1 up to this one.
 pub const FORM: u64 = 1;
+/// Deepest nesting of brackets taken. Ours has four; what another version added is written back inside an export, which is deeper by
+/// two, and the parser refuses 128.
+const DEEPEST: usize = 100;
 
 /// What a page holds.
 #[derive(Clone, Debug, PartialEq)]
@@ -79,13 +82,17 @@ impl fmt::Display for Unreadable {
 /// Writes a garment as a page.
 pub fn write(garment: &Garment, rev: u64) -> String {
     let body = Value::Object(body(garment)).to_string();
-    let head = json!({ "form": FORM, "rev": rev, "sum": checksum(&body) });
+    let head = json!({ "form": FORM, "rev": rev, "sum": sum(rev, &body) });
     format!("{head}\n{body}")
 }
 
 /// Writes the page of a garment that was deleted.
 pub(super) fn write_gone(rev: u64) -> String {
-    json!({ "form": FORM, "rev": rev, "gone": true }).to_string()
+    json!({ "form": FORM, "rev": rev, "gone": true, "sum": sum(rev, "") }).to_string()
+}
+
+fn sum(rev: u64, body: &str) -> String {
+    checksum(&[&rev.to_string(), "\n", body])
 }
 
 /// Reads a page of this or any older form.
@@ -100,11 +107,11 @@ pub fn read(text: &str) -> Result<Page, Unreadable> {
         return Err(Unreadable::Newer { form });
     }
     let rev = head.get("rev").and_then(Value::as_u64).ok_or(Unreadable::Damaged)?;
-    if head.get("gone") == Some(&Value::Bool(true)) {
-        return Ok(Page::Gone { rev });
-    }
-    if head.get("sum").and_then(Value::as_str) != Some(checksum(body).as_str()) {
+    if form == 0 || head.get("sum").and_then(Value::as_str) != Some(sum(rev, body).as_str()) {
         return Err(Unreadable::Damaged);
+    }
+    if body.is_empty() && head.get("gone") == Some(&Value::Bool(true)) {
+        return Ok(Page::Gone { rev });
     }
     let body: Value = serde_json::from_str(body).map_err(|_| Unreadable::Damaged)?;
     let Value::Object(body) = body else { return Err(Unreadable::Damaged) };
@@ -144,14 +151,17 @@ pub(super) fn body(garment: &Garment) -> Map<String, Value> {
         match (field.as_str(), value) {
             ("answers", value) => answers.push(value),
             ("notes", Value::Object(more)) => notes.extend(more),
-            (_, value) => put(field, value),
+            // What the person has put in since counts, not what could not be read.
+            (_, value) => {
+                body.entry(field.as_str()).or_insert(value);
+            }
         }
     }
     answers.extend(garment.entries().iter().map(|entry| answer_written(entry.check, &entry.answer)));
     notes.extend(garment.check_notes().map(|(key, note)| (key.to_owned(), note.into())));
-    put("answers", answers.into());
+    body.insert("answers".to_owned(), answers.into());
     if !notes.is_empty() {
-        put("notes", notes.into());
+        body.insert("notes".to_owned(), notes.into());
     }
     body
 }
@@ -172,8 +182,11 @@ fn answer_written(check: &Check, answer: &Answer) -> Value {
     }
 }
 
-/// Reads the facts of a garment. What this version does not know within them is set aside, not dropped.
+/// Reads the facts of a garment. What this version does not know within them is set aside whole, not dropped and not half read.
 pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
+    if body.values().any(|value| is_deeper(value, DEEPEST)) {
+        return Err(Unreadable::Damaged);
+    }
     let text = |name: &str| body.get(name).and_then(Value::as_str);
     let id = text("id").and_then(Id::new).ok_or(Unreadable::Damaged)?;
     let key = text("family").ok_or(Unreadable::Damaged)?;
@@ -185,13 +198,12 @@ pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
     let noted = text("noted").and_then(Day::parse).ok_or(Unreadable::Damaged)?;
     let mut garment = Garment::new(id, family, noted);
     for (field, value) in body {
-        let aside = value.to_string();
         let act = match (field.as_str(), value) {
             ("id" | "family" | "noted", _) => continue,
-            ("label", Value::String(text)) => Some(Act::Label(text)),
-            ("place", Value::String(text)) => Some(Act::Place(text)),
-            ("note", Value::String(text)) => Some(Act::Note(text)),
-            ("ticket", value) => ticket(&value).map(|ticket| Act::Ticket(Some(ticket))),
+            ("label", Value::String(text)) => Ok(Act::Label(text)),
+            ("place", Value::String(text)) => Ok(Act::Place(text)),
+            ("note", Value::String(text)) => Ok(Act::Note(text)),
+            ("ticket", value) => ticket(&value).map(|ticket| Act::Ticket(Some(ticket))).ok_or(value),
             ("answers", Value::Array(answers)) => {
                 for answer in answers {
                     garment = match answer_read(family, &answer) {
@@ -211,17 +223,34 @@ pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
                 }
                 continue;
             }
-            _ => None,
+            ("answers" | "notes", _) => return Err(Unreadable::Damaged),
+            (_, value) => Err(value),
         };
         garment = match act {
-            Some(act) => garment.after(act),
-            None => garment.with_aside(field, aside),
+            Ok(act) => garment.after(act),
+            Err(value) => garment.with_aside(field, value.to_string()),
         };
     }
     Ok(garment)
 }
 
+fn is_deeper(value: &Value, levels: usize) -> bool {
+    match value {
+        Value::Array(values) => levels == 0 || values.iter().any(|value| is_deeper(value, levels - 1)),
+        Value::Object(fields) => levels == 0 || fields.values().any(|value| is_deeper(value, levels - 1)),
+        _ => false,
+    }
+}
+
+/// Whether a thing has no other fields than these: one more could change what the others mean, so then nothing of it is read.
+fn has_only(value: &Value, fields: &[&str]) -> bool {
+    value.as_object().is_some_and(|object| object.keys().all(|key| fields.contains(&key.as_str())))
+}
+
 fn ticket(value: &Value) -> Option<Ticket> {
+    if !has_only(value, &["minor", "currency", "kind", "face_down"]) {
+        return None;
+    }
     Some(Ticket {
         minor: value.get("minor")?.as_u64()?,
         currency: Currency::from_code(value.get("currency")?.as_str()?)?,
@@ -237,14 +266,14 @@ fn ticket(value: &Value) -> Option<Ticket> {
 fn answer_read(family: &'static Family, value: &Value) -> Option<(&'static Check, Answer)> {
     let key = value.get("check")?.as_str()?;
     let check = family.checks.iter().copied().find(|check| check.key == key)?;
-    let flag = |name: &str| value.get(name) == Some(&Value::Bool(true));
+    let flag = |name: &str| value.get(name) == Some(&Value::Bool(true)) && has_only(value, &["check", name]);
     if flag("cannot_tell") {
         return Some((check, Answer::CannotTell));
     }
     if flag("skipped") {
         return Some((check, Answer::Skipped));
     }
-    if let Some(level) = value.get("judged") {
+    if let Some(level) = value.get("judged").filter(|_| has_only(value, &["check", "judged", "care"])) {
         let (_, level) = check.level(level.as_str()?)?;
         let care = match value.get("care") {
             None => Care::Usual,
@@ -252,9 +281,9 @@ fn answer_read(family: &'static Family, value: &Value) -> Option<(&'static Check
         };
         return Some((check, Answer::Judged { level: level.key, care }));
     }
-    let instrument = check.instrument?;
+    let instrument = check.instrument.filter(|_| has_only(value, &["check", "measured"]))?;
     let readings = value.get("measured")?.as_array()?.iter().map(|reading| {
-        let input = reading.get("input")?.as_str()?;
+        let input = reading.get("input").filter(|_| has_only(reading, &["input", "amount", "unit"]))?.as_str()?;
         Some(Given {
             input: instrument.inputs.iter().find(|known| known.key == input)?.key,
             amount: reading.get("amount")?.as_f64()?,

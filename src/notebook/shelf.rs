@@ -78,10 +78,16 @@ impl Shelf for MemoryShelf {
     }
 }
 
-/// A shelf that fails on purpose: at the n-th operation from now, always, or beyond a size.
+/// A shelf that fails on purpose: at the n-th operation from now, always, or beyond a size. Clones fail together, so that one can be
+/// kept outside to steer the one inside a notebook.
 #[derive(Clone, Debug)]
 pub struct FaultyShelf<S> {
     inner: S,
+    plan: Rc<Plan>,
+}
+
+#[derive(Debug)]
+struct Plan {
     fault: Cell<ShelfFault>,
     fails_after: Cell<Option<u64>>,
     fails_once: Cell<bool>,
@@ -91,44 +97,49 @@ pub struct FaultyShelf<S> {
 impl<S: Shelf> FaultyShelf<S> {
     /// A shelf that works until told otherwise.
     pub fn new(inner: S) -> FaultyShelf<S> {
-        FaultyShelf {
-            inner,
+        let plan = Plan {
             fault: Cell::new(ShelfFault::Broken),
             fails_after: Cell::new(None),
             fails_once: Cell::new(false),
             room: Cell::new(None),
-        }
+        };
+        FaultyShelf { inner, plan: Rc::new(plan) }
     }
 
     /// Lets `operations` more succeed, then fails: once, or from then on.
     pub fn fail_after(&self, operations: u64, fault: ShelfFault, once: bool) {
-        self.fault.set(fault);
-        self.fails_after.set(Some(operations));
-        self.fails_once.set(once);
+        self.plan.fault.set(fault);
+        self.plan.fails_after.set(Some(operations));
+        self.plan.fails_once.set(once);
+    }
+
+    /// Operations that still succeed before the failure that was ordered; none when it came once, or none was ordered.
+    pub fn left(&self) -> Option<u64> {
+        self.plan.fails_after.get()
     }
 
     /// Works again.
     pub fn mend(&self) {
-        self.fails_after.set(None);
-        self.room.set(None);
+        self.plan.fails_after.set(None);
+        self.plan.room.set(None);
     }
 
     /// Refuses as full whatever would bring keys and texts over `units` UTF-16 units, as browsers count them.
     pub fn limit(&self, units: usize) {
-        self.room.set(Some(units));
+        self.plan.room.set(Some(units));
     }
 
     fn step(&self) -> Result<(), ShelfFault> {
-        match self.fails_after.get() {
+        match self.plan.fails_after.get() {
             None => Ok(()),
             Some(0) => {
-                if self.fails_once.get() {
-                    self.fails_after.set(None);
+                if self.plan.fails_once.get() {
+                    self.plan.fails_after.set(None);
                 }
-                Err(self.fault.get())
+                Err(self.plan.fault.get())
             }
             Some(left) => {
-                self.fails_after.set(Some(left - 1));
+                self.plan.fails_after.set(Some(left - 1));
                 Ok(())
             }
         }
@@ -157,7 +168,7 @@ impl<S: Shelf> Shelf for FaultyShelf<S> {
 
     fn set(&self, key: &str, text: &str) -> Result<(), ShelfFault> {
         self.step()?;
-        if let Some(room) = self.room.get()
+        if let Some(room) = self.plan.room.get()
             && self.used_without(key)? + units(key) + units(text) > room
         {
             return Err(ShelfFault::Full);

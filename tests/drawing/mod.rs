@@ -1,0 +1,103 @@
+//! Acts and garments drawn at random from the real catalog, for the tests that state laws.
+#![allow(dead_code, reason = "each test file uses some of it")]
+
+use garment_assay::catalog::jeans::JEANS;
+use garment_assay::check::Check;
+use garment_assay::garment::{Act, Answer, Garment, Given, Id};
+use garment_assay::grading::Care;
+use garment_assay::quantity::Unit;
+use garment_assay::trade::{Currency, Day, PriceKind, Ticket};
+use proptest::prelude::*;
+use proptest::sample::select;
+
+pub fn id(text: &str) -> Id {
+    Id::new(text).expect("a name")
+}
+
+pub fn day() -> Day {
+    Day::new(2026, 11, 25).expect("a day")
+}
+
+pub fn bare(name: &str) -> Garment {
+    Garment::new(id(name), &JEANS, day())
+}
+
+pub fn check(key: &str) -> &'static Check {
+    JEANS.checks.iter().copied().find(|check| check.key == key).unwrap_or_else(|| panic!("no check {key}"))
+}
+
+/// The answer that names this level of this check.
+pub fn judged(key: &str, level: &str) -> Act {
+    let check = check(key);
+    let (_, level) = check.level(level).unwrap_or_else(|| panic!("{key} has no level {level}"));
+    Act::Answer(check, Answer::Judged { level: level.key, care: Care::Usual })
+}
+
+pub fn text() -> impl Strategy<Value = String> {
+    prop_oneof![
+        Just(String::new()),
+        Just("Blue pair, \"selvedge\"\nrow 2\t\\ end\r\n".to_owned()),
+        Just("Größe 32 · 牛仔裤 · \u{1f456}\u{200d}\u{fe0f} · \u{feff}\u{0}\u{7f}\u{2028}".to_owned()),
+        prop::collection::vec(any::<char>(), 0..40).prop_map(String::from_iter),
+    ]
+}
+
+pub fn care() -> impl Strategy<Value = Care> {
+    select(vec![Care::Careful, Care::Usual, Care::Unsure])
+}
+
+pub fn any_check() -> impl Strategy<Value = &'static Check> {
+    select(JEANS.checks.to_vec())
+}
+
+/// An answer that could be given to the check.
+pub fn answer_to(check: &'static Check) -> BoxedStrategy<Answer> {
+    let judged =
+        (0..check.levels.len(), care()).prop_map(|(place, care)| Answer::Judged { level: check.levels[place].key, care }).boxed();
+    let plain = prop_oneof![6 => judged, 1 => Just(Answer::CannotTell), 1 => Just(Answer::Skipped)].boxed();
+    let Some(instrument) = check.instrument else { return plain };
+    let amount = prop_oneof![
+        (0_u16..400).prop_map(f64::from),
+        (0.0..500.0),
+        prop::num::f64::NORMAL | prop::num::f64::ZERO | prop::num::f64::SUBNORMAL | prop::num::f64::NEGATIVE,
+    ];
+    let given = (0..instrument.inputs.len(), amount, select(Unit::ALL.to_vec())).prop_map(|(place, amount, unit)| Given {
+        input: instrument.inputs[place].key,
+        amount,
+        unit,
+    });
+    let sensible = prop::collection::vec(0.0..1.0_f64, instrument.inputs.len()).prop_map(|shares| {
+        let given = instrument.inputs.iter().zip(shares).map(|(input, share)| {
+            let amount = (input.least + share * (input.most - input.least).min(100.0)).round().max(input.least);
+            Given { input: input.key, amount, unit: input.unit }
+        });
+        Answer::Measured(given.collect())
+    });
+    prop_oneof![2 => plain, 1 => prop::collection::vec(given, 0..6).prop_map(Answer::Measured), 2 => sensible].boxed()
+}
+
+pub fn ticket() -> impl Strategy<Value = Option<Ticket>> {
+    let kind = select(vec![PriceKind::Retail, PriceKind::Wholesale]);
+    prop::option::of((any::<u64>(), select(Currency::ALL.to_vec()), kind, any::<bool>()))
+        .prop_map(|ticket| ticket.map(|(minor, currency, kind, face_down)| Ticket { minor, currency, kind, face_down }))
+}
+
+pub fn answering() -> impl Strategy<Value = Act> {
+    any_check().prop_flat_map(|check| answer_to(check).prop_map(move |answer| Act::Answer(check, answer)))
+}
+
+pub fn act() -> impl Strategy<Value = Act> {
+    prop_oneof![
+        10 => answering(),
+        1 => any_check().prop_map(Act::Clear),
+        2 => (any_check(), text()).prop_map(|(check, text)| Act::CheckNote(check, text)),
+        1 => text().prop_map(Act::Label),
+        1 => text().prop_map(Act::Place),
+        1 => text().prop_map(Act::Note),
+        1 => ticket().prop_map(Act::Ticket),
+    ]
+}
+
+pub fn garment_named(name: &'static str) -> impl Strategy<Value = Garment> {
+    prop::collection::vec(act(), 0..50).prop_map(move |acts| acts.into_iter().fold(bare(name), |garment, act| garment.after(act)))
+}
