@@ -25,7 +25,7 @@ build: dist/index.html ## build the app into dist/
 dist/index.html: $(sources)
 	@$(tools) node true
 	@echo "build: the app, for the browser (a minute or two the first time)"
-	@$(tools) web trunk --log warn build --release
+	@$(tools) web env CARGO_TERM_QUIET=true RUST_BACKTRACE=0 trunk --log warn build --release
 	@touch $@
 
 test: test-rust test-browser ## run every test

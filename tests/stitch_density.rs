@@ -236,7 +236,7 @@ fn limits_are_said_in_the_units_the_person_is_used_to() {
 #[test]
 fn a_missing_yes_or_no_is_taken_the_cautious_way() {
     for input in STITCH_DENSITY.inputs.iter().filter(|input| input.kind == InputKind::YesNo) {
-        assert_eq!(input.default, Some(0.0));
+        assert_eq!(input.usual(), Some(0.0));
     }
     let silent = STITCH_DENSITY.estimate(&[Some(24.0), Some(76.2), None, None, None]).unwrap();
     assert_eq!(silent.uncertainty, counted(24.0, 76.2, false, false, 0.5).unwrap().1);

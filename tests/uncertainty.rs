@@ -216,7 +216,7 @@ fn every_instrument_is_whole() {
         for input in instrument.inputs {
             assert!(input.least < input.most && input.ask.ends_with('.') && !input.ask.contains('!'));
             assert!(input.unit.is_like(input.metric) && input.unit.is_like(input.imperial));
-            assert!(input.default.is_none_or(|usual| (input.least..=input.most).contains(&usual)));
+            assert!(input.usual().is_none_or(|usual| (input.least..=input.most).contains(&usual)));
             assert!(input.kind != InputKind::YesNo || (input.least, input.most) == (0.0, 1.0));
         }
     }

@@ -5,7 +5,7 @@ use std::rc::Rc;
 use garment_assay::catalog::Family;
 use garment_assay::check::Check;
 use garment_assay::garment::{Act, Garment, Id};
-use garment_assay::notebook::{Elsewhere, KeepFault, Kept, Notebook, Settings, ShelfFault};
+use garment_assay::notebook::{Elsewhere, KeepFault, Kept, Notebook, Settings};
 use gloo::events::EventListener;
 use yew::prelude::*;
 
@@ -152,7 +152,7 @@ impl Component for App {
             _ => None,
         };
         let beside_rack = wide && model.route != Route::Rack && shown.is_some();
-        let beside_list = wide && check.is_some();
+        let beside_list = wide && shown.is_some() && !matches!(model.route, Route::Checks(_));
         let main = match (&model.route, shown) {
             (Route::Check(id, _), Some(garment)) if check.is_some() => match check {
                 Some(check) => html! {
@@ -187,11 +187,9 @@ impl Component for App {
                         <Rack beside=true garments={model.garments.clone()} set_aside={Rc::new(Vec::new())} open={model.route.garment().cloned()} appraisals={self.appraisals.clone()} send={send.clone()} />
                     </aside>
                 }
-                <main id="main">
-                    if let Some(fault) = model.fault {
-                        <Alert {fault} unkept={model.unkept.len()} />
-                    } else if model.low_on_room {
-                        <Alert fault={ShelfFault::Full} unkept={0} />
+                <main id="main" data-screen={if matches!(model.route, Route::Rack) { "rack" } else { "one" }}>
+                    if model.fault.is_some() || model.low_on_room {
+                        <Alert fault={model.fault} unkept={model.unkept.len()} />
                     }
                     { main }
                 </main>

@@ -114,12 +114,15 @@ pub fn place(quality: f64) -> &'static str {
     }
 }
 
-/// A reading with its spread, in the person's units.
+/// A reading with its spread in the unit that its check speaks, and in the person's own where that is another.
 pub fn outcome(outcome: &Outcome, unit: Unit, system: System) -> String {
-    let shown = unit.in_system(system);
-    match (unit.convert(outcome.value, shown), unit.convert(outcome.uncertainty, shown)) {
-        (Some(value), Some(spread)) => written_with_spread(value, spread, shown, Decimal::Point),
-        _ => written_with_spread(outcome.value, outcome.uncertainty, unit, Decimal::Point),
+    let said = written_with_spread(outcome.value, outcome.uncertainty, unit, Decimal::Point);
+    let own = unit.in_system(system);
+    match (unit.convert(outcome.value, own), unit.convert(outcome.uncertainty, own)) {
+        (Some(value), Some(spread)) if own != unit => {
+            format!("{said} · {}", written_with_spread(value, spread, own, Decimal::Point))
+        }
+        _ => said,
     }
 }
 

@@ -2,7 +2,7 @@
 //!
 //! The usual spreads (1 sigma) are one expert's judgement; nobody measured them. A person who knows better can say so.
 
-use super::{Fault, Input, InputKind, Instrument, Outcome};
+use super::{Fault, Input, InputKind, Instrument, Needed, Outcome, sources};
 use crate::quantity::Unit;
 
 /// How far the side seam has walked round the leg at the hem, in millimetres. Usual spread 3 mm: judgement.
@@ -24,6 +24,12 @@ pub static LEG_TWIST: Instrument = Instrument {
         ),
         spread([Unit::Millimetre, Unit::Millimetre, Unit::Inch], [0.5, 50.0], 3.0),
     ],
+    steps: &[
+        "Hang the piece by the waistband, then lay it flat on its own folds.",
+        "Measure at the hem, from the side seam to the fold.",
+    ],
+    cautions: &[],
+    sources: &[&sources::TM207, &sources::JUDGEMENT],
     formula: straight,
 };
 
@@ -46,6 +52,13 @@ pub static GROWTH: Instrument = Instrument {
         ),
         spread([Unit::Percent, Unit::MillimetrePerHundred, Unit::Percent], [0.1, 20.0], 1.5),
     ],
+    steps: &[
+        "Mark 100 mm across the cloth with two fingertips.",
+        "Pull firmly for 10 seconds, let go, wait 30 seconds.",
+        "Read how many millimetres longer it is.",
+    ],
+    cautions: &["Pull gently on thin or torn cloth. Keep off seams and prints."],
+    sources: &[&sources::D3107, &sources::JUDGEMENT],
     formula: straight,
 };
 
@@ -66,6 +79,13 @@ pub static GIVE: Instrument = Instrument {
         ),
         spread([Unit::MillimetrePerHundred, Unit::MillimetrePerHundred, Unit::Percent], [0.1, 30.0], 2.0),
     ],
+    steps: &[
+        "Mark 100 mm across the cloth with two fingertips.",
+        "Pull once as if you lifted 2 kg.",
+        "Read how many millimetres longer it is.",
+    ],
+    cautions: &["Keep off seams and prints. One clean pull is enough."],
+    sources: &[&sources::D3107, &sources::JUDGEMENT],
     formula: straight,
 };
 
@@ -85,6 +105,9 @@ pub static LOOSE_ENDS: Instrument = Instrument {
         ),
         spread([Unit::Count; 3], [0.1, 50.0], 0.7),
     ],
+    steps: &["Go round the whole piece, inside and out.", "Count thread ends longer than 3 mm."],
+    cautions: &["Do not pull them: a chain stitch can run."],
+    sources: &[&sources::JUDGEMENT],
     formula: straight,
 };
 
@@ -105,6 +128,12 @@ pub static TACKS: Instrument = Instrument {
         ),
         spread([Unit::Count; 3], [0.1, 5.0], 0.5),
     ],
+    steps: &[
+        "Look at the foot of the fly, the ends of the front pockets and the ends of the belt loops.",
+        "Count the points that have a rivet or a dense tack, ten at the most.",
+    ],
+    cautions: &[],
+    sources: &[&sources::JUDGEMENT],
     formula: straight,
 };
 
@@ -126,13 +155,19 @@ pub static CLOTH_MASS: Instrument = Instrument {
         ),
         spread([Unit::OuncePerSquareYard, Unit::GramPerSquareMetre, Unit::OuncePerSquareYard], [0.05, 10.0], 1.1),
     ],
+    steps: &[
+        "Take it from the label or the maker’s sheet.",
+        "Denim is given in ounces in a square yard; most other cloth in grams in a square metre.",
+    ],
+    cautions: &[],
+    sources: &[&sources::UNITS, &sources::JUDGEMENT],
     formula: straight,
 };
 
 /// The reading itself. Units: of the amount, offered in metric, offered in imperial. Limits: least, most.
 const fn reading(name: &'static str, ask: &'static str, kind: InputKind, units: [Unit; 3], limits: [f64; 2]) -> Input {
     let ([unit, metric, imperial], [least, most]) = (units, limits);
-    Input { key: "reading", name, ask, kind, unit, metric, imperial, least, most, default: None }
+    Input { key: "reading", name, ask, kind, unit, metric, imperial, least, most, needed: Needed::Always }
 }
 
 /// How far off the reading may be (1 sigma), with a usual value where nothing is said.
@@ -148,14 +183,14 @@ const fn spread(units: [Unit; 3], limits: [f64; 2], usual: f64) -> Input {
         imperial,
         least,
         most,
-        default: Some(usual),
+        needed: Needed::Usually(usual),
     }
 }
 
 /// Amounts: the reading and its spread, both in the instrument's unit.
-fn straight(amounts: &[f64]) -> Result<Outcome, Fault> {
-    let [value, uncertainty] = *amounts else {
+fn straight(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
+    let [Some(value), Some(uncertainty)] = *amounts else {
         return Err(Fault::WrongNumberOfReadings { needed: 2, given: amounts.len() });
     };
-    Ok(Outcome { value, uncertainty, budget: vec![("reading".into(), 1.0)] })
+    Ok(Outcome::plain(value, uncertainty, "reading"))
 }

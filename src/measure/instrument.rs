@@ -1,6 +1,7 @@
 //! What every instrument is: what it asks for, what it gives, and what it refuses.
 
 use crate::quantity::{Decimal, Dimension, Estimate, Name, ReadFault, System, Unit, read, written, written_exactly};
+use crate::source::Source;
 
 /// An instrument: readings in, estimate out. All of it is fixed data and one formula.
 #[derive(Debug)]
@@ -15,9 +16,19 @@ pub struct Instrument {
     pub unit: Unit,
     /// What it asks for, in the order in which [`estimate`](Self::estimate) takes the amounts.
     pub inputs: &'static [Input],
-    /// The formula. It is handed one finite amount within limits for each input, in order; only [`estimate`](Self::estimate) calls it.
-    pub(super) formula: fn(&[f64]) -> Result<Outcome, Fault>,
+    /// What to do with the hands, in two to five short sentences, in order.
+    pub steps: &'static [&'static str],
+    /// What makes the reading wrong or harms the goods; none where nothing does.
+    pub cautions: &'static [&'static str],
+    /// What the formula and its figures lean on.
+    pub sources: &'static [&'static Source],
+    /// The formula. It is handed one amount for each input, in order: finite and within limits where there is one, and none only where the
+    /// input is [`Needed::Never`] and nothing was given. Only [`estimate`](Self::estimate) calls it.
+    pub(super) formula: Formula,
 }
+
+/// Amounts in, outcome out.
+pub(super) type Formula = fn(&[Option<f64>]) -> Result<Outcome, Fault>;
 
 /// One thing an instrument asks for.
 #[derive(Debug, PartialEq)]
@@ -30,7 +41,7 @@ pub struct Input {
     pub ask: &'static str,
     /// What sort of answer it takes.
     pub kind: InputKind,
-    /// The unit of the amount handed to [`Instrument::estimate`], and of `least`, `most` and `default`.
+    /// The unit of the amount handed to [`Instrument::estimate`], and of `least`, `most` and the usual amount.
     pub unit: Unit,
     /// The unit offered to people used to metric.
     pub metric: Unit,
@@ -40,8 +51,19 @@ pub struct Input {
     pub least: f64,
     /// Largest amount taken.
     pub most: f64,
-    /// What stands when nothing is given; none when it must be given. A form may keep inputs with a default out of sight at first.
-    pub default: Option<f64>,
+    /// What happens when nothing is given.
+    pub needed: Needed,
+}
+
+/// What happens when nothing is given for an input.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Needed {
+    /// It must be given.
+    Always,
+    /// This amount stands, in the input's unit. A form may keep such inputs out of sight at first.
+    Usually(f64),
+    /// Nothing stands: the instrument does without, as without a second reading.
+    Never,
 }
 
 /// What sort of answer an input takes.
@@ -53,6 +75,19 @@ pub enum InputKind {
     Measured,
     /// Yes is 1, no is 0.
     YesNo,
+    /// One of a list; the amount is its place, from 0. Pages keep the place, so a released list only ever grows at its end.
+    Choice(&'static [Choice]),
+}
+
+/// One of the things an input lets a person choose from.
+#[derive(Debug, PartialEq, Eq, Hash)]
+pub struct Choice {
+    /// Name for code and tests, unique within the list; never renamed once released.
+    pub key: &'static str,
+    /// A few words.
+    pub name: &'static str,
+    /// One line that lets a newcomer choose it.
+    pub line: &'static str,
 }
 
 /// What an instrument says.
@@ -64,6 +99,25 @@ pub struct Outcome {
     pub uncertainty: f64,
     /// Each input's part of the variance, biggest first, together 1; by the key of the input.
     pub budget: Vec<(Name, f64)>,
+    /// What else the same readings give.
+    pub also: Vec<Also>,
+    /// What the readings imply, in short sentences; often none.
+    pub says: Vec<&'static str>,
+}
+
+/// A further result of the same readings.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Also {
+    /// Name for code and tests, unique within the outcome.
+    pub key: &'static str,
+    /// A few words that label it.
+    pub name: &'static str,
+    /// Best value, in `unit`.
+    pub value: f64,
+    /// Standard uncertainty (1 sigma), in `unit`; 0 where it is a definition or a count.
+    pub uncertainty: f64,
+    /// Its unit.
+    pub unit: Unit,
 }
 
 /// Why an instrument says nothing.
@@ -84,6 +138,10 @@ pub enum Fault {
     NotWhole(&'static Input),
     /// A yes or no that is neither 1 nor 0.
     NotYesOrNo(&'static Input),
+    /// A choice that is no place in the list.
+    NotAChoice(&'static Input),
+    /// An input that could be left empty is needed with what else was given.
+    NeededToo(&'static Input),
     /// Below `least` or above `most`.
     OutOfRange(&'static Input),
     /// A count so small that its own error drowns it.
@@ -108,7 +166,7 @@ pub enum Fault {
 
 impl Instrument {
     /// The outcome for one amount per input, in the order of [`inputs`](Self::inputs) and each in that input's own
-    /// [`unit`](Input::unit); `None` stands for nothing given, and takes the input's default.
+    /// [`unit`](Input::unit); `None` stands for nothing given, and then [`Needed`] says what happens.
     ///
     /// # Errors
     /// A [`Fault`] for the first input that cannot be taken, or for what they give together. Never panics, whatever is handed in.
@@ -125,7 +183,7 @@ impl Instrument {
             return Err(Fault::WrongNumberOfReadings { needed: self.inputs.len(), given: given.len() });
         }
         let amounts =
-            self.inputs.iter().zip(given).map(|(input, amount)| input.taken(*amount)).collect::<Result<Vec<f64>, _>>()?;
+            self.inputs.iter().zip(given).map(|(input, amount)| input.taken(*amount)).collect::<Result<Vec<Option<f64>>, _>>()?;
         (self.formula)(&amounts)
     }
 
@@ -169,20 +227,41 @@ impl Input {
         amount.in_unit(self.unit).ok_or(ReadFault::WrongUnit { typed: amount.unit, expected: self.unit })
     }
 
-    /// The amount to reckon with.
-    fn taken(&'static self, amount: Option<f64>) -> Result<f64, Fault> {
-        let amount = amount.or(self.default).ok_or(Fault::Missing(self))?;
+    /// What stands when nothing is given, in [`unit`](Self::unit).
+    pub const fn usual(&self) -> Option<f64> {
+        match self.needed {
+            Needed::Usually(amount) => Some(amount),
+            Needed::Always | Needed::Never => None,
+        }
+    }
+
+    /// What a person can choose from; empty where the input is no choice.
+    pub const fn choices(&self) -> &'static [Choice] {
+        match self.kind {
+            InputKind::Choice(choices) => choices,
+            InputKind::WholeCount | InputKind::Measured | InputKind::YesNo => &[],
+        }
+    }
+
+    /// The amount to reckon with; none where nothing was given and nothing is needed.
+    fn taken(&'static self, amount: Option<f64>) -> Result<Option<f64>, Fault> {
+        let Some(amount) = amount.or(self.usual()) else {
+            return if self.needed == Needed::Never { Ok(None) } else { Err(Fault::Missing(self)) };
+        };
         if !amount.is_finite() {
             return Err(Fault::NotANumber(self));
         }
         match self.kind {
             InputKind::WholeCount if amount.fract() != 0.0 => return Err(Fault::NotWhole(self)),
             InputKind::YesNo if amount != 0.0 && amount != 1.0 => return Err(Fault::NotYesOrNo(self)),
+            InputKind::Choice(choices) if amount.fract() != 0.0 || !(0.0..choices.len() as f64).contains(&amount) => {
+                return Err(Fault::NotAChoice(self));
+            }
             _ => {}
         }
         // A limit typed in the other system's unit must not fail by the last bit of its conversion.
         let slack = 1e-9 * self.most.abs().max(self.least.abs());
-        if amount < self.least - slack || amount > self.most + slack { Err(Fault::OutOfRange(self)) } else { Ok(amount) }
+        if amount < self.least - slack || amount > self.most + slack { Err(Fault::OutOfRange(self)) } else { Ok(Some(amount)) }
     }
 
     /// "between 10 and 300 mm", in the unit of that habit, rounded inwards so that both ends are taken.
@@ -201,11 +280,94 @@ impl Input {
     }
 }
 
+/// How the inputs of an instrument are written down: three units are the unit of the amount, the one offered in metric, the one offered
+/// in imperial; two limits are the least and the most amount taken.
+impl Input {
+    /// Read off a rule, a scale or a label; must be given.
+    pub(super) const fn measured(
+        key: &'static str,
+        name: &'static str,
+        ask: &'static str,
+        units: [Unit; 3],
+        limits: [f64; 2],
+    ) -> Input {
+        let ([unit, metric, imperial], [least, most]) = (units, limits);
+        Input { key, name, ask, kind: InputKind::Measured, unit, metric, imperial, least, most, needed: Needed::Always }
+    }
+
+    /// Things counted; must be given.
+    pub(super) const fn count(key: &'static str, name: &'static str, ask: &'static str, limits: [f64; 2]) -> Input {
+        let input = Input::measured(key, name, ask, [Unit::Count; 3], limits);
+        Input { kind: InputKind::WholeCount, ..input }
+    }
+
+    /// Yes or no; no where nothing is said.
+    pub(super) const fn yes_no(key: &'static str, name: &'static str, ask: &'static str) -> Input {
+        let input = Input::measured(key, name, ask, [Unit::Count; 3], [0.0, 1.0]);
+        Input { kind: InputKind::YesNo, needed: Needed::Usually(0.0), ..input }
+    }
+
+    /// One of a list; must be chosen.
+    pub(super) const fn choice(key: &'static str, name: &'static str, ask: &'static str, choices: &'static [Choice]) -> Input {
+        let last = choices.len().saturating_sub(1) as f64;
+        let input = Input::measured(key, name, ask, [Unit::Count; 3], [0.0, last]);
+        Input { kind: InputKind::Choice(choices), ..input }
+    }
+
+    /// The same, with an amount that stands where nothing is given.
+    pub(super) const fn usually(self, amount: f64) -> Input {
+        Input { needed: Needed::Usually(amount), ..self }
+    }
+
+    /// The same, and the instrument does without where nothing is given.
+    pub(super) const fn never_needed(self) -> Input {
+        Input { needed: Needed::Never, ..self }
+    }
+}
+
+impl Choice {
+    /// One of a list.
+    pub(super) const fn new(key: &'static str, name: &'static str, line: &'static str) -> Choice {
+        Choice { key, name, line }
+    }
+}
+
 impl Outcome {
+    /// A bare outcome, whose spread comes from one input.
+    pub(super) fn plain(value: f64, uncertainty: f64, input: &'static str) -> Outcome {
+        Outcome { value, uncertainty, budget: vec![(input.into(), 1.0)], also: Vec::new(), says: Vec::new() }
+    }
+
     /// An estimate said in the instrument's unit; none when it is unknown or measures something else.
     pub(super) fn of<D: Dimension>(estimate: &Estimate<D>, unit: Unit) -> Option<Outcome> {
         let (value, uncertainty) = estimate.in_unit(unit)?;
-        Some(Outcome { value, uncertainty, budget: estimate.budget().into_iter().map(|part| (part.name, part.share)).collect() })
+        let budget = estimate.budget().into_iter().map(|part| (part.name, part.share)).collect();
+        Some(Outcome { value, uncertainty, budget, also: Vec::new(), says: Vec::new() })
+    }
+
+    /// With a further result; without it where the estimate is unknown or measures something else.
+    pub(super) fn with<D: Dimension>(
+        mut self,
+        key: &'static str,
+        name: &'static str,
+        estimate: &Estimate<D>,
+        unit: Unit,
+    ) -> Outcome {
+        if let Some((value, uncertainty)) = estimate.in_unit(unit) {
+            self.also.push(Also { key, name, value, uncertainty, unit });
+        }
+        self
+    }
+
+    /// With a sentence on what the readings imply.
+    pub(super) fn saying(mut self, sentence: &'static str) -> Outcome {
+        self.says.push(sentence);
+        self
+    }
+
+    /// The further result of that key.
+    pub fn also(&self, key: &str) -> Option<&Also> {
+        self.also.iter().find(|also| also.key == key)
     }
 }
 
@@ -214,7 +376,8 @@ impl Fault {
     pub const fn input(&self) -> Option<&'static Input> {
         match self {
             Fault::Missing(input) | Fault::NotANumber(input) | Fault::NotWhole(input) => Some(input),
-            Fault::NotYesOrNo(input) | Fault::OutOfRange(input) | Fault::TooFew { input, .. } => Some(input),
+            Fault::NotYesOrNo(input) | Fault::NotAChoice(input) | Fault::NeededToo(input) => Some(input),
+            Fault::OutOfRange(input) | Fault::TooFew { input, .. } => Some(input),
             Fault::WrongNumberOfReadings { .. } | Fault::Implausible { .. } => None,
         }
     }
@@ -226,7 +389,12 @@ impl Fault {
                 format!("{given} readings came in and {needed} are needed. Enter them again.")
             }
             Fault::Missing(input) if input.kind == InputKind::YesNo => format!("{}: choose yes or no.", input.name),
+            Fault::Missing(input) | Fault::NotAChoice(input) if !input.choices().is_empty() => {
+                format!("{}: choose one from the list.", input.name)
+            }
             Fault::Missing(input) => format!("{}: type a number.", input.name),
+            Fault::NotAChoice(input) => format!("{}: choose one.", input.name),
+            Fault::NeededToo(input) => format!("{}: this is needed too, with what else you gave.", input.name),
             Fault::NotANumber(input) => format!("{}: type a plain number.", input.name),
             Fault::NotWhole(input) => format!("{}: type a whole number, without a fraction.", input.name),
             Fault::NotYesOrNo(input) => format!("{}: choose yes or no.", input.name),

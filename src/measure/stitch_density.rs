@@ -1,6 +1,6 @@
 //! Stitches per inch from a count over a length, and the other ways of saying how dense a seam is stitched.
 
-use super::{Fault, Input, InputKind, Instrument, Outcome};
+use super::{Fault, Input, InputKind, Instrument, Needed, Outcome, sources};
 use crate::quantity::{Estimate, Length, Number, PerLength, Unit, rectangular, triangular};
 
 /// Stitches per inch counted over a length of seam.
@@ -28,6 +28,13 @@ pub static STITCH_DENSITY: Instrument = Instrument {
     says: "Counts stitches over a length of seam and gives stitches per inch.",
     unit: Unit::PerInch,
     inputs: &INPUTS,
+    steps: &[
+        "Lay the seam flat, without pulling.",
+        "Lay a ruler along it, its zero on a needle hole.",
+        "Count the thread lengths on the face over 8 cm or 3 in.",
+    ],
+    cautions: &["Count on the face: the loops on the back of a chain stitch are not stitches.", "Never pull at a thread end."],
+    sources: &[&sources::COUNTING, &sources::GUM],
     formula,
 };
 
@@ -48,7 +55,7 @@ static INPUTS: [Input; 5] = [
         imperial: Unit::Count,
         least: 1.0,
         most: 500.0,
-        default: None,
+        needed: Needed::Always,
     },
     Input {
         key: "length",
@@ -60,7 +67,7 @@ static INPUTS: [Input; 5] = [
         imperial: Unit::Inch,
         least: 10.0,
         most: 500.0,
-        default: None,
+        needed: Needed::Always,
     },
     Input {
         key: "starts-on-hole",
@@ -72,7 +79,7 @@ static INPUTS: [Input; 5] = [
         imperial: Unit::Count,
         least: 0.0,
         most: 1.0,
-        default: Some(0.0),
+        needed: Needed::Usually(0.0),
     },
     Input {
         key: "counted-holes",
@@ -84,7 +91,7 @@ static INPUTS: [Input; 5] = [
         imperial: Unit::Count,
         least: 0.0,
         most: 1.0,
-        default: Some(0.0),
+        needed: Needed::Usually(0.0),
     },
     Input {
         key: "ruler",
@@ -97,13 +104,13 @@ static INPUTS: [Input; 5] = [
         least: 0.05,
         most: 10.0,
         // Handbook, section 1.3. Judgement.
-        default: Some(0.5),
+        needed: Needed::Usually(0.5),
     },
 ];
 
 /// Amounts in the order of [`INPUTS`]: a count, mm, yes or no, yes or no, mm.
-fn formula(amounts: &[f64]) -> Result<Outcome, Fault> {
-    let [counted, length, on_hole, holes, ruler] = *amounts else {
+fn formula(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
+    let [Some(counted), Some(length), Some(on_hole), Some(holes), Some(ruler)] = *amounts else {
         return Err(Fault::WrongNumberOfReadings { needed: INPUTS.len(), given: amounts.len() });
     };
     let (on_hole, holes) = (on_hole != 0.0, holes != 0.0);

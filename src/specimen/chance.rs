@@ -7,19 +7,19 @@ impl Chance {
     /// A generator from a seed handed in.
     pub(super) fn new(seed: u64) -> Chance {
         let mut chance = Chance(seed.wrapping_add(0x9e37_79b9_7f4a_7c15));
-        chance.next();
+        chance.draw();
         chance
     }
 
-    fn next(&mut self) -> u32 {
+    fn draw(&mut self) -> u32 {
         let old = self.0;
         self.0 = old.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
-        ((((old >> 18) ^ old) >> 27) as u32).rotate_right((old >> 59) as u32)
+        permute(old)
     }
 
     /// A number from 0 up to 1.
     pub(super) fn share(&mut self) -> f64 {
-        f64::from(self.next()) / 4_294_967_296.0
+        f64::from(self.draw()) / 4_294_967_296.0
     }
 
     /// A number from `-half` to `half`.
@@ -31,4 +31,9 @@ impl Chance {
     pub(super) fn between(&mut self, low: f64, high: f64) -> f64 {
         low + (high - low) * self.share()
     }
+}
+
+/// The output of a state: xorshift high bits, random rotation.
+pub(super) fn permute(state: u64) -> u32 {
+    ((((state >> 18) ^ state) >> 27) as u32).rotate_right((state >> 59) as u32)
 }

@@ -41,6 +41,8 @@ pub struct Label {
     pub lines: u8,
     /// Whether it carries care symbols.
     pub symbols: bool,
+    /// Whether every symbol is crossed out: all care forbidden.
+    pub forbids: bool,
     /// Whether it is woven and sewn on all sides rather than printed and caught at one edge.
     pub woven: bool,
 }
@@ -108,7 +110,7 @@ impl Buttonhole {
             sheet.stroke(
                 Ink::Weft,
                 1.1,
-                Pen::with(|pen| fringe(pen, &track, -1.0, 5.0 + 9.0 * ragged, 9.0 - 5.0 * ragged, chance)),
+                Pen::with(|pen| fringe(pen, &track, -1.0, 3.0 + 6.0 * ragged, 10.0 - 4.0 * ragged, chance)),
             );
         }
         if self.bar {
@@ -219,13 +221,13 @@ fn buttons(sheet: &mut Sheet) {
     sheet.stitches(2.0, thread);
     let (mut disc, mut lines, mut light, mut hole) = (Pen::new(), Pen::new(), Pen::new(), Pen::new());
     for x in [20.0, 60.0, 100.0] {
-        let slit = Track::through(&[(x, 10.0), (x, 46.0)]);
-        overlock(&mut hole, &slit, -4.0, 4.0, 3.0);
+        hole.line(x, 14.0, x, 47.0);
         disc.circle(x, 32.0, 12.0);
         lines.circle(x, 32.0, 12.0).circle(x, 32.0, 7.5);
         light.at(x - 8.6, 29.0).bend(x - 7.0, 24.5, x - 2.0, 23.2);
     }
-    sheet.stitches(1.6, hole);
+    sheet.stitches(6.0, hole.clone());
+    sheet.stroke(Ink::Edge, 1.4, hole);
     sheet.fill(Ink::Metal, disc);
     sheet.stroke(Ink::Edge, 1.3, lines);
     sheet.stroke(Ink::Paper, 1.6, light);
@@ -240,7 +242,7 @@ impl Label {
         let mut words = Words::new();
         words.and(if self.woven { "a label sewn down on all sides" } else { "a printed label caught at one edge" });
         words.count(lines, "line of print", "lines of print");
-        words.and_if(self.symbols, "care symbols");
+        words.and_if(self.symbols, if self.forbids { "every care symbol crossed out" } else { "care symbols" });
         words.done()
     }
 
@@ -302,6 +304,14 @@ impl Label {
                 pen.rect(69.0, y - 5.0, 10.0, 10.0).circle(74.0, y, 4.0);
             });
             sheet.stroke(Ink::Edge, 1.3, signs);
+            if self.forbids {
+                let crosses = Pen::with(|pen| {
+                    for x in [40.5, 58.5, 74.0] {
+                        pen.line(x - 7.0, y - 6.5, x + 7.0, y + 6.5).line(x - 7.0, y + 6.5, x + 7.0, y - 6.5);
+                    }
+                });
+                sheet.stroke(Ink::Thread, 1.8, crosses);
+            }
         }
     }
 }

@@ -2,7 +2,7 @@
 
 use super::chance::Chance;
 use super::drawing::{Drawing, Ink, Sheet};
-use super::pen::{Area, FRAME, Pen, Track, clamp, feather, fringe};
+use super::pen::{FRAME, Pen, Track, clamp, feather, fringe};
 use super::words::Words;
 
 /// Cloth so close that its yarns can be counted; the frame shows 4.8 mm by 3.2 mm.
@@ -239,7 +239,11 @@ impl PocketCloth {
             sheer if sheer > 0.2 => "pocket cloth through which the hand shows faintly",
             _ => "pocket cloth that hides the hand",
         });
-        words.push_str(if self.twill { ", twill" } else { ", plain weave" });
+        words.push_str(match (self.twill, self.yarns_per_cm < 22.0) {
+            (false, _) => ", plain weave",
+            (true, false) => ", twill",
+            (true, true) => ", heavy twill",
+        });
         words
     }
 
@@ -270,16 +274,10 @@ impl PocketCloth {
             let heavy = self.yarns_per_cm < 22.0;
             let lines = Pen::with(|pen| _ = pen.hatch(FRAME, pitch, 70.0));
             sheet.area(Ink::Weft, FRAME);
-            sheet.stroke(if heavy { Ink::ClothLight } else { Ink::ClothPale }, pitch * 0.34, lines);
-            sheet.dash(
-                Ink::Paper,
-                pitch * 0.3,
-                pitch * 0.5,
-                pitch * 0.7,
-                Pen::with(|pen| {
-                    pen.hatch(Area { x: -pitch / 2.0, width: 130.0, ..FRAME }, pitch, 70.0);
-                }),
-            );
+            sheet.dash(Ink::ClothPale, pitch * 0.42, pitch * 2.0, pitch * 0.55, lines.clone());
+            if heavy {
+                sheet.dash(Ink::ClothLight, pitch * 0.16, pitch * 2.0, pitch * 0.55, lines);
+            }
         } else {
             let grid = Pen::with(|pen| {
                 pen.hatch(FRAME, pitch, 0.0);

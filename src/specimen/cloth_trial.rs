@@ -1,8 +1,8 @@
-//! What cloth does when it is pulled, let go or rubbed.
+//! What cloth does when it is pulled, let go, rubbed or held before a light.
 
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
-use super::pen::{Area, FRAME, Pen, clamp};
+use super::pen::{Area, FRAME, Pen, clamp, feather};
 use super::words::Words;
 
 /// Ten centimetres of cloth at rest and pulled.
@@ -161,5 +161,58 @@ impl RubOff {
                 sheet.stroke(Ink::Stain, width, smear);
             }
         }
+    }
+}
+
+/// One layer of cloth held before a light.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LightThrough {
+    /// Places where light breaks through, 0 to 40.
+    pub pinholes: u8,
+    /// Unevenness of the glow, 0 to 1.
+    pub cloud: f64,
+}
+
+impl LightThrough {
+    pub(super) fn words(&self) -> String {
+        String::from(if self.pinholes > 3 {
+            "cloth before a light, which breaks through in points and lines"
+        } else if clamp(self.cloud, 0.0, 1.0) > 0.2 {
+            "cloth before a light, glowing in lighter and darker patches"
+        } else {
+            "cloth before a light, dim and even"
+        })
+    }
+
+    pub(super) fn draw(&self, sheet: &mut Sheet, chance: &mut Chance) {
+        sheet.area(Ink::ClothDark, FRAME);
+        let cloud = clamp(self.cloud, 0.0, 1.0);
+        if cloud > 0.05 {
+            let mut glow = [Pen::new(), Pen::new()];
+            for (index, (x, y)) in [(22.0, 26.0), (58.0, 52.0), (96.0, 24.0), (102.0, 64.0), (18.0, 66.0)].into_iter().enumerate()
+            {
+                let radii = (12.0 + 10.0 * cloud + chance.about(3.0), 8.0 + 9.0 * cloud + chance.about(3.0));
+                feather(&mut glow[0], (x, y), radii, 1.8, 0.35, chance);
+                if index < 3 {
+                    feather(&mut glow[1], (x, y), (radii.0 * 0.55, radii.1 * 0.5), 1.8, 0.4, chance);
+                }
+            }
+            let [dim, bright] = glow;
+            sheet.stroke(Ink::ClothLight, 1.9, dim);
+            sheet.stroke(Ink::ClothPale, 1.6, bright);
+        }
+        sheet.twill(Ink::Cloth, FRAME, 3.6);
+        let (mut points, mut lines) = (Pen::new(), Pen::new());
+        for hole in 0..self.pinholes.min(40) {
+            let x = 120.0 * ((f64::from(hole) * 0.618 + 0.1) % 1.0);
+            let y = 80.0 * ((f64::from(hole) + 0.5) / f64::from(self.pinholes.min(40))) + chance.about(3.0);
+            if hole % 6 == 5 {
+                lines.line(x, y - 9.0, x + 0.6, y + 9.0);
+            } else {
+                points.line(x, y, x, y + chance.share());
+            }
+        }
+        sheet.stroke(Ink::Tape, 3.2, points);
+        sheet.stroke(Ink::Tape, 1.6, lines);
     }
 }

@@ -1,7 +1,7 @@
 //! What a drawing is made of, and how one is made from a picture and a seed.
 
 use super::chance::Chance;
-use super::pen::{Area, FRAME, Pen};
+use super::pen::{Area, FRAME, Pen, clamp};
 use super::picture::Picture;
 
 /// A finished drawing: marks to be painted in order, in a frame of [`Drawing::WIDTH`] by [`Drawing::HEIGHT`] units.
@@ -93,6 +93,12 @@ pub(super) struct Sheet {
 impl Sheet {
     fn mark(&mut self, ink: Ink, paint: Paint, pen: Pen) {
         let path = pen.finish();
+        let held = |length: f64| clamp(length, 0.3, Drawing::WIDTH);
+        let paint = match paint {
+            Paint::Fill => Paint::Fill,
+            Paint::Stroke(width) => Paint::Stroke(held(width)),
+            Paint::Dashed(width, dash, gap) => Paint::Dashed(held(width), held(dash), held(gap)),
+        };
         if !path.is_empty() {
             self.marks.push(Mark { path, ink, paint });
         }
@@ -130,13 +136,13 @@ impl Sheet {
     /// Denim, face up, over the whole frame.
     pub(super) fn face(&mut self) {
         self.area(Ink::Cloth, FRAME);
-        self.twill(Ink::ClothDark, FRAME, 3.6);
+        self.twill(Ink::ClothDark, FRAME, 3.9);
     }
 
     /// Denim, wrong side up, over the whole frame.
     pub(super) fn inside(&mut self) {
         self.area(Ink::ClothPale, FRAME);
-        self.twill(Ink::ClothLight, FRAME, 3.6);
+        self.twill(Ink::ClothLight, FRAME, 3.9);
     }
 
     /// Stitches on the face of the cloth, with the shadow that makes them lie on top.

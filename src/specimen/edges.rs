@@ -63,6 +63,8 @@ pub struct Hem {
 /// How a hem is sewn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum HemStitch {
+    /// Turned once, the raw edge wrapped in thread, a line on both faces.
+    Wrapped,
     /// A line on both faces.
     Lock,
     /// A line on the face, a rope of loops behind.
@@ -218,6 +220,7 @@ impl BagSeam {
 impl Hem {
     pub(super) fn words(&self) -> String {
         let mut words = String::from(match self.stitch {
+            HemStitch::Wrapped => "a hem turned once, its edge wrapped in thread",
             HemStitch::Lock => "a hem sewn with the same line on face and back",
             HemStitch::Chain => "a hem sewn with a line on the face and a chain of loops behind",
         });
@@ -259,6 +262,10 @@ impl Hem {
         let back = Track::level(split + 3.0, 120.0, row_at);
         let mut thread = Pen::new();
         match self.stitch {
+            HemStitch::Wrapped => {
+                Row::of(8.2).sew(&mut thread, &back, 0.0, 0.0, back.length());
+                overlock(&mut thread, &back, -10.5, -3.5, 4.6);
+            }
             HemStitch::Lock => _ = Row::of(8.2).sew(&mut thread, &back, 0.0, 0.0, back.length()),
             HemStitch::Chain => chain(&mut thread, &back, 8.2, 6.4),
         }

@@ -1,4 +1,13 @@
 //! Drawn cloth, seams and faults with a known truth: the pictures beside answers, and what practice is made of.
+//!
+//! ```
+//! use garment_assay::specimen::{Picture, Topstitch, drawing, truth};
+//!
+//! static RESTARTED: Picture = Picture::Topstitch(Topstitch { restarts: 2, ..Topstitch::CLEAN });
+//! assert_eq!(drawing(&RESTARTED, 7), drawing(&RESTARTED, 7));
+//! assert_eq!(RESTARTED.words(), "2 rows of topstitching, 8 stitches per inch, 2 restarts, rows parallel");
+//! assert!(!truth(&RESTARTED).is_empty());
+//! ```
 
 mod chance;
 mod closing;
@@ -16,15 +25,22 @@ mod seam_place;
 mod shape;
 mod stitching;
 mod trims;
+mod waves;
+mod wear;
+mod whiskers;
+mod whole;
 mod words;
+
+#[cfg(test)]
+mod tests;
 
 pub use closing::{Buttonhole, Fly, Label};
 pub use cloth::{ClothFace, ClothFlaw, Fold, PocketCloth, Weave};
-pub use cloth_trial::{Give, Growth, RubOff};
+pub use cloth_trial::{Give, Growth, LightThrough, RubOff};
 pub use drawing::{Drawing, Ink, Mark, Paint, drawing};
 pub use edges::{BagClosing, BagSeam, Edge, Hem, HemStitch, OutseamEdge};
 pub use ends::{Ending, RowEnd, ThreadTails};
-pub use finish::{Fade, FadeEdge, Harm, Wash, Wear, WhiskerWork, Whiskers};
+pub use finish::{Fade, FadeEdge, Wash};
 pub use picture::{Known, Picture, truth};
 pub use pucker::Pucker;
 pub use seam::{Join, JoinedSeam};
@@ -32,3 +48,7 @@ pub use seam_place::{BeltLoop, Crotch, SeatYoke};
 pub use shape::{BackPockets, Bagging, LegTwist, Matching, Symmetry};
 pub use stitching::{Course, Topstitch};
 pub use trims::{BarTack, Button, Rivet, StressPoints, TackState};
+pub use waves::SeamWaves;
+pub use wear::{Harm, Tear, Wear};
+pub use whiskers::{WhiskerWork, Whiskers};
+pub use whole::{Details, Waistband};

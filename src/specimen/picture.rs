@@ -3,18 +3,22 @@
 use super::chance::Chance;
 use super::closing::{Buttonhole, Fly, Label};
 use super::cloth::{ClothFace, Fold, PocketCloth, Weave};
-use super::cloth_trial::{Give, Growth, RubOff};
+use super::cloth_trial::{Give, Growth, LightThrough, RubOff};
 use super::drawing::Sheet;
-use super::edges::{BagSeam, Hem, OutseamEdge};
+use super::edges::{BagSeam, Edge, Hem, OutseamEdge};
 use super::ends::{RowEnd, ThreadTails};
-use super::finish::{Fade, Wash, Wear, Whiskers};
+use super::finish::{Fade, Wash};
 use super::pen::clamp;
 use super::pucker::Pucker;
-use super::seam::JoinedSeam;
+use super::seam::{Join, JoinedSeam};
 use super::seam_place::{BeltLoop, Crotch, SeatYoke};
 use super::shape::{BackPockets, Bagging, LegTwist, Matching, Symmetry};
 use super::stitching::Topstitch;
 use super::trims::{BarTack, Button, Rivet, StressPoints};
+use super::waves::SeamWaves;
+use super::wear::{Tear, Wear};
+use super::whiskers::Whiskers;
+use super::whole::{Details, Waistband};
 
 /// What a specimen shows, and how much of it. Plain data: it stands in `static` content beside the answer it draws.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -87,6 +91,16 @@ pub enum Picture {
     Matching(Matching),
     /// Both legs laid on the centre line.
     Symmetry(Symmetry),
+    /// One layer of cloth held before a light.
+    LightThrough(LightThrough),
+    /// An edge of stretch cloth: wavy, or as long as the cloth beside it.
+    SeamWaves(SeamWaves),
+    /// The waistband where it closes.
+    Waistband(Waistband),
+    /// A hole that was meant to be there, and how it is secured.
+    Tear(Tear),
+    /// The back of a pair with special details on it.
+    Details(Details),
 }
 
 /// Something that is true of a picture because it was drawn so.
@@ -112,8 +126,12 @@ pub enum Known {
     GrowthPercent(f64),
     /// Stress points that are secured, of ten.
     Secured(u8),
+    /// How a seam is joined.
+    Join(Join),
+    /// What the edge of an allowance is.
+    Edge(Edge),
     /// How whiskers were made.
-    Whiskers(super::finish::WhiskerWork),
+    Whiskers(super::whiskers::WhiskerWork),
 }
 
 /// What is known to be true of a picture, where that means something; empty where it does not.
@@ -122,7 +140,9 @@ pub fn truth(picture: &Picture) -> Vec<Known> {
         Picture::Topstitch(it) => it.truth(),
         Picture::Pucker(it) => vec![Known::RippleMm(clamp(it.height_mm, 0.0, 3.0))],
         Picture::ThreadTails(it) => vec![Known::LooseEnds(it.ends.min(14))],
-        Picture::SeatYoke(it) => vec![Known::OffMm(clamp(it.miss_mm, 0.0, 12.0))],
+        Picture::JoinedSeam(it) => vec![Known::Join(it.join)],
+        Picture::OutseamEdge(it) => vec![Known::Edge(it.edge)],
+        Picture::SeatYoke(it) => vec![Known::Join(it.join), Known::OffMm(clamp(it.miss_mm, 0.0, 12.0))],
         Picture::Crotch(it) => vec![Known::OffMm(clamp(it.miss_mm, 0.0, 12.0))],
         Picture::Weave(it) => vec![Known::YarnsPerCm(clamp(it.ends_per_cm, 5.0, 40.0), clamp(it.picks_per_cm, 5.0, 30.0))],
         Picture::Give(it) => vec![Known::GiveCm(clamp(it.give_cm, 0.0, 5.0))],
@@ -174,6 +194,11 @@ impl Picture {
             Picture::Bagging(it) => it.words(),
             Picture::Matching(it) => it.words(),
             Picture::Symmetry(it) => it.words(),
+            Picture::LightThrough(it) => it.words(),
+            Picture::SeamWaves(it) => it.words(),
+            Picture::Waistband(it) => it.words(),
+            Picture::Tear(it) => it.words(),
+            Picture::Details(it) => it.words(),
         }
     }
 
@@ -214,6 +239,11 @@ impl Picture {
             Picture::Bagging(it) => it.draw(sheet, chance),
             Picture::Matching(it) => it.draw(sheet, chance),
             Picture::Symmetry(it) => it.draw(sheet, chance),
+            Picture::LightThrough(it) => it.draw(sheet, chance),
+            Picture::SeamWaves(it) => it.draw(sheet, chance),
+            Picture::Waistband(it) => it.draw(sheet, chance),
+            Picture::Tear(it) => it.draw(sheet, chance),
+            Picture::Details(it) => it.draw(sheet, chance),
         }
     }
 }

@@ -10,17 +10,15 @@ use super::stitching::MM;
 pub struct Pucker {
     /// Height of the ripples in mm, 0 (flat) to 3.
     pub height_mm: f64,
-    /// Length of one ripple in mm, 4 to 20. Short ripples look gathered, long ones wavy.
+    /// Length of one ripple in mm, 4 to 20.
     pub length_mm: f64,
 }
 
 impl Pucker {
     pub(super) fn words(&self) -> String {
-        let wavy = self.length_mm > 11.0;
         String::from(match clamp(self.height_mm, 0.0, 3.0) {
             height if height < 0.1 => "a seam that lies flat",
             height if height < 0.7 => "a seam with faint ripples",
-            _ if wavy => "a seam that waves up and down",
             height if height < 1.6 => "a seam with plain ripples",
             _ => "a seam gathered in deep ripples",
         })

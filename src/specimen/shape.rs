@@ -37,6 +37,8 @@ pub struct Bagging {
 pub struct Matching {
     /// How far the pattern misses at the seam, in mm, 0 to 12.
     pub miss_mm: f64,
+    /// Whether the cloth has a pattern.
+    pub pattern: bool,
     /// Whether one piece is made up of two.
     pub pieced: bool,
 }
@@ -44,7 +46,7 @@ pub struct Matching {
 /// Both legs laid on the centre line.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Symmetry {
-    /// How much longer one leg is, in mm, 0 to 40.
+    /// How much longer one leg is, in mm, 0 to 20; drawn twice as large as the rest.
     pub length_off_mm: f64,
     /// How much wider it is at the hem, in mm, 0 to 30.
     pub width_off_mm: f64,
@@ -222,8 +224,12 @@ impl Matching {
 
     pub(super) fn words(&self) -> String {
         let miss = clamp(self.miss_mm, 0.0, 12.0);
-        let mut words =
-            String::from(if miss < 0.5 { "stripes that meet at the seam" } else { "stripes that miss each other at the seam" });
+        let mut words = String::from(match miss {
+            _ if !self.pattern => "plain cloth",
+            miss if miss < 0.5 => "stripes that meet at the seam",
+            miss if miss < 3.0 => "stripes that nearly meet at the seam",
+            _ => "stripes that miss each other at the seam",
+        });
         if self.pieced {
             words.push_str(", one piece made up of two");
         }
@@ -232,6 +238,40 @@ impl Matching {
 
     pub(super) fn draw(&self, sheet: &mut Sheet, _chance: &mut Chance) {
         let off = clamp(self.miss_mm, 0.0, 12.0) * Matching::MM;
+        if self.pattern {
+            self.stripes(sheet, off);
+        } else {
+            sheet.face();
+        }
+        if self.pieced {
+            // The scrap lies another way of the cloth.
+            sheet.fill(
+                if self.pattern { Ink::ClothPale } else { Ink::Cloth },
+                Pen::with(|pen| _ = pen.outline(&[(60.0, 34.0), (125.0, 22.0), (125.0, 86.0), (60.0, 86.0)])),
+            );
+            let across = Pen::with(|pen| _ = pen.hatch(Area { x: 60.0, y: 34.0, width: 60.0, height: 46.0 }, 3.6, -24.0));
+            sheet.stroke(Ink::ClothLight, 1.0, across);
+        }
+        let seam = Pen::with(|pen| {
+            pen.line(60.0, -5.0, 60.0, 85.0);
+            if self.pieced {
+                pen.line(60.0, 34.0, 125.0, 22.0);
+            }
+        });
+        sheet.stroke(Ink::ClothLight, 3.6, seam.clone());
+        sheet.stroke(Ink::Edge, 2.0, seam);
+        let beside = Track::through(&[(66.0, -5.0), (66.0, 80.0)]);
+        let mut thread = Pen::new();
+        Row::of(7.6).sew(&mut thread, &beside, 0.0, 3.0, beside.length());
+        if self.pieced {
+            let join = Track::through(&[(60.0, 39.0), (120.0, 28.0)]);
+            Row::of(7.6).sew(&mut thread, &join, 0.0, 8.0, join.length());
+        }
+        sheet.stitches(2.2, thread);
+    }
+
+    /// Stripes on both sides of the seam, those to the right lower by `off`.
+    fn stripes(&self, sheet: &mut Sheet, off: f64) {
         sheet.area(Ink::ClothPale, FRAME);
         let repeat = 27.0;
         let (mut wide, mut thin) = (Pen::new(), Pen::new());
@@ -244,29 +284,21 @@ impl Matching {
         }
         sheet.fill(Ink::Cloth, wide);
         sheet.fill(Ink::Thread, thin);
-        let seam = Pen::with(|pen| {
-            pen.line(60.0, -5.0, 60.0, 85.0);
-            if self.pieced {
-                pen.line(60.0, 58.0, 125.0, 44.0);
-            }
-        });
-        sheet.stroke(Ink::Paper, 3.4, seam.clone());
-        sheet.stroke(Ink::Edge, 1.8, seam);
     }
 }
 
 impl Symmetry {
     pub(super) fn words(&self) -> String {
-        let (long, wide) = (clamp(self.length_off_mm, 0.0, 40.0), clamp(self.width_off_mm, 0.0, 30.0));
+        let (long, wide) = (clamp(self.length_off_mm, 0.0, 20.0), clamp(self.width_off_mm, 0.0, 30.0));
         let mut words = Words::new();
         words.and_if(long < 1.0 && wide < 1.0, "both legs alike");
-        words.and_if(long >= 1.0, "one leg longer than the other");
-        words.and_if(wide >= 1.0, "one leg wider than the other");
+        words.and_if(long >= 1.0, if long > 10.0 { "one leg plainly longer" } else { "one leg a little longer" });
+        words.and_if(wide >= 1.0, if wide > 10.0 { "one leg plainly wider" } else { "one leg a little wider" });
         words.done()
     }
 
     pub(super) fn draw(&self, sheet: &mut Sheet, _chance: &mut Chance) {
-        let (long, wide) = (clamp(self.length_off_mm, 0.0, 40.0) * 0.26, clamp(self.width_off_mm, 0.0, 30.0) * 0.4);
+        let (long, wide) = (clamp(self.length_off_mm, 0.0, 20.0) * 0.5, clamp(self.width_off_mm, 0.0, 30.0) * 0.4);
         sheet.area(Ink::Paper, FRAME);
         let leg = |way: f64, low: f64, wide: f64| {
             let at = |side: f64, y: f64| (60.0 + way * side, y);

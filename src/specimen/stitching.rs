@@ -11,6 +11,8 @@ use super::words::Words;
 pub struct Topstitch {
     /// Stitches per inch, 2 to 20.
     pub stitches_per_inch: f64,
+    /// Stitches per inch of every row but the first, where that differs; 0 where it does not.
+    pub other_rows_per_inch: f64,
     /// Rows side by side, 1 to 3.
     pub rows: u8,
     /// Distance from row to row in mm, 1.5 to 10.
@@ -21,12 +23,14 @@ pub struct Topstitch {
     pub skips: u8,
     /// Places where sewing stopped and began again over the old row, 0 to 6.
     pub restarts: u8,
-    /// Thread piled up at each restart: 0 (a tidy overlap) to 1 (a nest).
+    /// How each restart was picked up: 0 in line, 0.4 out of line beside the old row, 1 a nest of thread.
     pub bunching: f64,
     /// Thread ends left long, 0 to 6.
     pub loose_ends: u8,
     /// How far the gap between rows changes along the way in mm, 0 to 4.
     pub wander_mm: f64,
+    /// How much shorter stitches are over a thick join, 0 (as long) to 0.6; only where the course has one.
+    pub short_over_join: f64,
     /// How the row runs.
     pub course: Course,
     /// Whether a piece of tape one inch long lies below the rows to count against.
@@ -53,6 +57,7 @@ impl Topstitch {
     /// A clean run: two even parallel rows at 8 stitches per inch. Change what the answer changes.
     pub const CLEAN: Topstitch = Topstitch {
         stitches_per_inch: 8.0,
+        other_rows_per_inch: 0.0,
         rows: 2,
         gap_mm: 6.0,
         unevenness: 0.0,
@@ -61,21 +66,36 @@ impl Topstitch {
         bunching: 0.0,
         loose_ends: 0,
         wander_mm: 0.0,
+        short_over_join: 0.0,
         course: Course::Straight,
         inch: false,
     };
 
+    /// Stitches per inch of a row.
+    fn per_inch(&self, row: u8) -> f64 {
+        let differs = row > 0 && self.other_rows_per_inch > 0.0;
+        clamp(if differs { self.other_rows_per_inch } else { self.stitches_per_inch }, 2.0, 20.0)
+    }
+
     /// Hole to hole in drawing units.
-    fn stitch(&self) -> f64 {
-        25.4 / clamp(self.stitches_per_inch, 2.0, 20.0) * MM
+    fn stitch(&self, row: u8) -> f64 {
+        25.4 / self.per_inch(row) * MM
+    }
+
+    /// Skipped stitches of a row: its share, or as many as find room at this stitch length.
+    fn skips_in(&self, row: u8) -> u8 {
+        let rows = self.rows.clamp(1, 3);
+        let share = (self.skips.min(6) + rows - 1 - row) / rows;
+        let room = Drawing::WIDTH / self.stitch(row);
+        (0..=share).rev().find(|&skips| f64::from(skips) * (f64::from(skips) + 2.0) <= room).unwrap_or(0)
     }
 
     pub(super) fn truth(&self) -> Vec<Known> {
         vec![
-            Known::StitchesPerInch(clamp(self.stitches_per_inch, 2.0, 20.0)),
+            Known::StitchesPerInch(self.per_inch(0)),
             Known::Restarts(self.restarts.min(6)),
             Known::LooseEnds(self.loose_ends.min(6)),
-            Known::Skips(self.skips.min(6)),
+            Known::Skips((0..self.rows.clamp(1, 3)).map(|row| self.skips_in(row)).sum()),
             Known::OffMm(clamp(self.wander_mm, 0.0, 4.0)),
         ]
     }
@@ -84,11 +104,16 @@ impl Topstitch {
         let mut words = Words::new();
         words.count(self.rows.clamp(1, 3), "row of topstitching", "rows of topstitching");
         words.number(clamp(self.stitches_per_inch, 2.0, 20.0), "stitches per inch");
+        if self.other_rows_per_inch > 0.0 {
+            words.number(self.per_inch(1), "in the other row");
+        }
+        words.and_if(self.short_over_join > 0.15, "shorter over the thick join");
         words.and_if(self.unevenness > 0.15, "stitches uneven in length");
-        words.and_count(self.skips, "skipped stitch", "skipped stitches");
-        words.and_count(self.restarts, "restart", "restarts");
-        words.and_if(self.restarts > 0 && self.bunching > 0.4, "thread bunched there");
-        words.and_count(self.loose_ends, "loose end", "loose ends");
+        words.and_count(self.skips.min(6), "skipped stitch", "skipped stitches");
+        words.and_count(self.restarts.min(6), "restart", "restarts");
+        words.and_if(self.restarts > 0 && self.bunching > 0.5, "thread bunched there");
+        words.and_if(self.restarts > 0 && (0.2..=0.5).contains(&self.bunching), "out of line there");
+        words.and_count(self.loose_ends.min(6), "loose end", "loose ends");
         words.and_if(self.wander_mm > 0.3, if self.wander_mm > 1.5 { "rows wander" } else { "rows wander slightly" });
         words.and_if(self.rows > 1 && self.wander_mm <= 0.3, "rows parallel");
         match self.course {
@@ -143,8 +168,9 @@ impl Topstitch {
             self.sew(&mut thread, &line, side, row, chance);
             for place in 0..restarts {
                 if place % rows == row {
-                    let at = line.length() * (f64::from(place) + 0.7 + chance.about(0.2)) / (f64::from(restarts) + 0.4);
-                    self.restart(&mut thread, &line, side, at, chance, &mut tails);
+                    let room = line.length() / (f64::from(restarts) + 0.4);
+                    let at = room * (f64::from(place) + 0.7 + chance.about(0.1));
+                    self.restart(&mut thread, &line, side, (at, room), chance, &mut tails);
                 }
             }
             if row + 1 == rows {
@@ -202,9 +228,9 @@ impl Topstitch {
     }
 
     fn sew(&self, pen: &mut Pen, line: &Track, side: f64, row: u8, chance: &mut Chance) {
-        let (stitch, length) = (self.stitch(), line.length());
+        let (stitch, length) = (self.stitch(row), line.length());
         let (spread, phase) = (clamp(self.unevenness, 0.0, 0.6), chance.between(0.0, 2.0));
-        let skips = self.skips.min(6);
+        let skips = self.skips_in(row);
         let form = Row::of(stitch);
         // Rows do not start on the same needle hole.
         let mut start = -stitch * chance.between(0.0, if self.course == Course::Straight { 0.9 } else { 0.0 });
@@ -212,9 +238,12 @@ impl Topstitch {
         let every = (length / stitch / (f64::from(skips) + 1.0)).max(2.0) as u8;
         let mut left = skips;
         while start < length && index < 250 {
-            let one = stitch * (1.0 + chance.about(spread) * 1.4).max(0.3);
+            let mut one = stitch * (1.0 + chance.about(spread) * 1.4).max(0.3);
+            if self.course == Course::CurveOverJoin && (66.0..90.0).contains(&line.spot(start).x) {
+                one *= 1.0 - clamp(self.short_over_join, 0.0, 0.6);
+            }
             // A skipped stitch is a long float that hangs loose over two holes.
-            let skipped = left > 0 && index % every == every - 1 && (skips > 1 || row == 0);
+            let skipped = left > 0 && index % every == every - 1;
             let end = start + one * if skipped { 2.0 } else { 1.0 } - stitch * form.dip;
             let (from, to) = (start.max(0.0), end.min(length));
             if to > from + 0.4 {
@@ -237,11 +266,12 @@ impl Topstitch {
     }
 
     /// A second run over the first, a little beside it; a nest of thread when bunched.
-    fn restart(&self, pen: &mut Pen, line: &Track, side: f64, at: f64, chance: &mut Chance, tails: &mut Tails) {
-        let (stitch, bunching) = (self.stitch(), clamp(self.bunching, 0.0, 1.0));
-        let beside = side + 1.7 + 1.6 * bunching;
-        Row::of(stitch * 0.8).sew(pen, line, beside, at - stitch * 1.6, at + stitch * 1.6);
-        for _ in 0..(bunching * 7.0) as u8 {
+    fn restart(&self, pen: &mut Pen, line: &Track, side: f64, (at, room): (f64, f64), chance: &mut Chance, tails: &mut Tails) {
+        let (stitch, bunching) = (self.stitch(0), clamp(self.bunching, 0.0, 1.0));
+        let half = (stitch * 1.6).min(room * 0.36);
+        let beside = side + 1.6 + 5.6 * bunching.min(0.4);
+        Row::of(stitch * 0.8).sew(pen, line, beside, at - half, at + half);
+        for _ in 0..((bunching - 0.4) * 13.0).max(0.0) as u8 {
             let spot = line.spot(at + chance.about(stitch * 1.3));
             let (a, b, c) = (
                 spot.beside(side + chance.about(4.0), chance.about(4.0)),

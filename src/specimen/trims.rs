@@ -2,7 +2,7 @@
 
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
-use super::pen::{FRAME, Pen, Row, Track, clamp, leaf, overlock};
+use super::pen::{FRAME, Pen, Row, Track, clamp, fringe, overlock};
 use super::stitching::ridge;
 
 /// One bar tack, close.
@@ -70,10 +70,6 @@ impl BarTack {
         let mouth = [(-5.0, 70.0), (30.0, 58.0), (62.0, 44.0), (88.0, 28.0)];
         let inner = Pen::with(|pen| _ = pen.smooth(&mouth).to(88.0, -5.0).to(-5.0, -5.0).close());
         sheet.fill(Ink::ClothDark, inner);
-        if self.state == TackState::Absent {
-            // Nothing holds: the corner begins to open.
-            sheet.fill(Ink::Edge, Pen::with(|pen| leaf(pen, (58.0, 42.0), (101.0, 21.0), 12.0)));
-        }
         ridge(sheet, &[(92.0, -5.0), (92.0, 85.0)]);
         sheet.stroke(Ink::ClothLight, 1.4, Pen::with(|pen| _ = pen.smooth(&mouth)));
         let mut thread = Pen::new();
@@ -82,6 +78,28 @@ impl BarTack {
             Row::of(7.0).sew(&mut thread, &track, side, 4.0, track.length() - 3.0);
         }
         sheet.stitches(2.0, thread);
+        if self.state == TackState::Absent {
+            // Nothing holds: the corner begins to tear, the lining shows.
+            let rim = [
+                (56.0, 45.0),
+                (67.0, 35.0),
+                (79.0, 27.0),
+                (88.0, 19.0),
+                (101.0, 13.0),
+                (98.0, 20.0),
+                (104.0, 24.0),
+                (95.0, 30.0),
+                (92.0, 38.0),
+                (82.0, 39.0),
+                (74.0, 46.0),
+                (68.0, 44.0),
+                (56.0, 45.0),
+            ];
+            sheet.stroke(Ink::Edge, 2.4, Pen::with(|pen| _ = pen.outline(&rim)));
+            sheet.fill(Ink::Weft, Pen::with(|pen| _ = pen.outline(&rim)));
+            let torn = Track::through(&rim);
+            sheet.stroke(Ink::ClothLight, 1.2, Pen::with(|pen| fringe(pen, &torn, -0.5, 5.0, 3.6, chance)));
+        }
         let mut tack = Pen::new();
         match self.state {
             TackState::Absent => {}
@@ -209,7 +227,9 @@ impl Button {
             ),
         );
         nail_head(sheet, foot, self.backed, lean);
-        shine(sheet, top - cap * 0.62, lean, lift);
+        if cap > 5.0 {
+            shine(sheet, top - cap * 0.62, lean, lift);
+        }
     }
 }
 
@@ -221,7 +241,7 @@ fn nail_head(sheet: &mut Sheet, foot: f64, backed: bool, lean: f64) {
 }
 
 fn shine(sheet: &mut Sheet, y: f64, lean: f64, lift: f64) {
-    sheet.stroke(Ink::Paper, 1.4, Pen::with(|pen| _ = pen.points(&leaned(&[(40.0, y), (58.0, y)], lean, lift))));
+    sheet.stroke(Ink::Paper, 1.4, Pen::with(|pen| _ = pen.points(&leaned(&[(48.0, y), (60.0, y)], lean, lift))));
 }
 
 /// The words shared by button and rivet.
@@ -248,7 +268,7 @@ impl Rivet {
         let head = 2.0 + 4.0 * clamp(self.head_mm, 0.3, 3.0);
         let (lean, lift) = if self.loose { (-0.16, 6.0) } else { (0.0, 0.0) };
         let top = if self.backed { 42.4 } else { 46.4 };
-        metal(sheet, &leaned(&[(57.0, top), (63.0, top), (63.0, foot + 5.0), (57.0, foot + 5.0)], lean * 0.5, lift * 0.5));
+        metal(sheet, &leaned(&[(55.5, top), (64.5, top), (64.5, foot + 5.0), (55.5, foot + 5.0)], lean * 0.5, lift * 0.5));
         metal(
             sheet,
             &leaned(
@@ -265,9 +285,11 @@ impl Rivet {
             ),
         );
         if self.backed {
-            metal(sheet, &[(42.0, foot), (78.0, foot), (72.0, foot + 5.5), (48.0, foot + 5.5)]);
+            metal(sheet, &[(36.0, foot), (84.0, foot), (77.0, foot + 6.0), (43.0, foot + 6.0)]);
         }
         nail_head(sheet, foot, self.backed, lean);
-        shine(sheet, top - head * 0.5, lean, lift);
+        if head > 5.5 {
+            shine(sheet, top - head * 0.5, lean, lift);
+        }
     }
 }

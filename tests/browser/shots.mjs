@@ -2,13 +2,9 @@
 //   node tests/browser/shots.mjs [NAME...]   only the named screens
 
 import { mkdir } from "node:fs/promises";
-import { closeAll, SIZES, visit } from "./harness.mjs";
-
-/**
- * The screens: what follows the address, and what to do there before the picture is taken.
- * @type {{name: string, path?: string, act?: (page: import("playwright-core").Page) => Promise<void>, whole?: boolean}[]}
- */
-const SCREENS = [{ name: "first" }];
+import { address, closeAll, SIZES, visit } from "./harness.mjs";
+import { page as pageOf, RACK, stored } from "./rack.mjs";
+import { SCREENS } from "./screens.mjs";
 
 const wanted = process.argv.slice(2);
 await mkdir("shots", { recursive: true });
@@ -16,7 +12,9 @@ try {
   for (const screen of SCREENS.filter(({ name }) => wanted.length === 0 || wanted.includes(name))) {
     for (const size of Object.keys(SIZES)) {
       for (const scheme of ["light", "dark"]) {
-        await visit({ path: screen.path, size, scheme, context: { reducedMotion: "reduce" } }, async ({ page }) => {
+        const pages = [...((screen.filled ?? true) ? RACK.map((garment) => pageOf(garment)) : []), ...(screen.pages ?? [])];
+        const context = { reducedMotion: "reduce", ...stored(await address(), pages) };
+        await visit({ path: screen.path, size, scheme, context, before: screen.before }, async ({ page }) => {
           await screen.act?.(page);
           await page.evaluate(() => document.fonts.ready);
           const file = `shots/${screen.name}-${size}-${scheme}.png`;

@@ -27,8 +27,10 @@ pub fn set_root(name: &str, value: &str) {
 pub fn focus_heading() {
     let Some(window) = web_sys::window() else { return };
     window.scroll_to_with_x_and_y(0.0, 0.0);
-    // A screen may say that something else than its first heading is what was opened.
-    if let Some(heading) = document().and_then(|document| document.query_selector("main [data-opens], main h1").ok().flatten()) {
+    // A screen may say that something else than its first heading is what was opened. Two queries: one for both would find whichever
+    // stands first.
+    let find = |selector| document().and_then(|document| document.query_selector(selector).ok().flatten());
+    if let Some(heading) = find("main [data-opens]").or_else(|| find("main h1")) {
         focus(&heading);
     }
 }
@@ -45,6 +47,13 @@ pub fn open_dialog(dialog: &NodeRef) {
         && !dialog.open()
     {
         let _ = dialog.show_modal();
+    }
+}
+
+/// Closes a dialog, which gives focus back to where it was before; taking the element away does not.
+pub fn close_dialog(dialog: &NodeRef) {
+    if let Some(dialog) = dialog.cast::<HtmlDialogElement>() {
+        dialog.close();
     }
 }
 

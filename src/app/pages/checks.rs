@@ -10,6 +10,7 @@ use yew::prelude::*;
 
 use crate::app::appraisals::Appraisals;
 use crate::app::parts::bar::Bar;
+use crate::app::parts::icon::{Icon, Shape};
 use crate::app::parts::tape::Tape;
 use crate::app::route::Route;
 use crate::app::words;
@@ -89,7 +90,9 @@ pub fn Checks(props: &PageProps) -> Html {
     let under = format!("{} of {} answered", garment.answered(), garment.family().checks.len());
     html! {
         <>
-            <Bar title="All checks" {under} back={Route::Resume(id.clone()).href()} back_name="Back to checking" />
+            <Bar title="All checks" {under} back={Route::Resume(id.clone()).href()} back_name="Back to checking">
+                <a class="icon-button" href={Route::Details(id.clone()).href()} aria-label="Details: name, place, ticket, note"><Icon shape={Shape::Edit} /></a>
+            </Bar>
             <Tape appraisal={appraisals.of(garment)} />
             <div class="card"><CheckList garment={garment.clone()} system={*system} /></div>
             <div class="foot">

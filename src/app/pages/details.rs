@@ -43,18 +43,29 @@ pub fn Details(props: &Props) -> Html {
     };
     let draft = use_state(|| garment.ticket().map_or(Draft::empty(*currency), Draft::of));
     let fault = use_state(|| None::<AttrValue>);
+    let keep_ticket = {
+        let (fault, act) = (fault.clone(), act.clone());
+        move |typed: &Draft| match typed.ticket() {
+            Ok(ticket) => {
+                fault.set(None);
+                act.emit(Act::Ticket(ticket));
+            }
+            Err(sentence) => fault.set(Some(sentence.into())),
+        }
+    };
     let ticket_typed = {
-        let (draft, fault, act) = (draft.clone(), fault.clone(), act.clone());
+        let (draft, keep_ticket) = (draft.clone(), keep_ticket.clone());
         Callback::from(move |typed: Draft| {
-            match typed.ticket() {
-                Ok(ticket) => {
-                    fault.set(None);
-                    act.emit(Act::Ticket(ticket));
-                }
-                Err(sentence) => fault.set(Some(sentence.into())),
+            // An amount is kept when the person leaves its field, not letter by letter.
+            if typed.amount == draft.amount {
+                keep_ticket(&typed);
             }
             draft.set(typed);
         })
+    };
+    let ticket_left = {
+        let draft = draft.clone();
+        Callback::from(move |_: FocusEvent| keep_ticket(&draft))
     };
     let face_down = garment.ticket().copied().filter(|ticket| ticket.face_down);
     let turn_over = |ticket: Ticket| {
@@ -86,7 +97,9 @@ pub fn Details(props: &Props) -> Html {
                     <p class="hint">{ "The ticket lies face down." }</p>
                     <p><button type="button" class="second" onclick={turn_over(ticket)}>{ "Turn it over" }</button></p>
                 } else {
-                    <TicketFields draft={(*draft).clone()} typed={ticket_typed} fault={(*fault).clone()} />
+                    <div onfocusout={ticket_left}>
+                        <TicketFields draft={(*draft).clone()} typed={ticket_typed} fault={(*fault).clone()} />
+                    </div>
                 }
                 <Note id="garment-note" label="Note" text={garment.note().to_owned()} write={act.reform(Act::Note)} />
             </div>

@@ -47,7 +47,7 @@ fn progress(garment: &Garment, appraisals: &Appraisals, appraisal: &Appraisal) -
         Some(seconds) => format!(" · about {} to settle", words::duration(seconds)),
         None => String::new(),
     };
-    format!("{} · {answered} of {all} checks{settles}", garment.family().name)
+    format!("{answered} of {all} checks{settles}")
 }
 
 fn why(proposal: &Proposal) -> String {
@@ -76,17 +76,22 @@ pub fn Walk(props: &Props) -> Html {
     {
         // What is half-said belongs to one check.
         let (unsure, noting) = (unsure.clone(), noting.clone());
-        let said_unsure = matches!(answer, Some(Answer::Judged { care: Care::Unsure, .. }));
         let has_note = !garment.check_note(check).is_empty();
         use_effect_with((id.clone(), check.key), move |_| {
-            unsure.set(said_unsure);
+            unsure.set(false);
             noting.set(has_note);
         });
     }
-    let chosen = match answer {
-        Some(Answer::Judged { level, .. }) => Some(*level),
-        _ => None,
+    // What was answered goes before what is only ticked.
+    let (chosen, is_unsure) = match answer {
+        Some(Answer::Judged { level, care }) => (Some(*level), *care == Care::Unsure),
+        _ => (None, *unsure),
     };
+    let read = garment
+        .reading(check)
+        .and_then(Result::ok)
+        .and_then(|outcome| check.weights(&outcome))
+        .map(|weights| weights.parts().to_vec());
     let act = {
         let (send, id) = (send.clone(), id.clone());
         Callback::from(move |act: Act| send.emit(Message::Done(id.clone(), act)))
@@ -96,8 +101,8 @@ pub fn Walk(props: &Props) -> Html {
         Act::Answer(check, Answer::Judged { level, care })
     };
     let choose = {
-        let (act, unsure) = (act.clone(), unsure.clone());
-        Callback::from(move |level| act.emit(judged(level, *unsure)))
+        let act = act.clone();
+        Callback::from(move |level| act.emit(judged(level, is_unsure)))
     };
     let onunsure = {
         let (act, unsure) = (act.clone(), unsure.clone());
@@ -163,8 +168,8 @@ pub fn Walk(props: &Props) -> Html {
                 if check.instrument.is_some() {
                     <Reading {check} given={match answer { Some(Answer::Measured(given)) => Some(given.clone()), _ => None }} system={*system} act={act.clone()} />
                 }
-                <Answers {check} {chosen} {choose} />
-                <label class="tick"><input type="checkbox" checked={*unsure} onchange={onunsure} /><span>{ "I am not sure of this" }</span></label>
+                <Answers {check} {chosen} {read} {choose} />
+                <label class="tick"><input type="checkbox" checked={is_unsure} onchange={onunsure} /><span>{ "I am not sure of this" }</span></label>
                 <div class="row">
                     <button type="button" class="ghost" aria-pressed={(answer == Some(&Answer::CannotTell)).to_string()} onclick={cannot_tell}>{ "Can't tell" }</button>
                     if answered {
@@ -192,7 +197,7 @@ pub fn Walk(props: &Props) -> Html {
                 <p class="why">{ "That was the last check." }</p>
             }
             <div class="foot">
-                <button type="button" class="prime" onclick={onward}>
+                <button type="button" class={if answered || next.is_none() { "prime" } else { "second" }} onclick={onward}>
                     { match (answered, next.is_some()) {
                         (true, true) => "Next check",
                         (false, true) => "Skip for now",

@@ -7,8 +7,8 @@ use super::icon::{Icon, Shape};
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
-    /// What is wrong.
-    pub fault: ShelfFault,
+    /// What is wrong; none when everything is kept but room is running out.
+    pub fault: Option<ShelfFault>,
     /// How many garments have changes that are not kept.
     pub unkept: usize,
 }
@@ -20,7 +20,7 @@ pub fn Alert(props: &Props) -> Html {
         <div class="alert" role="alert">
             <Icon shape={Shape::Care} />
             <p>
-                { props.fault.to_string() }
+                { props.fault.map_or("Room is running out in this browser. Everything is kept so far. Export your rack, then delete garments you no longer need.".to_owned(), |fault| fault.to_string()) }
                 if props.unkept > 0 {
                     { format!(" Not kept: the latest changes to {}.", if props.unkept == 1 { "1 garment".to_owned() } else { format!("{} garments", props.unkept) }) }
                 }

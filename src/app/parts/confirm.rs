@@ -24,9 +24,17 @@ pub fn Confirm(props: &Props) -> Html {
         let dialog = dialog.clone();
         use_effect_with((), move |()| document::open_dialog(&dialog));
     }
-    let no = props.answered.reform(|_: MouseEvent| false);
-    let yes = props.answered.reform(|_: MouseEvent| true);
-    let cancelled = props.answered.reform(|_: Event| false);
+    let answer = |yes: bool| {
+        let (dialog, answered) = (dialog.clone(), props.answered.clone());
+        move || {
+            document::close_dialog(&dialog);
+            answered.emit(yes);
+        }
+    };
+    let (no, yes, cancel) = (answer(false), answer(true), answer(false));
+    let no = Callback::from(move |_: MouseEvent| no());
+    let yes = Callback::from(move |_: MouseEvent| yes());
+    let cancelled = Callback::from(move |_: Event| cancel());
     html! {
         <dialog class="confirm" ref={dialog} oncancel={cancelled} aria-labelledby="confirm-question" aria-describedby="confirm-explains">
             <h2 id="confirm-question">{ &props.question }</h2>

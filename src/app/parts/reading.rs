@@ -131,7 +131,7 @@ pub fn Reading(props: &Props) -> Html {
         let unit = shown.as_ref().map_or(input.unit_in(system), |typed| typed.unit);
         let text = shown.map_or(String::new(), |typed| typed.text);
         let id = format!("{}-{}", check.key, input.key);
-        let fault = faults.get(input.key).filter(|_| *touched || !text.is_empty()).filter(|_| *touched);
+        let fault = faults.get(input.key).filter(|_| *touched);
         let fault_id = format!("{id}-fault");
         let ask_id = format!("{id}-ask");
         if input.kind == InputKind::YesNo {
@@ -163,7 +163,7 @@ pub fn Reading(props: &Props) -> Html {
         });
         let units = units(input);
         let usual = input
-            .default
+            .usual()
             .and_then(|amount| input.unit.convert(amount, unit))
             .map(|amount| format!("{} if left empty", written_exactly(amount, 2, Decimal::Point)));
         html! {
@@ -195,9 +195,9 @@ pub fn Reading(props: &Props) -> Html {
             </button>
             if *open {
                 <div class="reading-form">
-                    { for instrument.inputs.iter().filter(|input| input.default.is_none() || input.kind == InputKind::YesNo).map(field) }
+                    { for instrument.inputs.iter().filter(|input| input.usual().is_none() || input.kind == InputKind::YesNo).map(field) }
                     <details><summary>{ "How good is the reading" }</summary>
-                        { for instrument.inputs.iter().filter(|input| input.default.is_some() && input.kind != InputKind::YesNo).map(field) }
+                        { for instrument.inputs.iter().filter(|input| input.usual().is_some() && input.kind != InputKind::YesNo).map(field) }
                     </details>
                     if let Some(fault) = whole_fault {
                         <p class="fault" role="alert">{ fault }</p>

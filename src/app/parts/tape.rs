@@ -12,9 +12,9 @@ use crate::app::words::{Headline, headline};
 /// Width of the drawing; quality from -3 to 3 standard deviations runs along it.
 const WIDTH: f64 = 340.0;
 const ENDS: f64 = 3.0;
-const HILL_FOOT: f64 = 54.0;
+const HILL_FOOT: f64 = 46.0;
 /// Height of the hill at a density of 1; a belief with a spread of half a band stands four fifths as high.
-const HILL_HEIGHT: f64 = 62.0;
+const HILL_HEIGHT: f64 = 54.0;
 const POINTS: usize = 61;
 /// Where one band gives way to the next.
 const CUTS: [f64; 4] = [-1.5, -0.5, 0.5, 1.5];
@@ -63,31 +63,36 @@ pub fn Tape(props: &Props) -> Html {
     let (likely, _) = appraisal.likely();
     let (low, middle, high) = appraisal.range();
     let checked = appraisal.evidence() > 0;
+    // Bare, the strip is thinner and its bands have no names: the headline stands beside it.
+    let strip = if props.bare { 10.0 } else { 26.0 };
+    let under = HILL_FOOT + strip + if props.bare { 7.0 } else { 10.0 };
     let edges: Vec<f64> = [-ENDS].into_iter().chain(CUTS).chain([ENDS]).map(along).collect();
     html! {
         <div class="tape">
             if !props.bare {
                 <p class="tape-lead"><strong>{ &lead }</strong>{ " " }<span>{ &rest }</span></p>
             }
-            <svg viewBox="0 0 340 96" role="img" aria-label={format!("{lead}, {rest}")} focusable="false">
+            <svg viewBox={if props.bare { "0 0 340 68" } else { "0 0 340 88" }} role="img" aria-label={format!("{lead}, {rest}")} focusable="false">
                 <path class="tape-area" d={area} />
                 <path class="tape-line" d={line} />
-                <rect class="tape-strip" x="0" y={HILL_FOOT.to_string()} width="340" height="26" />
+                <rect class="tape-strip" x="0" y={HILL_FOOT.to_string()} width="340" height={strip.to_string()} />
                 <path class="tape-ticks" d={ticks()} />
+                if !props.bare {
                 <g>
                     { for Band::ALL.into_iter().map(|band| {
                         let (left, right) = (edges[band.index()], edges[band.index() + 1]);
                         let named = checked && band == likely;
                         html! {
                             <text key={band.index()} class={classes!("tape-band", named.then_some("is-likely"))}
-                                x={tenth((left + right) / 2.0).to_string()} y="75">{ band.name() }</text>
+                                x={tenth((left + right) / 2.0).to_string()} y="67">{ band.name() }</text>
                         }
                     }) }
                 </g>
-                <path class="tape-cuts" d={CUTS.map(|cut| format!("M{} {HILL_FOOT}v26", tenth(along(cut)))).concat()} />
+                }
+                <path class="tape-cuts" d={CUTS.map(|cut| format!("M{} {HILL_FOOT}v{strip}", tenth(along(cut)))).concat()} />
                 if checked {
-                    <path class="tape-range" d={format!("M{} 90H{}", tenth(along(low)), tenth(along(high)))} />
-                    <circle class="tape-middle" cx={tenth(along(middle)).to_string()} cy="90" r="5" />
+                    <path class="tape-range" d={format!("M{} {under}H{}", tenth(along(low)), tenth(along(high)))} />
+                    <circle class="tape-middle" cx={tenth(along(middle)).to_string()} cy={under.to_string()} r="5" />
                 }
             </svg>
         </div>

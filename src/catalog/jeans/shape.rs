@@ -4,6 +4,7 @@ use crate::catalog::sources;
 use crate::check::{Check, Level, Span, Speaks};
 use crate::grading::{Curve, Group};
 use crate::measure;
+use crate::specimen::{BackPockets, Bagging, LegTwist, Picture, Symmetry};
 use crate::trade::{Aspect, Stage};
 
 pub(in crate::catalog) static HANG: Check = Check {
@@ -20,21 +21,21 @@ pub(in crate::catalog) static HANG: Check = Check {
             name: "Plainly unequal",
             line: "Hems more than 10 mm (⅜ in) apart, or one leg swings.",
             spans: &[],
-            drawn: None,
+            drawn: Some(Picture::Symmetry(Symmetry { length_off_mm: 14.0, width_off_mm: 0.0 })),
         },
         Level {
             key: "slightly",
             name: "Slightly unequal",
             line: "Hems 5 to 10 mm apart (3⁄16 to ⅜ in).",
             spans: &[],
-            drawn: None,
+            drawn: Some(Picture::Symmetry(Symmetry { length_off_mm: 7.0, width_off_mm: 0.0 })),
         },
         Level {
             key: "equal",
             name: "Equal",
             line: "Hems within 5 mm (3⁄16 in); both hang the same way.",
             spans: &[],
-            drawn: None,
+            drawn: Some(Picture::Symmetry(Symmetry { length_off_mm: 0.0, width_off_mm: 0.0 })),
         },
     ],
     seconds: 6,
@@ -62,28 +63,28 @@ pub(in crate::catalog) static LEG_TWIST: Check = Check {
             name: "Over 25 mm",
             line: "More than 1 in: the seam walks on to the front.",
             spans: &[Span { low: 25.0, high: f64::INFINITY }],
-            drawn: None,
+            drawn: Some(Picture::LegTwist(LegTwist { twist_mm: 32.0 })),
         },
         Level {
             key: "15-to-25",
             name: "15 to 25 mm",
             line: "About ⅝ to 1 in: plain when worn.",
             spans: &[Span { low: 15.0, high: 25.0 }],
-            drawn: None,
+            drawn: Some(Picture::LegTwist(LegTwist { twist_mm: 20.0 })),
         },
         Level {
             key: "8-to-15",
             name: "8 to 15 mm",
             line: "About 5⁄16 to ⅝ in: you must look for it.",
             spans: &[Span { low: 8.0, high: 15.0 }],
-            drawn: None,
+            drawn: Some(Picture::LegTwist(LegTwist { twist_mm: 11.0 })),
         },
         Level {
             key: "under-8",
             name: "Under 8 mm",
             line: "Less than 5⁄16 in: the seam runs true.",
             spans: &[Span { low: f64::NEG_INFINITY, high: 8.0 }],
-            drawn: None,
+            drawn: Some(Picture::LegTwist(LegTwist { twist_mm: 3.0 })),
         },
     ],
     seconds: 15,
@@ -106,17 +107,33 @@ pub(in crate::catalog) static PAIR_MATCH: Check = Check {
     meaning: "This is where every eye goes, so it shows the care of cutting and sewing. It says nothing about strength. \
         Pockets set at a slant on purpose are fine when both slant alike.",
     levels: &[
-        Level { key: "off", name: "Plainly off", line: "More than 6 mm (¼ in) on any of them.", spans: &[], drawn: None },
         Level {
-            key: "3-to-6", name: "Off by 3 to 6 mm", line: "You see it when you look (⅛ to ¼ in).", spans: &[], drawn: None
+            key: "off",
+            name: "Plainly off",
+            line: "More than 6 mm (¼ in) on any of them.",
+            spans: &[],
+            drawn: Some(Picture::BackPockets(BackPockets { level_off_mm: 9.0, centre_off_mm: 7.0, yoke_off_mm: 8.0 })),
         },
-        Level { key: "within-3", name: "Within 3 mm", line: "You must measure to find it (⅛ in).", spans: &[], drawn: None },
+        Level {
+            key: "3-to-6",
+            name: "Off by 3 to 6 mm",
+            line: "You see it when you look (⅛ to ¼ in).",
+            spans: &[],
+            drawn: Some(Picture::BackPockets(BackPockets { level_off_mm: 4.5, centre_off_mm: 3.0, yoke_off_mm: 4.5 })),
+        },
+        Level {
+            key: "within-3",
+            name: "Within 3 mm",
+            line: "You must measure to find it (⅛ in).",
+            spans: &[],
+            drawn: Some(Picture::BackPockets(BackPockets { level_off_mm: 2.0, centre_off_mm: 1.0, yoke_off_mm: 2.0 })),
+        },
         Level {
             key: "exact",
             name: "Exact",
             line: "No difference to find; yoke ends meet on one point.",
             spans: &[],
-            drawn: None,
+            drawn: Some(Picture::BackPockets(BackPockets { level_off_mm: 0.0, centre_off_mm: 0.0, yoke_off_mm: 0.0 })),
         },
     ],
     seconds: 8,
@@ -144,23 +161,29 @@ pub(in crate::catalog) static SIT_TEST: Check = Check {
             name: "They gape or bag at once",
             line: "Band gapes or drops, knees stay out.",
             spans: &[],
-            drawn: None,
+            drawn: Some(Picture::Bagging(Bagging { bag_mm: 32.0, gape_mm: 40.0 })),
         },
         Level {
             key: "some",
             name: "They bag somewhat",
             line: "Seat or knees stay out; you would notice in a mirror.",
             spans: &[],
-            drawn: None,
+            drawn: Some(Picture::Bagging(Bagging { bag_mm: 18.0, gape_mm: 18.0 })),
         },
         Level {
             key: "slight",
             name: "They bag, then recover",
             line: "Back in shape after a minute of walking.",
             spans: &[],
-            drawn: None,
+            drawn: Some(Picture::Bagging(Bagging { bag_mm: 7.0, gape_mm: 5.0 })),
         },
-        Level { key: "stays", name: "As before", line: "Waistband in place, knees and seat smooth.", spans: &[], drawn: None },
+        Level {
+            key: "stays",
+            name: "As before",
+            line: "Waistband in place, knees and seat smooth.",
+            spans: &[],
+            drawn: Some(Picture::Bagging(Bagging { bag_mm: 0.0, gape_mm: 0.0 })),
+        },
     ],
     seconds: 60,
     stage: Stage::Worn,

@@ -4,6 +4,7 @@ use crate::catalog::sources;
 use crate::check::{Check, Level, Span, Speaks, When};
 use crate::grading::{Curve, Group};
 use crate::measure;
+use crate::specimen::{Crotch, Picture, StressPoints, Tear};
 use crate::trade::{Aspect, Stage};
 
 use super::finish::DRY_WORK;
@@ -22,22 +23,28 @@ pub(in crate::catalog) static TACKS: Check = Check {
             name: "0 to 3",
             line: "Most ends are held by plain stitching only.",
             spans: &[Span { low: f64::NEG_INFINITY, high: 3.5 }],
-            drawn: None,
+            drawn: Some(Picture::StressPoints(StressPoints { secured: 2 })),
         },
-        Level { key: "some", name: "4 to 6", line: "About half of them.", spans: &[Span { low: 3.5, high: 6.5 }], drawn: None },
+        Level {
+            key: "some",
+            name: "4 to 6",
+            line: "About half of them.",
+            spans: &[Span { low: 3.5, high: 6.5 }],
+            drawn: Some(Picture::StressPoints(StressPoints { secured: 5 })),
+        },
         Level {
             key: "most",
             name: "7 to 8",
             line: "Two or three are missing.",
             spans: &[Span { low: 6.5, high: 8.5 }],
-            drawn: None,
+            drawn: Some(Picture::StressPoints(StressPoints { secured: 8 })),
         },
         Level {
             key: "all",
             name: "9 to 10",
             line: "Nearly every one.",
             spans: &[Span { low: 8.5, high: f64::INFINITY }],
-            drawn: None,
+            drawn: Some(Picture::StressPoints(StressPoints { secured: 10 })),
         },
     ],
     seconds: 15,
@@ -68,22 +75,28 @@ pub(in crate::catalog) static CROTCH: Check = Check {
             name: "With a gap or pulled threads",
             line: "You see light, open stitches or strained thread.",
             spans: &[],
-            drawn: None,
+            drawn: Some(Picture::Crotch(Crotch { miss_mm: 6.0, gap: true, tack: false })),
         },
         Level {
             key: "off",
             name: "Off by more than 5 mm",
             line: "Seam lines miss each other plainly (over 3⁄16 in).",
             spans: &[],
-            drawn: None,
+            drawn: Some(Picture::Crotch(Crotch { miss_mm: 8.0, gap: false, tack: false })),
         },
-        Level { key: "near", name: "Within 5 mm", line: "Close, closed and firm (within 3⁄16 in).", spans: &[], drawn: None },
+        Level {
+            key: "near",
+            name: "Within 5 mm",
+            line: "Close, closed and firm (within 3⁄16 in).",
+            spans: &[],
+            drawn: Some(Picture::Crotch(Crotch { miss_mm: 3.0, gap: false, tack: false })),
+        },
         Level {
             key: "exact",
             name: "Exactly, and tacked",
             line: "One crossing point, with a zigzag bar or extra rows.",
             spans: &[],
-            drawn: None,
+            drawn: Some(Picture::Crotch(Crotch { miss_mm: 0.0, gap: false, tack: true })),
         },
     ],
     seconds: 6,
@@ -106,27 +119,33 @@ pub(in crate::catalog) static REPAIRS: Check = Check {
     meaning: "Holes made for looks are no fault; leaving them to run is. Stitching back and forth around the edge or cloth \
         behind stops the tear. A toe will find an open hole at the knee first.",
     levels: &[
-        Level { key: "running", name: "Not at all", line: "Edges tear on; yarns hang by one end.", spans: &[], drawn: None },
+        Level {
+            key: "running",
+            name: "Not at all",
+            line: "Edges tear on; yarns hang by one end.",
+            spans: &[],
+            drawn: Some(Picture::Tear(Tear { sewn: 0.0, backed: false })),
+        },
         Level {
             key: "weak",
             name: "In places",
             line: "Some stitching, but an edge is still free to run.",
             spans: &[],
-            drawn: None,
+            drawn: Some(Picture::Tear(Tear { sewn: 0.55, backed: false })),
         },
         Level {
             key: "backed",
             name: "With stitching or backing",
             line: "Cloth behind, or stitching all round each hole.",
             spans: &[],
-            drawn: None,
+            drawn: Some(Picture::Tear(Tear { sewn: 0.55, backed: true })),
         },
         Level {
             key: "worked",
             name: "With both, and flat",
             line: "Cloth behind and stitching all round; flat, nothing scratches.",
             spans: &[],
-            drawn: None,
+            drawn: Some(Picture::Tear(Tear { sewn: 1.0, backed: true })),
         },
     ],
     seconds: 10,
