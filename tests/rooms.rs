@@ -16,7 +16,7 @@ const ROOMS: [(&str, &[&str], &str); 10] = [
     ("trade", &[], "Nouns only."),
     ("source", &[], "The bibliography."),
     ("specimen", &[], "Pictures drawn from a seed; which answer shows which picture is for the catalog to say."),
-    ("measure", &["quantity"], "Readings in, estimates out."),
+    ("measure", &["quantity", "source"], "Readings in, estimates out; an instrument names what its formula leans on."),
     ("grading", &["trade"], "Belief about bands; stages decide what a check costs in time."),
     (
         "check",
@@ -82,7 +82,7 @@ const OTHERWISE: [(&str, &str, &str); 2] = [
     ("measure/direct.rs", "tacks", "the key of an instrument, which has a list of its own"),
 ];
 
-/// A source file: its path below `src`, its code without comments and strings, and its strings.
+/// A source file: its path below `src`, its code without comments and strings, and the strings above its unit tests.
 struct File {
     path: String,
     code: String,
@@ -98,7 +98,10 @@ fn files() -> Vec<File> {
             if path.is_dir() {
                 folders.push(path);
             } else if path.extension().is_some_and(|end| end == "rs") {
-                let (code, strings) = stripped(&fs::read_to_string(&path).expect("text"));
+                let text = fs::read_to_string(&path).expect("text");
+                let (code, _) = stripped(&text);
+                // Unit tests at a file's foot may name checks.
+                let (_, strings) = stripped(text.split("#[cfg(test)]").next().unwrap_or_default());
                 let path = path.strip_prefix(&root).expect("below src").to_string_lossy().replace('\\', "/");
                 found.push(File { path, code, strings });
             }
