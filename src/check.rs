@@ -1,8 +1,7 @@
 //! One question put to a garment, its ordered answers, and how an answer counts as evidence. What the questions are stands in `catalog`.
 
 use crate::grading::{Care, Curve, Evidence, Weights};
-use crate::measure::{Fault, Instrument, Outcome};
-use crate::quantity::Unit;
+use crate::measure::{Instrument, Outcome};
 use crate::source::Source;
 use crate::specimen::Picture;
 use crate::trade::{Aspect, Stage};
@@ -30,8 +29,8 @@ pub struct Check {
     pub aspect: Aspect,
     /// Whether the answer speaks of quality, of cost, or of both.
     pub speaks: Speaks,
-    /// An instrument whose reading can answer the check; its levels then carry spans.
-    pub instrument: Option<&'static Instrument>,
+    /// Instruments whose reading can answer the check, the handiest first; all give the same unit, and the levels then carry spans in it.
+    pub instruments: &'static [&'static Instrument],
     /// Asked only when another check has one of these answers.
     pub asked_when: Option<When>,
     /// The usual caution, where the work can hurt someone or harm goods.
@@ -111,21 +110,9 @@ impl Check {
         self.levels.iter().enumerate().find(|(_, level)| level.key == key)
     }
 
-    /// What the readings of its instrument come to, given by input key with the unit they were given in; none without an instrument.
-    /// Of two readings for one input the later counts; one for an input that the instrument does not have is passed over.
-    ///
-    /// # Errors
-    /// The instrument's [`Fault`].
-    pub fn outcome(&self, given: impl Iterator<Item = (&'static str, f64, Unit)>) -> Option<Result<Outcome, Fault>> {
-        let instrument = self.instrument?;
-        let mut amounts = vec![None; instrument.inputs.len()];
-        for (key, amount, unit) in given {
-            if let Some((place, input)) = instrument.input(key) {
-                // A unit of another kind than the input's cannot be typed, but it could stand in a damaged page.
-                amounts[place] = Some(unit.convert(amount, input.unit).unwrap_or(f64::NAN));
-            }
-        }
-        Some(instrument.estimate(&amounts))
+    /// The instrument of that key, if its readings can answer the check.
+    pub fn instrument(&self, key: &str) -> Option<&'static Instrument> {
+        self.instruments.iter().copied().find(|instrument| instrument.key == key)
     }
 
     /// How much a reading speaks for each level; a value on a border counts for both sides.

@@ -2,7 +2,7 @@
 
 use garment_assay::check::Check;
 use garment_assay::garment::{Answer, Appraisal, Garment};
-use garment_assay::measure::{Instrument, Outcome};
+use garment_assay::measure::{Also, Instrument, Outcome};
 use garment_assay::quantity::{Decimal, System, Unit, written_with_spread};
 use garment_assay::trade::{Band, PriceKind, Ticket};
 
@@ -126,6 +126,15 @@ pub fn outcome(outcome: &Outcome, unit: Unit, system: System) -> String {
     }
 }
 
+/// A further result of the same readings, in the person's units.
+pub fn also(also: &Also, system: System) -> String {
+    let own = also.unit.in_system(system);
+    match (also.unit.convert(also.value, own), also.unit.convert(also.uncertainty, own)) {
+        (Some(value), Some(spread)) => written_with_spread(value, spread, own, Decimal::Point),
+        _ => written_with_spread(also.value, also.uncertainty, also.unit, Decimal::Point),
+    }
+}
+
 /// Which input most of the spread comes from.
 pub fn budget(outcome: &Outcome, instrument: &Instrument) -> String {
     let named = outcome.budget.first().and_then(|(key, share)| Some((instrument.input(key)?.1.name, *share)));
@@ -143,9 +152,9 @@ pub fn answer(garment: &Garment, check: &'static Check, system: System) -> Strin
         Some(Answer::Skipped) => "skipped for now".to_owned(),
         Some(Answer::CannotTell) => "can’t tell".to_owned(),
         Some(Answer::Judged { level, .. }) => check.level(level).map_or(String::new(), |(_, level)| level.name.to_owned()),
-        Some(Answer::Measured(_)) => match (garment.reading(check), check.instrument) {
-            (Some(Ok(reading)), Some(instrument)) => outcome(&reading, instrument.unit, system),
-            _ => "measured, but the readings say nothing".to_owned(),
+        Some(Answer::Measured(readings)) => match readings.outcome() {
+            Ok(reading) => outcome(&reading, readings.instrument.unit, system),
+            Err(_) => "measured, but the readings say nothing".to_owned(),
         },
     }
 }

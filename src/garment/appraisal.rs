@@ -59,7 +59,7 @@ impl Garment {
     /// The instrument's [`Fault`] when the readings as kept say nothing.
     pub fn reading(&self, check: &'static Check) -> Option<Result<Outcome, Fault>> {
         match self.answer(check)? {
-            Answer::Measured(given) => check.outcome(given.iter().map(|given| (given.input, given.amount, given.unit))),
+            Answer::Measured(readings) => Some(readings.outcome()),
             _ => None,
         }
     }

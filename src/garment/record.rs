@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use crate::catalog::Family;
 use crate::check::{Check, Level};
 use crate::grading::Care;
+use crate::measure::{Fault, Instrument, Outcome};
 use crate::quantity::Unit;
 use crate::trade::{Day, Stage, Ticket};
 
@@ -41,6 +42,32 @@ pub struct Given {
     pub unit: Unit,
 }
 
+/// Readings of one instrument, as given.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Readings {
+    /// The instrument.
+    pub instrument: &'static Instrument,
+    /// What was given for its inputs, in any order; of two for one input the later counts.
+    pub given: Vec<Given>,
+}
+
+impl Readings {
+    /// What they come to.
+    ///
+    /// # Errors
+    /// The instrument's [`Fault`].
+    pub fn outcome(&self) -> Result<Outcome, Fault> {
+        let mut amounts = vec![None; self.instrument.inputs.len()];
+        for given in &self.given {
+            if let Some((place, input)) = self.instrument.input(given.input) {
+                // A unit of another kind than the input's cannot be typed, but it could stand in a damaged page.
+                amounts[place] = Some(given.unit.convert(given.amount, input.unit).unwrap_or(f64::NAN));
+            }
+        }
+        self.instrument.estimate(&amounts)
+    }
+}
+
 /// What a person answered to a check.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Answer {
@@ -52,7 +79,7 @@ pub enum Answer {
         care: Care,
     },
     /// Readings of the check's instrument, as given.
-    Measured(Vec<Given>),
+    Measured(Readings),
     /// Looked, and cannot tell.
     CannotTell,
     /// Not now: asked again before the garment is turned back, and when nothing else is left.
@@ -216,15 +243,16 @@ impl Garment {
     }
 
     /// Whether an act is about something that can be recorded of this garment: a check of its family; a level of that check, or finite
-    /// amounts for inputs of its instrument.
+    /// amounts for inputs of one of its instruments.
     fn takes(&self, act: &Act) -> bool {
         match act {
             Act::Answer(check, answer) | Act::PutBack(_, Entry { check, answer }) => {
                 let fits = match answer {
                     Answer::Judged { level, .. } => check.level(level).is_some(),
-                    Answer::Measured(readings) => check.instrument.is_some_and(|instrument| {
-                        readings.iter().all(|given| given.amount.is_finite() && instrument.input(given.input).is_some())
-                    }),
+                    Answer::Measured(Readings { instrument, given }) => {
+                        let asked = |given: &Given| given.amount.is_finite() && instrument.input(given.input).is_some();
+                        check.instruments.contains(instrument) && given.iter().all(asked)
+                    }
                     Answer::CannotTell | Answer::Skipped => true,
                 };
                 fits && self.family.checks.contains(check)

@@ -14,7 +14,7 @@ use serde_json::{Map, Value, json};
 use super::checksum::checksum;
 use crate::catalog::{FAMILIES, Family};
 use crate::check::Check;
-use crate::garment::{Act, Answer, Garment, Given, Id};
+use crate::garment::{Act, Answer, Garment, Given, Id, Readings};
 use crate::grading::Care;
 use crate::quantity::Unit;
 use crate::trade::{Currency, Day, PriceKind, Ticket};
@@ -170,9 +170,10 @@ fn answer_written(check: &Check, answer: &Answer) -> Value {
     match answer {
         Answer::Judged { level, care: Care::Usual } => json!({ "check": check.key, "judged": level }),
         Answer::Judged { level, care } => json!({ "check": check.key, "judged": level, "care": care.key() }),
-        Answer::Measured(readings) => json!({
+        Answer::Measured(Readings { instrument, given }) => json!({
             "check": check.key,
-            "measured": readings
+            "instrument": instrument.key,
+            "measured": given
                 .iter()
                 .map(|given| json!({ "input": given.input, "amount": given.amount, "unit": given.unit.key() }))
                 .collect::<Vec<_>>(),
@@ -281,8 +282,15 @@ fn answer_read(family: &'static Family, value: &Value) -> Option<(&'static Check
         };
         return Some((check, Answer::Judged { level: level.key, care }));
     }
-    let instrument = check.instrument.filter(|_| has_only(value, &["check", "measured"]))?;
-    let readings = value.get("measured")?.as_array()?.iter().map(|reading| {
+    if !has_only(value, &["check", "instrument", "measured"]) {
+        return None;
+    }
+    // Pages written before checks had a choice of instruments do not name one.
+    let instrument = match value.get("instrument") {
+        None => check.instruments.first().copied()?,
+        Some(key) => check.instrument(key.as_str()?)?,
+    };
+    let given = value.get("measured")?.as_array()?.iter().map(|reading| {
         let input = reading.get("input").filter(|_| has_only(reading, &["input", "amount", "unit"]))?.as_str()?;
         Some(Given {
             input: instrument.inputs.iter().find(|known| known.key == input)?.key,
@@ -290,5 +298,5 @@ fn answer_read(family: &'static Family, value: &Value) -> Option<(&'static Check
             unit: Unit::from_key(reading.get("unit")?.as_str()?)?,
         })
     });
-    Some((check, Answer::Measured(readings.collect::<Option<Vec<_>>>()?)))
+    Some((check, Answer::Measured(Readings { instrument, given: given.collect::<Option<Vec<_>>>()? })))
 }

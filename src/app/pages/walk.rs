@@ -165,8 +165,8 @@ pub fn Walk(props: &Props) -> Html {
                 if let Some(caution) = check.caution {
                     <p class="caution"><Icon shape={Shape::Care} /><span>{ caution }</span></p>
                 }
-                if check.instrument.is_some() {
-                    <Reading {check} given={match answer { Some(Answer::Measured(given)) => Some(given.clone()), _ => None }} system={*system} act={act.clone()} />
+                if !check.instruments.is_empty() {
+                    <Reading {check} kept={match answer { Some(Answer::Measured(readings)) => Some(readings.clone()), _ => None }} system={*system} act={act.clone()} />
                 }
                 <Answers {check} {chosen} {read} {choose} />
                 <label class="tick"><input type="checkbox" checked={is_unsure} onchange={onunsure} /><span>{ "I am not sure of this" }</span></label>

@@ -6,6 +6,7 @@ pub mod bar;
 pub mod confirm;
 pub mod drawn;
 pub mod icon;
+pub mod instrument_form;
 pub mod note;
 pub mod reading;
 pub mod tape;

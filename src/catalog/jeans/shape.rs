@@ -43,7 +43,7 @@ pub(in crate::catalog) static HANG: Check = Check {
     aspect: Aspect::Shape,
     // Power 3, shares 8/34/58 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Shape, slope: 0.9, thresholds: &[-3.17, -0.46] }),
-    instrument: None,
+    instruments: &[],
     asked_when: None,
     caution: None,
     sources: &[&sources::JUDGEMENT, &sources::COMMON_PRACTICE],
@@ -92,7 +92,7 @@ pub(in crate::catalog) static LEG_TWIST: Check = Check {
     aspect: Aspect::Shape,
     // Power 4, shares 10/22/38/30 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Shape, slope: 1.2, thresholds: &[-2.41, -0.88, 0.99] }),
-    instrument: Some(&measure::LEG_TWIST),
+    instruments: &[&measure::LEG_TWIST],
     asked_when: None,
     caution: None,
     sources: &[&sources::JUDGEMENT, &sources::TM207, &sources::TWIST_LIMIT, &sources::ISO_16322],
@@ -141,7 +141,7 @@ pub(in crate::catalog) static PAIR_MATCH: Check = Check {
     aspect: Aspect::Shape,
     // Power 4, shares 10/33/42/15 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Shape, slope: 1.2, thresholds: &[-2.41, -0.33, 1.95] }),
-    instrument: None,
+    instruments: &[],
     asked_when: None,
     caution: None,
     sources: &[&sources::JUDGEMENT, &sources::COMMON_PRACTICE],
@@ -190,7 +190,7 @@ pub(in crate::catalog) static SIT_TEST: Check = Check {
     aspect: Aspect::Shape,
     // Power 3, shares 12/35/38/15 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Shape, slope: 0.9, thresholds: &[-2.65, -0.17, 2.34] }),
-    instrument: None,
+    instruments: &[],
     asked_when: None,
     caution: Some("Feel waistband and hems for pins before you step in. Raw indigo marks pale seats: ask before you sit."),
     sources: &[&sources::JUDGEMENT, &sources::COMMON_PRACTICE],

@@ -55,7 +55,7 @@ pub(in crate::catalog) static STITCH_DENSITY: Check = Check {
     aspect: Aspect::Making,
     // Power 2, shares 10/28/62 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Stitching, slope: 0.6, thresholds: &[-4.09, -0.98] }),
-    instrument: Some(&measure::STITCH_DENSITY),
+    instruments: &[&measure::STITCH_DENSITY],
     asked_when: None,
     caution: None,
     sources: &[&sources::JUDGEMENT, &sources::SPI_BULLETIN, &sources::COUNTING],
@@ -113,7 +113,7 @@ pub(in crate::catalog) static STITCH_EVEN: Check = Check {
     aspect: Aspect::Making,
     // Power 4, shares 8/32/44/16 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Stitching, slope: 1.2, thresholds: &[-2.87, -0.52, 2.03] }),
-    instrument: None,
+    instruments: &[],
     asked_when: None,
     caution: None,
     sources: &[&sources::JUDGEMENT, &sources::COMMON_PRACTICE],
@@ -162,7 +162,7 @@ pub(in crate::catalog) static ROWS_TRUE: Check = Check {
     aspect: Aspect::Making,
     // Power 4, shares 9/34/42/15 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Stitching, slope: 1.2, thresholds: &[-2.74, -0.36, 2.12] }),
-    instrument: None,
+    instruments: &[],
     asked_when: None,
     caution: None,
     sources: &[&sources::JUDGEMENT, &sources::COMMON_PRACTICE],
@@ -211,7 +211,7 @@ pub(in crate::catalog) static STARTS_STOPS: Check = Check {
     aspect: Aspect::Making,
     // Power 3, shares 10/34/42/14 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Stitching, slope: 0.9, thresholds: &[-3.07, -0.36, 2.59] }),
-    instrument: None,
+    instruments: &[],
     asked_when: None,
     caution: Some("Do not pull thread ends on goods that are not yours: a chain stitch can run out whole."),
     sources: &[&sources::JUDGEMENT, &sources::ISO_4915],
@@ -260,7 +260,7 @@ pub(in crate::catalog) static RESTARTS: Check = Check {
     aspect: Aspect::Making,
     // Power 3, shares 9/27/38/26 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Stitching, slope: 0.9, thresholds: &[-3.21, -0.86, 1.54] }),
-    instrument: None,
+    instruments: &[],
     asked_when: None,
     caution: Some("Look only. Do not pull at bunched thread on goods that are not yours."),
     sources: &[&sources::JUDGEMENT],
@@ -309,7 +309,7 @@ pub(in crate::catalog) static THREAD_ENDS: Check = Check {
     aspect: Aspect::Making,
     // Power 1, shares 15/27/35/23 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Stitching, slope: 0.3, thresholds: &[-6.07, -1.18, 4.33] }),
-    instrument: Some(&measure::LOOSE_ENDS),
+    instruments: &[&measure::LOOSE_ENDS],
     asked_when: None,
     caution: Some("Do not pull thread ends: a chain stitch can run out whole. Trim your own with scissors."),
     sources: &[&sources::JUDGEMENT, &sources::COMMON_PRACTICE],
@@ -358,7 +358,7 @@ pub(in crate::catalog) static PUCKER: Check = Check {
     aspect: Aspect::Making,
     // Power 3, shares 7/25/45/23 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Stitching, slope: 0.9, thresholds: &[-3.53, -1.12, 1.77] }),
-    instrument: None,
+    instruments: &[],
     asked_when: None,
     caution: None,
     sources: &[&sources::JUDGEMENT, &sources::SEAM_SMOOTHNESS],
@@ -407,7 +407,7 @@ pub(in crate::catalog) static SEAM_WAVES: Check = Check {
     aspect: Aspect::Making,
     // Power 3, shares 8/26/40/26 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Stitching, slope: 0.9, thresholds: &[-3.37, -0.99, 1.54] }),
-    instrument: None,
+    instruments: &[],
     asked_when: Some(When { check: &STRETCH, levels: &["comfort", "stretch", "power"], share: 80 }),
     caution: None,
     sources: &[&sources::JUDGEMENT, &sources::COMMON_PRACTICE],

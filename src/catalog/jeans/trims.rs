@@ -49,7 +49,7 @@ pub(in crate::catalog) static CLOSURE: Check = Check {
     aspect: Aspect::Trims,
     // Power 3, shares 6/26/48/20 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Trims, slope: 0.9, thresholds: &[-3.51, -1.06, 1.9] }),
-    instrument: None,
+    instruments: &[],
     asked_when: None,
     caution: Some("A zip bites: keep skin and cloth clear of it."),
     sources: &[&sources::JUDGEMENT, &sources::COMMON_PRACTICE],
@@ -101,7 +101,7 @@ pub(in crate::catalog) static METAL: Check = Check {
         Curve { group: Group::Trims, slope: 0.6, thresholds: &[-4.56, -0.62, 3.21] },
         "Solid copper or brass parts cost a few times as much as thin plated steel.",
     ),
-    instrument: None,
+    instruments: &[],
     asked_when: None,
     caution: Some(
         "Nickel in buttons and rivets can cause a rash. If you are sensitive, cover the inner side. Limits depend on local \
@@ -156,7 +156,7 @@ pub(in crate::catalog) static POCKETING: Check = Check {
         Curve { group: Group::Trims, slope: 1.2, thresholds: &[-2.12, 0.24, 2.21] },
         "Heavy pocket cloth costs several times what thin cotton-polyester does, all out of sight.",
     ),
-    instrument: None,
+    instruments: &[],
     asked_when: None,
     caution: None,
     sources: &[&sources::JUDGEMENT, &sources::COMMON_PRACTICE],
@@ -205,7 +205,7 @@ pub(in crate::catalog) static BUTTONHOLE: Check = Check {
     aspect: Aspect::Trims,
     // Power 3, shares 9/33/42/16 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Trims, slope: 0.9, thresholds: &[-3.03, -0.46, 2.24] }),
-    instrument: None,
+    instruments: &[],
     asked_when: None,
     caution: None,
     sources: &[&sources::JUDGEMENT, &sources::COMMON_PRACTICE],
@@ -238,7 +238,7 @@ pub(in crate::catalog) static FLY_TYPE: Check = Check {
     stage: Stage::InHand,
     aspect: Aspect::Trims,
     speaks: Speaks::Cost("A button fly adds parts and sewing minutes."),
-    instrument: None,
+    instruments: &[],
     asked_when: None,
     caution: None,
     sources: &[&sources::COMMON_PRACTICE],
@@ -286,7 +286,7 @@ pub(in crate::catalog) static DETAILS: Check = Check {
     stage: Stage::InHand,
     aspect: Aspect::Trims,
     speaks: Speaks::Cost("Each detail adds about half a minute of sewing and some material."),
-    instrument: None,
+    instruments: &[],
     asked_when: None,
     caution: None,
     sources: &[&sources::JUDGEMENT, &sources::COMMON_PRACTICE, &sources::PRICE_AND_LIFE],
@@ -328,7 +328,7 @@ pub(in crate::catalog) static CARE_LABEL: Check = Check {
     aspect: Aspect::Trims,
     // Power 1, shares 6/24/70 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Trims, slope: 0.3, thresholds: &[-9.03, -3.04] }),
-    instrument: None,
+    instruments: &[],
     asked_when: None,
     caution: None,
     sources: &[&sources::JUDGEMENT, &sources::CARE_SYMBOLS, &sources::CFR_423],
@@ -394,7 +394,7 @@ pub(in crate::catalog) static MADE_IN: Check = Check {
     speaks: Speaks::Cost(
         "Sets what a sewing minute costs and which duty may apply; between the ends of this list that is roughly tenfold.",
     ),
-    instrument: None,
+    instruments: &[],
     asked_when: None,
     caution: None,
     sources: &[&sources::MINUTE_COSTS, &sources::ORIGIN_RULES],

@@ -1,0 +1,24 @@
+//! Which screen the page is on, as far as a browser tells, and whether it is magnified by two fingers.
+
+use web_sys::{Window, window};
+
+/// Names the screen: its size in CSS pixels and the device pixels to each. Page zoom, another monitor and a change of the system's
+/// scaling all change the name; so does nothing that leaves a ruler right.
+pub fn name() -> Option<String> {
+    let window = window()?;
+    let screen = window.screen().ok()?;
+    let (one, other) = (screen.width().ok()?, screen.height().ok()?);
+    // A phone that is turned is the same screen.
+    let (long, short) = (one.max(other), one.min(other));
+    Some(format!("{long}x{short}@{:.4}", window.device_pixel_ratio()))
+}
+
+/// Whether two fingers have magnified the page: then nothing on it has its size.
+pub fn is_magnified() -> bool {
+    window().as_ref().and_then(Window::visual_viewport).is_some_and(|view| (view.scale() - 1.0).abs() > 0.001)
+}
+
+/// Height that a page can fill, in CSS pixels.
+pub fn height() -> f64 {
+    window().and_then(|window| window.inner_height().ok()?.as_f64()).unwrap_or(600.0)
+}
