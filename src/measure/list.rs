@@ -1,10 +1,6 @@
 //! Every instrument there is, in the order in which the bench shows them.
 
-use super::{CLOTH_MASS, Instrument, LOOSE_ENDS, STITCH_DENSITY, TACKS};
-use super::{
-    COLOUR_CHANGE, COLOUR_CHANGE_BY_METER, GIRTH, GIVE, GROWTH, LEG_TWIST, PILLING, RUB_OFF, SEAM_SMOOTHNESS, SEAM_TWIST,
-    SHRINKAGE, SHRINKAGE_TO_EXPECT, STAINING_BY_METER, STRETCH_AND_RECOVERY,
-};
+use super::*;
 
 /// All instruments; their keys are unique.
 pub static INSTRUMENTS: &[&Instrument] = &[
@@ -12,8 +8,18 @@ pub static INSTRUMENTS: &[&Instrument] = &[
     &STITCH_DENSITY,
     &LOOSE_ENDS,
     &TACKS,
+    // Seams.
+    &SEAM_STRENGTH,
+    &THREAD_USE,
+    &SEWING_TIME,
     // Cloth.
     &CLOTH_MASS,
+    &CLOTH_MASS_WEIGHED,
+    &CLOTH_MASS_BUILT,
+    &CLOTH_MASS_COMPARED,
+    &THREAD_COUNT,
+    &CLOTH_COVER,
+    &YARN,
     // Stretch, shrinkage and twist.
     &GIVE,
     &GROWTH,
