@@ -170,7 +170,8 @@ fn a_label_is_set_beside_the_reading() {
 #[test]
 fn growth_is_weighed_by_the_class_of_the_cloth() {
     let says = |pulled: f64, rested: f64| pull(100.0, pulled, Some(rested)).unwrap().says;
-    assert!(says(125.0, 104.0).iter().any(|says| says.contains("no longer than good cloth")));
+    assert!(says(125.0, 103.0).iter().any(|says| says.contains("no longer than good cloth")));
+    assert!(says(125.0, 105.0).iter().any(|says| says.contains("too near to tell")));
     assert!(says(125.0, 109.0).iter().any(|says| says.contains("may bag")));
 }
 

@@ -277,7 +277,7 @@ fn formula(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     else {
         return Err(Fault::WrongNumberOfReadings { needed: INPUTS.len(), given: amounts.len() });
     };
-    let point = JEANS_POINTS.iter().nth(point as usize).ok_or(Fault::NotAChoice(&INPUTS[0]))?;
+    let point = JEANS_POINTS.get(point as usize).ok_or(Fault::NotAChoice(&INPUTS[0]))?;
     let readings: Vec<f64> = [Some(first), second, third, fourth, fifth].into_iter().flatten().collect();
     let read = length_of_readings(&readings, one_reading, tape);
     let double = point.doubled && round == 0.0;

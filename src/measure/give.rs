@@ -356,12 +356,14 @@ fn trial(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     for class in &classes {
         outcome = outcome.saying(class.says);
     }
-    if let (Some(rested), true) = (rested, !classes.is_empty()) {
+    if let (Some((value, u)), true) = (outcome.also("growth").map(|also| (also.value, also.uncertainty)), !classes.is_empty()) {
         let good = classes.iter().fold(0.0_f64, |most, class| most.max(class.good_growth));
-        outcome = outcome.saying(if percent(rested) <= good {
+        outcome = outcome.saying(if value + u <= good {
             "It stays no longer than good cloth of its class does."
-        } else {
+        } else if value - u > good {
             "It stays longer than good cloth of its class: knees and seat may bag."
+        } else {
+            "Whether it stays too long is too near to tell by hand."
         });
     }
     if let Some(expected) = elastane.and_then(expected_give) {

@@ -58,7 +58,7 @@ impl GradeScale {
     /// The words for a grade: those of the whole step, or of both steps it lies between, better one first.
     pub fn words(&self, grade: Grade) -> (&'static str, Option<&'static str>) {
         let step = |whole: u8| self.steps[usize::from(whole.clamp(1, 5) - 1)];
-        if grade.0 % 2 == 0 { (step(grade.0 / 2), None) } else { (step(grade.0 / 2 + 1), Some(step(grade.0 / 2))) }
+        if grade.0.is_multiple_of(2) { (step(grade.0 / 2), None) } else { (step(grade.0 / 2 + 1), Some(step(grade.0 / 2))) }
     }
 }
 
@@ -220,8 +220,7 @@ pub fn staining_difference(white: Lab, stained: Lab) -> f64 {
 /// ISO 105-A04, as two public implementations have it. Handbook, section 7.
 pub fn staining_grade(difference: &Estimate<Number>) -> Estimate<Number> {
     let value = difference.value();
-    // Written so that not a number goes to unknown.
-    if !(value >= 0.0) {
+    if value.is_nan() || value < 0.0 {
         return Estimate::unknown();
     }
     let curved = Estimate::<Number>::exact(6.1) - difference.ln() * 1.45;
@@ -289,7 +288,7 @@ pub fn change_difference(before: Lab, after: Lab) -> f64 {
 /// ISO 105-A05:1996, as two public implementations have it. Handbook, section 7.
 pub fn change_grade(difference: &Estimate<Number>) -> Estimate<Number> {
     let value = difference.value();
-    if !(value >= 0.0) {
+    if value.is_nan() || value < 0.0 {
         return Estimate::unknown();
     }
     let five = Estimate::<Number>::exact(5.0);
@@ -306,7 +305,7 @@ pub fn change_grade(difference: &Estimate<Number>) -> Estimate<Number> {
 /// ISO 105-A05:1996, as two public implementations have it. Handbook, section 7.
 pub fn change_grade_by_table(difference: f64) -> Option<Grade> {
     const BORDERS: [f64; 8] = [0.40, 1.25, 2.10, 2.95, 4.10, 5.80, 8.20, 11.60];
-    if !(difference >= 0.0) {
+    if difference.is_nan() || difference < 0.0 {
         return None;
     }
     let below = BORDERS.iter().filter(|border| difference >= **border).count();
@@ -340,7 +339,12 @@ const fn half_steps(scale: &GradeScale) -> [Choice; 9] {
 pub const GRADE_SPREAD: f64 = 0.5;
 
 const fn grade_input(choices: &'static [Choice]) -> Input {
-    Input::choice("grade", "Grade", "Choose the step that looks most like it. Take the worse of two when you waver.", choices)
+    Input::choice(
+        "grade",
+        "Grade",
+        "Choose the step that looks most like it. When you waver between two, take the one between them.",
+        choices,
+    )
 }
 
 const fn grade_spread() -> Input {
@@ -458,7 +462,7 @@ fn rubbed(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
         return Err(Fault::WrongNumberOfReadings { needed: RUB_OFF_INPUTS.len(), given: amounts.len() });
     };
     let mut outcome = graded(amounts)?;
-    let Some(cloth) = cloth.and_then(|place| USUAL_RUB_OFF.iter().nth(place as usize)) else { return Ok(outcome) };
+    let Some(cloth) = cloth.and_then(|place| USUAL_RUB_OFF.get(place as usize)) else { return Ok(outcome) };
     let (least, most) = if wet == 0.0 { cloth.dry } else { cloth.wet };
     outcome = outcome.with("usual-least", "Usual for such cloth, from", &Estimate::<Number>::exact(least), Unit::Count).with(
         "usual-most",

@@ -437,7 +437,7 @@ fn expected(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     let [Some(cloth), Some(warmth), Some(drying), size] = *amounts else {
         return Err(Fault::WrongNumberOfReadings { needed: EXPECTED.len(), given: amounts.len() });
     };
-    let cloth = CLOTHS_BEFORE_WASH.iter().nth(cloth as usize).ok_or(Fault::NotAChoice(&EXPECTED[0]))?;
+    let cloth = CLOTHS_BEFORE_WASH.get(cloth as usize).ok_or(Fault::NotAChoice(&EXPECTED[0]))?;
     let warmth = if warmth < 1.0 {
         Warmth::Cool
     } else if warmth < 2.0 {
