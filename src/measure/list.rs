@@ -1,6 +1,6 @@
 //! Every instrument there is, in the order in which the bench shows them.
 
-use super::{CLOTH_MASS, GIVE, GROWTH, Instrument, LEG_TWIST, LOOSE_ENDS, STITCH_DENSITY, TACKS};
+use super::*;
 
 /// All instruments; their keys are unique.
 pub static INSTRUMENTS: &[&Instrument] = &[
@@ -8,10 +8,33 @@ pub static INSTRUMENTS: &[&Instrument] = &[
     &STITCH_DENSITY,
     &LOOSE_ENDS,
     &TACKS,
+    // Seams.
+    &SEAM_STRENGTH,
+    &THREAD_USE,
+    &SEWING_TIME,
     // Cloth.
     &CLOTH_MASS,
+    &CLOTH_MASS_WEIGHED,
+    &CLOTH_MASS_BUILT,
+    &CLOTH_MASS_COMPARED,
+    &THREAD_COUNT,
+    &CLOTH_COVER,
+    &YARN,
     // Stretch, shrinkage and twist.
     &GIVE,
     &GROWTH,
+    &STRETCH_AND_RECOVERY,
+    &SHRINKAGE,
+    &SHRINKAGE_TO_EXPECT,
     &LEG_TWIST,
+    &SEAM_TWIST,
+    // Tape.
+    &GIRTH,
+    // Grades by eye, and by colour meter.
+    &RUB_OFF,
+    &COLOUR_CHANGE,
+    &SEAM_SMOOTHNESS,
+    &PILLING,
+    &STAINING_BY_METER,
+    &COLOUR_CHANGE_BY_METER,
 ];

@@ -188,3 +188,173 @@ pub fn density_after_shrinking(density: &Estimate<PerLength>, shrinkage: &Estima
 pub fn one_stitch_more_or_less(length: &Estimate<Length>) -> Estimate<PerLength> {
     Estimate::<Number>::exact(1.0) / length
 }
+
+/// How long a stretch of seam has to be counted to tell a density from the nearest edge of a band.
+///
+/// # Formula
+/// The length `L` at which the edge lies two standard uncertainties away: `L = 2 sqrt(u_N^2 + (S u_L)^2) / |S - edge|`, since
+/// `u(S) = sqrt(u_N^2 + (S u_L)^2) / L`.
+///
+/// # Where it holds
+/// `u_N` as for [`STITCH_DENSITY`], by whether the ruler starts on a needle hole. None when there is no edge, when the density sits on an
+/// edge, or when nothing is known. The length asked for may be longer than any seam; that is the answer, then.
+///
+/// # Source
+/// The formula of [`STITCH_DENSITY`] solved for the length; the rule of two spreads from the handbook, section 1.3.
+///
+/// # Example
+/// ```
+/// use garment_assay::measure::length_that_tells;
+/// use garment_assay::quantity::{Estimate, Unit};
+/// let per_inch = |density| Estimate::exact_in(density, Unit::PerInch).unwrap();
+/// let ruler = Estimate::exact_in(0.5, Unit::Millimetre).unwrap();
+/// // 8.2 per inch, where a band ends at 8.5 and another at 6.5.
+/// let length = length_that_tells(&per_inch(8.2), &[per_inch(6.5), per_inch(8.5)], false, &ruler).unwrap();
+/// assert_eq!(length.in_unit(Unit::Millimetre).map(|(mm, _)| mm.round()), Some(74.0));
+/// ```
+pub fn length_that_tells(
+    density: &Estimate<PerLength>,
+    edges: &[Estimate<PerLength>],
+    on_hole: bool,
+    ruler: &Estimate<Length>,
+) -> Option<Estimate<Length>> {
+    let far = |edge: &Estimate<PerLength>| (density.value() - edge.value()).abs();
+    let nearest = edges.iter().map(far).filter(|far| far.is_finite()).min_by(f64::total_cmp)?;
+    let u_count = if on_hole { rectangular(0.5) } else { triangular(1.0) };
+    let length = 2.0 * u_count.hypot(density.value() * ruler.value()) / nearest;
+    Some(Estimate::exact(length)).filter(Estimate::is_known)
+}
+
+/// Why a row of taps or a comb of bars says nothing.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum MarksFault {
+    /// Too few marks; this many are needed.
+    TooFew(usize),
+    /// A number that is infinite, not a number, or has the wrong sign.
+    NotANumber,
+    /// The marks do not go one way along the seam, or two lie on one place.
+    NotInOrder,
+    /// What comes out is no density that a machine sews, in stitches per inch.
+    Implausible(f64),
+}
+
+/// What a row of taps gives.
+#[derive(Clone, Debug)]
+pub struct Taps {
+    /// The density with its spread; inputs "taps" and "ruler".
+    pub density: Estimate<PerLength>,
+    /// The gap (from 0) that looks like two stitches, when one is over one and a half times the middle gap: a hole was probably missed.
+    pub missed_after: Option<usize>,
+    /// The gap (from 0) under half the middle gap: a hole was probably tapped twice.
+    pub doubled_after: Option<usize>,
+}
+
+/// Fewest taps that say something: three stitches and a way to see an outlier. Judgement.
+const FEWEST_TAPS: usize = 4;
+
+/// Density from needle holes tapped one after the other along the seam, at these places in millimetres.
+///
+/// # Formula
+/// The slope `p` of the straight line of least squares through places against their number is the length of a stitch; `S = 1 / p`.
+///
+/// # Uncertainty
+/// `u(p) = u_t * sqrt(12 / (n (n^2 - 1)))` for `n` taps of spread `u_t`, "taps"; and the scale of the screen's ruler, a relative
+/// `ruler` that stretches all places alike. `u_t` is the larger of what was handed in and what the taps themselves scatter about the line
+/// (root of the sum of squares over `n - 2`), so shaky taps are seen.
+///
+/// # Where it holds
+/// Stitches of one length. Missed and doubled holes are pointed out, not mended.
+///
+/// # Errors
+/// See [`MarksFault`].
+///
+/// # Source
+/// Least squares with equal spreads: JCGM 100:2008 (GUM), annex H.3, equations (H.13); tried on simulated taps.
+pub fn density_from_taps(places_mm: &[f64], tap_mm: f64, ruler: f64) -> Result<Taps, MarksFault> {
+    if places_mm.iter().any(|place| !place.is_finite())
+        || !(tap_mm.is_finite() && tap_mm >= 0.0)
+        || !(ruler.is_finite() && ruler >= 0.0)
+    {
+        return Err(MarksFault::NotANumber);
+    }
+    let count = places_mm.len();
+    if count < FEWEST_TAPS {
+        return Err(MarksFault::TooFew(FEWEST_TAPS));
+    }
+    let mut gaps: Vec<f64> = places_mm.windows(2).map(|pair| pair[1] - pair[0]).collect();
+    let backwards = gaps.iter().all(|gap| *gap < 0.0);
+    if !backwards && !gaps.iter().all(|gap| *gap > 0.0) {
+        return Err(MarksFault::NotInOrder);
+    }
+    gaps.iter_mut().for_each(|gap| *gap = gap.abs());
+    let n = count as f64;
+    let middle = (n - 1.0) / 2.0;
+    let mean = places_mm.iter().map(|place| place / n).sum::<f64>();
+    let squares = n * (n * n - 1.0) / 12.0;
+    let at = |place: usize| place as f64 - middle;
+    let slope = places_mm.iter().enumerate().map(|(i, place)| at(i) * (place - mean)).sum::<f64>() / squares;
+    let left: f64 = places_mm.iter().enumerate().map(|(i, place)| (place - mean - slope * at(i)).powi(2)).sum();
+    let scatter = (left / (n - 2.0)).sqrt();
+    let stitch = Estimate::<Length>::measured_in("taps", slope.abs(), tap_mm.max(scatter) / squares.sqrt(), Unit::Millimetre);
+    let scale = Estimate::<Number>::measured("ruler", 1.0, ruler);
+    let (Ok(stitch), Ok(scale)) = (stitch, scale) else { return Err(MarksFault::NotANumber) };
+    let density = believed(density_of_stitch_length(&(stitch * scale)))?;
+    let mut sorted = gaps.clone();
+    sorted.sort_by(f64::total_cmp);
+    let usual = sorted[sorted.len() / 2];
+    Ok(Taps {
+        density,
+        missed_after: gaps.iter().position(|gap| *gap > 1.5 * usual),
+        doubled_after: gaps.iter().position(|gap| *gap < 0.5 * usual),
+    })
+}
+
+/// Density from a comb of bars on the screen's ruler, laid over the seam and stretched until every bar meets a needle hole and every
+/// needle hole a bar.
+///
+/// # Formula
+/// `S = 1 / pitch`.
+///
+/// # Uncertainty
+/// `misfit_mm` is the smallest mismatch that the eye sees, about half the width of a bar. All `n` bars look right while the comb is
+/// off by no more than that at any bar: at the far end against the near end by up to twice the misfit, and of all combs that look right
+/// those in the middle have the most room to be shifted. So the pitch has a triangular error of half-width `2 * misfit / (n - 1)`,
+/// `u = 2 * misfit / (n - 1) / sqrt(6)`, "comb". The ruler's scale, `ruler`, is relative and its own.
+///
+/// # Where it holds
+/// Where no hole is left between two bars: a comb of half the density meets bars with every second hole and looks right too.
+///
+/// # Errors
+/// See [`MarksFault`].
+///
+/// # Source
+/// Worked out here; tried on simulated combs. Triangular limits: JCGM 100:2008 (GUM), 4.3.9.
+///
+/// # Example
+/// ```
+/// use garment_assay::measure::density_from_comb;
+/// use garment_assay::quantity::Unit;
+/// // 25 bars 3.175 mm apart, a misfit of 0.25 mm visible, a ruler good to half a per cent.
+/// let density = density_from_comb(3.175, 25, 0.25, 0.005).unwrap();
+/// assert_eq!(density.in_unit(Unit::PerInch).map(|(value, u)| format!("{value:.2} {u:.3}")), Some("8.00 0.046".into()));
+/// ```
+pub fn density_from_comb(pitch_mm: f64, bars: u16, misfit_mm: f64, ruler: f64) -> Result<Estimate<PerLength>, MarksFault> {
+    if !(pitch_mm.is_finite() && pitch_mm > 0.0 && misfit_mm.is_finite() && misfit_mm >= 0.0 && ruler.is_finite() && ruler >= 0.0)
+    {
+        return Err(MarksFault::NotANumber);
+    }
+    if usize::from(bars) < FEWEST_TAPS {
+        return Err(MarksFault::TooFew(FEWEST_TAPS));
+    }
+    let spread = triangular(2.0 * misfit_mm / f64::from(bars - 1));
+    let pitch = Estimate::<Length>::measured_in("comb", pitch_mm, spread, Unit::Millimetre);
+    let scale = Estimate::<Number>::measured("ruler", 1.0, ruler);
+    let (Ok(pitch), Ok(scale)) = (pitch, scale) else { return Err(MarksFault::NotANumber) };
+    believed(density_of_stitch_length(&(pitch * scale)))
+}
+
+/// The density, when a sewing machine makes such.
+fn believed(density: Estimate<PerLength>) -> Result<Estimate<PerLength>, MarksFault> {
+    let (value, _) = density.in_unit(Unit::PerInch).ok_or(MarksFault::NotANumber)?;
+    if (BELIEVED.0..=BELIEVED.1).contains(&value) { Ok(density) } else { Err(MarksFault::Implausible(value)) }
+}
