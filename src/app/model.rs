@@ -5,6 +5,7 @@ use std::rc::Rc;
 
 use garment_assay::catalog::Family;
 use garment_assay::garment::{Act, Garment, Id};
+use garment_assay::measure::ScreenScale;
 use garment_assay::notebook::{Change, SetAside, Settings, ShelfFault};
 use garment_assay::trade::{Day, Ticket};
 
@@ -37,6 +38,10 @@ pub struct Model {
     pub wide: bool,
     /// Today, for new garments.
     pub today: Day,
+    /// The scale of this screen, if it was fitted.
+    pub scale: Option<ScreenScale>,
+    /// A scale is kept, but for another screen or another zoom.
+    pub scale_void: bool,
 }
 
 /// A word to the person, with a way back where there is one.
@@ -106,6 +111,10 @@ pub enum Message {
     Healed(Vec<Garment>, Vec<Id>, Vec<String>),
     /// A page that cannot be read is to be dropped.
     DropSetAside(String),
+    /// The ruler was fitted to this screen, or is to be fitted again.
+    ScaleFitted(Option<ScreenScale>),
+    /// The page is on another screen or at another zoom: what is kept for it, and whether something is kept for others.
+    ScreenChanged(Option<ScreenScale>, bool),
     /// The window grew or shrank past the width at which parts stand beside each other.
     Wide(bool),
 }
@@ -119,6 +128,8 @@ pub enum Effect {
     Discard(Id),
     /// Keep the settings.
     KeepSettings,
+    /// Keep or forget the scale of this screen.
+    KeepScale(Option<ScreenScale>),
     /// Erase shelf and mirror.
     Erase,
     /// Drop a page that cannot be read.
@@ -273,6 +284,16 @@ impl Model {
             Message::DropSetAside(key) => {
                 Rc::make_mut(&mut self.set_aside).retain(|page| page.key != key);
                 vec![Effect::DropSetAside(key)]
+            }
+            Message::ScaleFitted(scale) => {
+                self.scale = scale;
+                self.scale_void = false;
+                vec![Effect::KeepScale(scale)]
+            }
+            Message::ScreenChanged(scale, elsewhere) => {
+                self.scale = scale;
+                self.scale_void = scale.is_none() && elsewhere;
+                Vec::new()
             }
             Message::Wide(wide) => {
                 self.wide = wide;

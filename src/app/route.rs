@@ -19,6 +19,14 @@ pub enum Route {
     Result(Id),
     /// Label, place, ticket and note of a garment.
     Details(Id),
+    /// The instruments.
+    Bench,
+    /// One instrument used alone, by its key.
+    Instrument(String),
+    /// The ruler on the screen, and fitting it.
+    Ruler,
+    /// Counting on the ruler with the instrument of that key, for a check of a garment or for nobody.
+    Marks(String, Option<(Id, String)>),
     /// Units, currency, look, data out and in.
     Settings,
     /// Sources, and every number that is judgement.
@@ -34,6 +42,13 @@ impl Route {
             ["new"] => Route::Start,
             ["settings"] => Route::Settings,
             ["numbers"] => Route::Numbers,
+            ["bench"] => Route::Bench,
+            ["bench", "ruler"] => Route::Ruler,
+            ["bench", key] => Route::Instrument((*key).to_owned()),
+            ["bench", key, "marks"] => Route::Marks((*key).to_owned(), None),
+            ["garment", id, "check", check, "marks", key] => {
+                Id::new(id).map_or(Route::Rack, |id| Route::Marks((*key).to_owned(), Some((id, (*check).to_owned()))))
+            }
             ["garment", id] => garment(id, Route::Resume),
             ["garment", id, "checks"] => garment(id, Route::Checks),
             ["garment", id, "result"] => garment(id, Route::Result),
@@ -50,6 +65,11 @@ impl Route {
             Route::Start => "#/new".to_owned(),
             Route::Settings => "#/settings".to_owned(),
             Route::Numbers => "#/numbers".to_owned(),
+            Route::Bench => "#/bench".to_owned(),
+            Route::Ruler => "#/bench/ruler".to_owned(),
+            Route::Instrument(key) => format!("#/bench/{key}"),
+            Route::Marks(key, None) => format!("#/bench/{key}/marks"),
+            Route::Marks(key, Some((id, check))) => format!("#/garment/{}/check/{check}/marks/{key}", id.as_str()),
             Route::Resume(id) => format!("#/garment/{}", id.as_str()),
             Route::Checks(id) => format!("#/garment/{}/checks", id.as_str()),
             Route::Result(id) => format!("#/garment/{}/result", id.as_str()),
@@ -62,7 +82,8 @@ impl Route {
     pub fn garment(&self) -> Option<&Id> {
         match self {
             Route::Resume(id) | Route::Checks(id) | Route::Result(id) | Route::Details(id) | Route::Check(id, _) => Some(id),
-            Route::Rack | Route::Start | Route::Settings | Route::Numbers => None,
+            Route::Marks(_, target) => target.as_ref().map(|(id, _)| id),
+            Route::Rack | Route::Start | Route::Settings | Route::Numbers | Route::Bench | Route::Instrument(_) | Route::Ruler => None,
         }
     }
 }
@@ -84,6 +105,11 @@ mod tests {
             Route::Result(id()),
             Route::Details(id()),
             Route::Check(id(), "inseam".to_owned()),
+            Route::Bench,
+            Route::Ruler,
+            Route::Instrument("girth".to_owned()),
+            Route::Marks("stitch-comb".to_owned(), None),
+            Route::Marks("stitch-comb".to_owned(), Some((id(), "spi".to_owned()))),
         ];
         for route in routes {
             assert_eq!(Route::parse(&route.href()), route);

@@ -135,6 +135,18 @@ pub fn also(also: &Also, system: System) -> String {
     }
 }
 
+/// A value to the place that its spread deserves.
+pub fn value(value: f64, spread: f64) -> String {
+    written_with_spread(value, spread, Unit::Count, Decimal::Point).split(" ±").next().unwrap_or_default().to_owned()
+}
+
+/// The spread of a stitch density per inch, and the density per cm.
+pub fn spread_and_per_cm(density: f64, spread: f64) -> String {
+    let both = written_with_spread(density, spread, Unit::Count, Decimal::Point);
+    let spread_said = both.split("± ").nth(1).unwrap_or_default();
+    format!("± {spread_said} · {} per cm", value(density / 2.54, spread / 2.54))
+}
+
 /// Which input most of the spread comes from.
 pub fn budget(outcome: &Outcome, instrument: &Instrument) -> String {
     let named = outcome.budget.first().and_then(|(key, share)| Some((instrument.input(key)?.1.name, *share)));

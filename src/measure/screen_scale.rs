@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use crate::quantity::{Estimate, Length, PerLength, Unit};
+use crate::quantity::{Estimate, Length, Number, PerLength, Unit};
 
 /// Something flat whose size is known, laid on the screen.
 #[derive(Debug, PartialEq)]
@@ -159,7 +159,7 @@ impl ScreenScale {
 
     /// So many to a pitch on the screen in CSS pixels: stitches per length from the pitch of a comb.
     pub fn density(&self, pitch_px: f64) -> Estimate<PerLength> {
-        Estimate::exact(1.0) / self.length(pitch_px)
+        Estimate::<Number>::exact(1.0) / self.length(pitch_px)
     }
 }
 

@@ -3,12 +3,15 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::checksum::checksum;
+use super::scale;
 use super::page::{Page, Unreadable, read, write, write_gone};
 use super::shelf::{Shelf, ShelfFault};
 use crate::garment::{Garment, Id};
+use crate::measure::ScreenScale;
 
 const PAGE: &str = "garment-assay/page/";
 const DAMAGED: &str = "garment-assay/damaged/";
+const SCALE: &str = "garment-assay/scale/";
 const SETTINGS: &str = "garment-assay/settings";
 const BALLAST: &str = "garment-assay/ballast";
 /// Room set free when the shelf is full, so that the last edit still fits: 32,768 characters. Judgement; a page has 2 to 6 thousand.
@@ -389,6 +392,29 @@ impl<S: Shelf> Notebook<S> {
     /// The shelf refused; the settings that were there still are.
     pub fn keep_settings(&mut self, text: &str) -> Result<(), KeepFault> {
         self.put(SETTINGS, text).map(|_| ()).map_err(KeepFault)
+    }
+
+    /// The scale kept for a screen of that name; none when there is none or it cannot be read.
+    pub fn scale(&self, screen: &str) -> Option<ScreenScale> {
+        scale::read(&self.shelf.get(&format!("{SCALE}{screen}")).ok()??)
+    }
+
+    /// Whether a scale is kept for any screen.
+    pub fn knows_scales(&self) -> bool {
+        self.shelf.keys().is_ok_and(|keys| keys.iter().any(|key| key.starts_with(SCALE)))
+    }
+
+    /// Keeps the scale of a screen, or forgets it.
+    ///
+    /// # Errors
+    /// The shelf refused; what was kept before still is.
+    pub fn keep_scale(&mut self, screen: &str, scale: Option<&ScreenScale>) -> Result<(), KeepFault> {
+        let key = format!("{SCALE}{screen}");
+        match scale {
+            Some(scale) => self.put(&key, &scale::write(scale)).map(|_| ()),
+            None => self.shelf.remove(&key),
+        }
+        .map_err(KeepFault)
     }
 
     /// Removes everything the app has put on the shelf.

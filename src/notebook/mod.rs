@@ -4,6 +4,7 @@ mod checksum;
 mod export;
 mod kept;
 mod page;
+mod scale;
 mod settings;
 mod shelf;
 

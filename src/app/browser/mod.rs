@@ -5,4 +5,5 @@ pub mod clock;
 pub mod document;
 pub mod files;
 pub mod mirror;
+pub mod screen;
 pub mod shelf;

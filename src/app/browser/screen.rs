@@ -1,5 +1,6 @@
 //! Which screen the page is on, as far as a browser tells, and whether it is magnified by two fingers.
 
+use gloo::events::EventListener;
 use web_sys::{Window, window};
 
 /// Names the screen: its size in CSS pixels and the device pixels to each. Page zoom, another monitor and a change of the system's
@@ -21,4 +22,14 @@ pub fn is_magnified() -> bool {
 /// Height that a page can fill, in CSS pixels.
 pub fn height() -> f64 {
     window().and_then(|window| window.inner_height().ok()?.as_f64()).unwrap_or(600.0)
+}
+
+/// Width of the page, in CSS pixels.
+pub fn width() -> f64 {
+    window().and_then(|window| window.inner_width().ok()?.as_f64()).unwrap_or(600.0)
+}
+
+/// Calls back when the page's size or zoom changes, until the listener is dropped.
+pub fn on_change(call: impl Fn() + 'static) -> Option<EventListener> {
+    window().map(|window| EventListener::new(&window, "resize", move |_| call()))
 }

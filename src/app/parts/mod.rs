@@ -9,6 +9,7 @@ pub mod icon;
 pub mod instrument_form;
 pub mod note;
 pub mod reading;
+pub mod ruler;
 pub mod tape;
 pub mod ticket;
 pub mod toast;

@@ -1,0 +1,238 @@
+//! Counting stitches on the screen's ruler: a comb laid over the seam, or a tap on every needle hole.
+
+use garment_assay::garment::{Act, Answer, Given, Id, Readings};
+use garment_assay::measure::{Instrument, STITCH_COMB, ScreenScale, density_from_taps};
+use garment_assay::quantity::{System, Unit};
+use web_sys::{Element, HtmlInputElement};
+use yew::prelude::*;
+
+use crate::app::browser::{address, screen};
+use crate::app::model::Message;
+use crate::app::parts::bar::Bar;
+use crate::app::parts::ruler::Ruler;
+use crate::app::route::Route;
+use crate::app::words;
+
+/// Room that bar and foot take from the ruler, in CSS pixels.
+const BAR_AND_FOOT: f64 = 208.0;
+/// Pitches of the comb, in mm: 21 to 3 stitches per inch.
+const PITCH: (f64, f64) = (1.2, 8.5);
+/// How far a finger lands from where it aims, in mm. Judgement; taps that scatter more say so themselves.
+const FINGER_MM: f64 = 0.7;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// Comb or taps.
+    pub instrument: &'static Instrument,
+    /// The scale kept for this screen.
+    pub scale: Option<ScreenScale>,
+    /// Metric or imperial.
+    pub system: System,
+    /// The garment and the check that the reading is for; none on the bench.
+    pub target: Option<(Id, &'static garment_assay::check::Check)>,
+    /// Where messages go.
+    pub send: Callback<Message>,
+}
+
+fn given(amounts: [(&'static str, f64, Unit); 4]) -> Vec<Given> {
+    amounts.map(|(input, amount, unit)| Given { input, amount, unit }).into()
+}
+
+#[derive(Properties, PartialEq)]
+struct MarkProps {
+    scale: ScreenScale,
+    system: System,
+    height: f64,
+    read: Callback<Option<Readings>>,
+}
+
+/// The comb: its first bar at the zero, its pitch by slider and fine buttons.
+#[component]
+fn Comb(props: &MarkProps) -> Html {
+    let MarkProps { scale, system, height, read } = props;
+    let pitch = use_state(|| 3.2_f64);
+    let pitch_px = *pitch * scale.px_per_mm;
+    let bars = ((height - 8.0) / pitch_px).floor() + 1.0;
+    // Half a CSS pixel at the last bar.
+    let fine = 0.5 / scale.px_per_mm / (bars - 1.0).max(1.0);
+    {
+        let (read, relative) = (read.clone(), scale.relative);
+        use_effect_with((*pitch, bars), move |(pitch, bars)| {
+            let given = given([
+                ("pitch", *pitch, Unit::Millimetre),
+                ("bars", *bars, Unit::Count),
+                ("comb", 0.25, Unit::Millimetre),
+                ("ruler", relative * 100.0, Unit::Percent),
+            ]);
+            read.emit(Some(Readings { instrument: &STITCH_COMB, given }));
+        });
+    }
+    let oninput = {
+        let pitch = pitch.clone();
+        Callback::from(move |event: InputEvent| {
+            if let Some(value) = event.target_dyn_into::<HtmlInputElement>().and_then(|field| field.value().parse::<f64>().ok()) {
+                pitch.set(value.exp());
+            }
+        })
+    };
+    let nudge = |by: f64| {
+        let pitch = pitch.clone();
+        Callback::from(move |_: MouseEvent| pitch.set((*pitch + by).clamp(PITCH.0, PITCH.1)))
+    };
+    let path = (0..bars as u32).fold(String::new(), |path, bar| format!("{path}M0 {:.3}h58", f64::from(bar) * pitch_px + 1.0));
+    html! {
+        <>
+            <div class="marks">
+                <Ruler scale={*scale} system={*system} height={*height} />
+                <svg class="comb" width="58" height={height.to_string()} viewBox={format!("0 0 58 {height}")} aria-hidden="true"><path d={path} /></svg>
+            </div>
+            <div class="side">
+                <label for="pitch">{ "Wider or closer" }</label>
+                <button type="button" class="second" onclick={nudge(-fine)} aria-label="Bars a little closer">{ "−" }</button>
+                <input id="pitch" type="range" min={PITCH.0.ln().to_string()} max={PITCH.1.ln().to_string()} step="0.001" value={pitch.ln().to_string()} {oninput}
+                    aria-valuetext={format!("{:.2} millimetres from bar to bar, {bars} bars", *pitch)} />
+                <button type="button" class="second" onclick={nudge(fine)} aria-label="Bars a little wider">{ "+" }</button>
+            </div>
+        </>
+    }
+}
+
+/// Taps: a strip beside the ruler that takes one for every needle hole.
+#[component]
+fn Taps(props: &MarkProps) -> Html {
+    let MarkProps { scale, system, height, read } = props;
+    let places = use_state(Vec::<f64>::new);
+    let strip = use_node_ref();
+    let taps = density_from_taps(&places.iter().map(|px| px / scale.px_per_mm).collect::<Vec<_>>(), FINGER_MM, scale.relative);
+    {
+        let (read, scale) = (read.clone(), *scale);
+        use_effect_with((*places).clone(), move |places| {
+            let mm: Vec<f64> = places.iter().map(|px| px / scale.px_per_mm).collect();
+            let readings = garment_assay::measure::taps_summed(&mm, FINGER_MM).ok().map(|(pitch, scatter)| Readings {
+                instrument: &garment_assay::measure::STITCH_TAPS,
+                given: given([
+                    ("pitch", pitch, Unit::Millimetre),
+                    ("count", mm.len() as f64, Unit::Count),
+                    ("taps", scatter, Unit::Millimetre),
+                    ("ruler", scale.relative * 100.0, Unit::Percent),
+                ]),
+            });
+            read.emit(readings);
+        });
+    }
+    let onpointerdown = {
+        let (places, strip) = (places.clone(), strip.clone());
+        Callback::from(move |event: PointerEvent| {
+            event.prevent_default();
+            if let Some(strip) = strip.cast::<Element>() {
+                let mut next = (*places).clone();
+                next.push(f64::from(event.client_y()) - strip.get_bounding_client_rect().top());
+                places.set(next);
+            }
+        })
+    };
+    let less = {
+        let places = places.clone();
+        Callback::from(move |_: MouseEvent| places.set(places[..places.len().saturating_sub(1)].to_vec()))
+    };
+    let none = {
+        let places = places.clone();
+        Callback::from(move |_: MouseEvent| places.set(Vec::new()))
+    };
+    let doubt = taps.as_ref().ok().and_then(|taps| match (taps.missed_after, taps.doubled_after) {
+        (Some(gap), _) => Some(format!("Between tap {} and {} there is room for two stitches. Was one left out?", gap + 1, gap + 2)),
+        (None, Some(gap)) => Some(format!("Taps {} and {} lie close together. Was one hole tapped twice?", gap + 1, gap + 2)),
+        (None, None) => None,
+    });
+    html! {
+        <>
+            <div class="marks">
+                <Ruler scale={*scale} system={*system} height={*height} />
+                <div class="tap-strip" ref={strip} {onpointerdown} role="button" tabindex="-1" aria-label="Tap every needle hole here, from one end to the other">
+                    <svg width="90" height={height.to_string()} viewBox={format!("0 0 90 {height}")} aria-hidden="true">
+                        { for places.iter().enumerate().map(|(tap, px)| html! { <circle key={tap} cx="45" cy={format!("{px:.1}")} r="4" /> }) }
+                    </svg>
+                </div>
+            </div>
+            <div class="side">
+                <span role="status">{ format!("{} taps", places.len()) }</span>
+                <button type="button" class="second" onclick={less} disabled={places.is_empty()}>{ "Undo tap" }</button>
+                <button type="button" class="second" onclick={none} disabled={places.is_empty()}>{ "Begin again" }</button>
+            </div>
+            if let Some(doubt) = doubt {
+                <p class="fault">{ doubt }</p>
+            }
+        </>
+    }
+}
+
+/// The page: ruler and marks at the edge, the reading large beside them, what to do at the foot.
+#[component]
+pub fn Marks(props: &Props) -> Html {
+    let Props { instrument, scale, system, target, send } = props;
+    let readings = use_state_eq(|| None::<Readings>);
+    let read = {
+        let readings = readings.clone();
+        Callback::from(move |now| readings.set(now))
+    };
+    let back = target.as_ref().map_or(Route::Bench, |(id, check)| Route::Check(id.clone(), check.key.to_owned())).href();
+    let Some(scale) = scale else {
+        return html! {
+            <>
+                <Bar title={instrument.name} under={instrument.says} {back} back_name="Back" />
+                <section class="card">
+                    <p>{ "The screen has to know its size first. It takes a card and half a minute." }</p>
+                    <p><a class="prime" href={Route::Ruler.href()}>{ "Fit the ruler" }</a></p>
+                </section>
+            </>
+        };
+    };
+    let outcome = (*readings).as_ref().and_then(|readings| readings.outcome().ok());
+    let use_it = target.clone().map(|(id, check)| {
+        let (send, readings) = (send.clone(), (*readings).clone());
+        let href = Route::Check(id.clone(), check.key.to_owned()).href();
+        Callback::from(move |_: MouseEvent| {
+            if let Some(readings) = readings.clone() {
+                send.emit(Message::Done(id.clone(), Act::Answer(check, Answer::Measured(readings))));
+                address::open(&href);
+            }
+        })
+    });
+    let height = (screen::height() - BAR_AND_FOOT).max(160.0);
+    html! {
+        <div class="marks-screen">
+            <Bar title={instrument.name} under={instrument.steps.first().copied().unwrap_or_default()} {back} back_name="Back" />
+            if screen::is_magnified() {
+                <p class="fault" role="alert">{ "The page is magnified, so the ruler is not right. Pinch it back to normal first." }</p>
+            }
+            <div class="marks-body">
+                if *instrument == &STITCH_COMB {
+                    <Comb scale={*scale} system={*system} {height} {read} />
+                } else {
+                    <Taps scale={*scale} system={*system} {height} {read} />
+                }
+                <div class="marks-words">
+                    <output class="marks-figure" aria-live="polite">
+                        if let Some(outcome) = &outcome {
+                            <b>{ words::value(outcome.value, outcome.uncertainty) }</b>
+                            <span>{ "stitches per inch" }</span>
+                            <span>{ words::spread_and_per_cm(outcome.value, outcome.uncertainty) }</span>
+                        } else {
+                            <span>{ "The reading appears here." }</span>
+                        }
+                    </output>
+                    <p class="hint">{ instrument.steps.get(1).copied().unwrap_or_default() }</p>
+                    <p class="hint">{ instrument.steps.get(2).copied().unwrap_or_default() }</p>
+                </div>
+            </div>
+            <div class="foot">
+                if let Some(use_it) = use_it {
+                    <button type="button" class="prime" onclick={use_it} disabled={outcome.is_none()}>
+                        { outcome.as_ref().map_or("Use this reading".to_owned(), |outcome| format!("Use {}", words::value(outcome.value, outcome.uncertainty))) }
+                    </button>
+                }
+                <a class="second" href={Route::Ruler.href()}>{ "Fit the ruler again" }</a>
+            </div>
+        </div>
+    }
+}
