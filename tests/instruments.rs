@@ -29,7 +29,7 @@ fn near(found: f64, expected: f64, tolerance: f64, what: &str) {
 #[test]
 fn values_spreads_and_budgets_agree_with_a_general_uncertainty_library() {
     let rows = read::fields(include_str!("vectors/bench_budgets.csv"));
-    assert_eq!(rows.len(), 22);
+    assert_eq!(rows.len(), 27);
     let mut seen = BTreeSet::new();
     for row in rows {
         let [id, key, given, value, spread, shares, also] = row.try_into().unwrap();
@@ -55,7 +55,7 @@ fn values_spreads_and_budgets_agree_with_a_general_uncertainty_library() {
             near(also.uncertainty, spread.parse().unwrap(), 1e-9, key);
         }
     }
-    assert_eq!(seen.len(), 9);
+    assert_eq!(seen.len(), 11);
 }
 
 #[test]
@@ -139,7 +139,7 @@ fn an_input_that_is_never_needed_may_be_left_and_is_asked_for_only_with_its_pair
     assert!(one_way.also.is_empty());
     let crimpless = [Some(68.0), Some(44.0), Some(1.0), Some(6.5), Some(6.0), None, None, None, None, None];
     assert!(CLOTH_MASS_BUILT.estimate(&crimpless).is_ok());
-    let thick_only = [Some(0.0), Some(1.0), Some(3.2), None, None, None, None];
+    let thick_only = [Some(0.0), Some(1.0), Some(3.2), None, None, None, None, None];
     assert_eq!(THREAD_USE.estimate(&thick_only).unwrap_err(), Fault::NeededToo(&THREAD_USE.inputs[3]));
     let unknown_thread = [Some(0.0), Some(10.0), None, None, None, None, None];
     assert_eq!(SEAM_STRENGTH.estimate(&unknown_thread).unwrap_err(), Fault::NeededToo(&SEAM_STRENGTH.inputs[3]));

@@ -9,6 +9,7 @@ mod seam_kind;
 mod sewing_time;
 pub mod sources;
 mod stitch_density;
+mod stitch_marks;
 mod thread_count;
 mod weight_names;
 mod yarn;
@@ -29,9 +30,9 @@ pub use seam_kind::{
 };
 pub use sewing_time::{JEANS, Operation, SEWING_TIME, needle_time, seam_in_a_minute};
 pub use stitch_density::{
-    MarksFault, STITCH_DENSITY, Taps, density_after_shrinking, density_from_comb, density_from_taps, density_of_stitch_length,
-    length_that_tells, one_stitch_more_or_less, stitch_length,
+    STITCH_DENSITY, density_after_shrinking, density_of_stitch_length, length_that_tells, one_stitch_more_or_less, stitch_length,
 };
+pub use stitch_marks::{MarksFault, STITCH_COMB, STITCH_TAPS, Taps, density_from_comb, density_from_taps};
 pub use thread_count::{CLOTH_COVER, THREAD_COUNT, cloth_cover, cover_factor, cover_factor_si, twill_angle};
 pub use weight_names::{WeightName, WeightScale};
 pub use yarn::{MassPerLength, YARN, YarnSystem, cotton_ticket, metric_ticket};

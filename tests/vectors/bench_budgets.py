@@ -178,3 +178,34 @@ def yarn(name, system, number, plies):
 
 yarn("BY01", 1, 80, 2)
 yarn("BY02", 3, 150, 1)
+
+
+# Taps: the length of a stitch by least squares over n taps, each off by the same spread; the scale of the ruler is shared.
+def taps(name, n, stitch, tap, ruler):
+    places = [u(f"tap {i}", stitch * i, tap) for i in range(n)]
+    middle = (n - 1) / 2
+    slope = sum((i - middle) * place for i, place in enumerate(places)) / sum((i - middle) ** 2 for i in range(n))
+    share = slope.std_dev / slope.nominal_value
+    length = u("taps", slope.nominal_value, share * slope.nominal_value) * u("ruler", 1, ruler / 100)
+    row(name, "stitch-taps", {"taps": n, "stitch": stitch, "tap-spread": tap, "ruler": ruler}, 25.4 / length)
+
+
+taps("BA01", 20, 3.175, 0.4, 0.5)
+taps("BA02", 5, 1.8, 0.2, 1.0)
+
+
+def comb(name, pitch, bars, misfit, ruler):
+    length = u("comb", pitch, tri(2 * misfit / (bars - 1))) * u("ruler", 1, ruler / 100)
+    row(name, "stitch-comb", {"comb": pitch, "bars": bars, "misfit": misfit, "ruler": ruler}, 25.4 / length)
+
+
+comb("BO01", 3.175, 25, 0.25, 0.5)
+comb("BO02", 1.8, 10, 0.2, 1.0)
+
+
+def unravelled(name, seam, ratio, waste):
+    total = u("seam", seam, seam * 0.02) * u("unravelled", ratio, ratio * 0.03) * (1 + u("waste", waste / 100, rect(waste / 100 * 0.2)))
+    row(name, "thread-use", {"stitch": 1, "seam": seam, "waste": waste, "unravelled": ratio}, total)
+
+
+unravelled("BU04", 1.0, 5.4, 15)
