@@ -357,3 +357,11 @@ proptest! {
         }
     }
 }
+
+/// Nothing said of stops: one for every 25 cm, so 76 for the 19.1 m of a pair of jeans, the usual seam.
+#[test]
+fn stops_are_taken_every_25_cm_where_nobody_counted_them() {
+    let with = |seam, stops| SEWING_TIME.estimate(&[seam, Some(8.0), None, None, None, stops, None, None, None]).unwrap();
+    assert_eq!(with(None, None), with(Some(19.1), Some(76.0)));
+    assert!(with(None, Some(0.0)).value < with(None, None).value - 37.0);
+}

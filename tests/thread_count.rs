@@ -4,7 +4,7 @@
 mod read;
 
 use garment_assay::measure::{
-    Fault, MassPerLength, THREAD_COUNT, YARN, YarnSystem, cloth_cover, cotton_ticket, cover_factor, cover_factor_si,
+    CLOTH_COVER, Fault, MassPerLength, THREAD_COUNT, YARN, YarnSystem, cloth_cover, cotton_ticket, cover_factor, cover_factor_si,
     metric_ticket, twill_angle,
 };
 use garment_assay::quantity::{Estimate, PerLength, Unit};
@@ -129,4 +129,16 @@ fn too_few_threads_and_a_steep_twill_are_told() {
     let flat = THREAD_COUNT.estimate(&[Some(68.0), Some(44.0), Some(25.4), None, None]).unwrap();
     assert!(flat.says.is_empty());
     assert!(!twill_angle(&per(68.0, Unit::PerInch), &Estimate::<PerLength>::exact(0.0)).is_known());
+}
+
+/// Handbook, section 4.6: shirting of 12 and 12 is easy to weave, 14 and 14 tight, 16 and 16 jams in plain weave. Ne 36, so that `K = n / 6`.
+#[test]
+fn cover_says_when_a_plain_weave_gets_tight_and_when_it_jams() {
+    let says = |cover: f64| {
+        let given = [Some(6.0 * cover), Some(6.0 * cover), Some(1.0), Some(36.0), Some(36.0), None, None];
+        CLOTH_COVER.estimate(&given).unwrap().says
+    };
+    assert!(says(12.0).is_empty());
+    assert_eq!(says(14.01), ["Tightly set for a plain weave."]);
+    assert_eq!(says(16.01), ["A plain weave would jam here; a twill need not."]);
 }
