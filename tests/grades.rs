@@ -7,8 +7,8 @@ use bench_rows::{carried, near, numbers, rows};
 use garment_assay::grading::Weights;
 use garment_assay::measure::{
     COLOUR_CHANGE, COLOUR_CHANGE_BY_METER, COLOUR_CHANGE_SCALE, Fault, GRADE_SPREAD, GREY_STEPS, Grade, Instrument, Lab, PILLING,
-    PILLING_SCALE, RUB_OFF, RUB_OFF_SCALE, SEAM_SMOOTHNESS, SEAM_SMOOTHNESS_SCALE, STAINING_BY_METER, change_difference,
-    change_grade, change_grade_by_table, staining_difference, staining_grade,
+    PILLING_SCALE, RUB_OFF, RUB_OFF_SCALE, SEAM_SMOOTHNESS, SEAM_SMOOTHNESS_SCALE, STAINING_BY_METER, USUAL_RUB_OFF,
+    change_difference, change_grade, change_grade_by_table, staining_difference, staining_grade,
 };
 use garment_assay::quantity::{Estimate, Number};
 use proptest::prelude::*;
@@ -211,6 +211,38 @@ fn a_grade_speaks_for_levels_as_any_reading_does() {
     near(shares[1], shares[2], 1e-9);
     near(shares[0], shares[3], 1e-9);
     assert!(shares[1] > shares[0]);
+}
+
+/// Handbook data, appearance_grades.csv, the rows of crocking; from memory.
+#[test]
+fn usual_rub_off_is_that_of_the_handbook() {
+    let rows = rows(include_str!("vectors/handbook_appearance_grades_b.csv"));
+    let usual = |name: &str| {
+        let row = rows.iter().find(|row| row[0].contains(name)).unwrap_or_else(|| panic!("{name}"));
+        row.iter().take(3).flat_map(|field| field.split(" / ")).map(str::to_owned).collect::<Vec<_>>()
+    };
+    let range = |text: &str| {
+        let found = numbers(&text.replace('-', " "));
+        (found[0], *found.last().unwrap())
+    };
+    for (name, key) in [("rinse-washed", "rinsed"), ("heavy bleached", "bleached"), ("good dyed", "dyed")] {
+        let parts = usual(name);
+        let of = |word: &str| range(parts.iter().find(|part| part.starts_with(word)).unwrap());
+        let cloth = USUAL_RUB_OFF.iter().find(|cloth| cloth.key == key).unwrap();
+        assert_eq!((cloth.dry, cloth.wet), (of("dry"), of("wet")), "{key}");
+    }
+    let raw = &USUAL_RUB_OFF[0];
+    assert_eq!(raw.dry, range(usual("typical raw indigo").iter().find(|part| part.starts_with("dry")).unwrap()));
+    assert_eq!(raw.wet, range(&usual("same, wet")[1]));
+}
+
+/// Handbook data, defects.csv: pucker below grade 3 and panels below grade 4 are major faults; common practice.
+#[test]
+fn a_grade_plainly_below_what_inspectors_pass_is_pointed_out() {
+    let says =
+        |instrument: &Instrument, grade: f64| !instrument.estimate(&[Some(2.0 * grade - 2.0), None]).unwrap().says.is_empty();
+    assert!(says(&SEAM_SMOOTHNESS, 2.0) && !says(&SEAM_SMOOTHNESS, 2.5) && !says(&SEAM_SMOOTHNESS, 5.0));
+    assert!(says(&COLOUR_CHANGE, 3.0) && !says(&COLOUR_CHANGE, 3.5) && !says(&PILLING, 1.0));
 }
 
 /// Handbook data, appearance_grades.csv: raw indigo dry 2 to 4, wet 1 to 2. From memory.
