@@ -448,7 +448,7 @@ static COMPARED: [Input; 5] = [
         [1.0, 40.0],
     )
     .usually(24.0),
-    Input::choice("nearer", "Nearer to", "Which of the two it is more like.", &NEARER).usually(0.0),
+    Input::choice("nearer", "Nearer to", "Which of the two it is more like.", &NEARER),
     SCALE,
     Input::measured("hand", "How far off the hand may be", "Leave it unless you know better.", [Unit::Percent; 3], [0.5, 50.0])
         .usually(5.0),

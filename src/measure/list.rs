@@ -6,6 +6,8 @@ use super::*;
 pub static INSTRUMENTS: &[&Instrument] = &[
     // Ruler and count.
     &STITCH_DENSITY,
+    &STITCH_TAPS,
+    &STITCH_COMB,
     &LOOSE_ENDS,
     &TACKS,
     // Seams.

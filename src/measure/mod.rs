@@ -13,6 +13,7 @@ mod sewing_time;
 mod shrinkage;
 pub mod sources;
 mod stitch_density;
+mod stitch_marks;
 mod thread_count;
 mod twist;
 mod weight_names;
@@ -50,9 +51,9 @@ pub use shrinkage::{
     dimensional_change, expected_change, size_after, size_to_buy,
 };
 pub use stitch_density::{
-    MarksFault, STITCH_DENSITY, Taps, density_after_shrinking, density_from_comb, density_from_taps, density_of_stitch_length,
-    length_that_tells, one_stitch_more_or_less, stitch_length,
+    STITCH_DENSITY, density_after_shrinking, density_of_stitch_length, length_that_tells, one_stitch_more_or_less, stitch_length,
 };
+pub use stitch_marks::{MarksFault, STITCH_COMB, STITCH_TAPS, Taps, density_from_comb, density_from_taps};
 pub use thread_count::{CLOTH_COVER, THREAD_COUNT, cloth_cover, cover_factor, cover_factor_si, twill_angle};
 pub use twist::{LEG_TWIST, SEAM_TWIST, TWISTED_LEG_MM, lean, seam_twist, skew, skew_of_diagonals};
 pub use weight_names::{WeightName, WeightScale};

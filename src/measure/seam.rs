@@ -206,11 +206,11 @@ pub fn thread_by_unravelling(seam: &Estimate<Length>, threads: &[Estimate<Length
 /// Metres of thread that a length of seam takes.
 ///
 /// # Formula
-/// `length * ratio * (1 + waste)`; the ratio from [`thread_by_geometry`] where thickness and density are given and it holds, else from
-/// the table of ratios.
+/// `length * ratio * (1 + waste)`; the ratio as drawn from a piece taken apart where one was, else from [`thread_by_geometry`] where
+/// thickness and density are given and it holds, else from the table of ratios.
 ///
 /// # Uncertainty
-/// Ratio 12.5 % (handbook, sections 2.1 and 2.2: ±10 to 15 %); length 2 % (judgement); waste 10 to 15 %, rectangular.
+/// Ratio 12.5 % (handbook, sections 2.1 and 2.2: ±10 to 15 %), 3 % where a piece was taken apart (judgement); length 2 % (judgement); waste 10 to 15 %, rectangular.
 ///
 /// # Source
 /// Handbook, sections 2.1 and 2.2.
@@ -226,7 +226,7 @@ pub static THREAD_USE: Instrument = Instrument {
     formula: thread_use,
 };
 
-static USE: [Input; 7] = [
+static USE: [Input; 8] = [
     Input::choice("stitch", "Stitch", "Look at the back of the seam.", &USED),
     Input::measured(
         "seam",
@@ -269,7 +269,18 @@ static USE: [Input; 7] = [
     .usually(2.0),
     Input::measured("model", "How far off the ratio may be", "Leave it unless you know better.", [Unit::Percent; 3], [0.1, 50.0])
         .usually(12.5),
+    Input::measured(
+        "unravelled",
+        "Thread drawn from a piece of it",
+        "If you took a piece apart: cm of thread over cm of seam. It stands instead of the table. Leave it otherwise.",
+        [Unit::Count; 3],
+        [1.0, 60.0],
+    )
+    .never_needed(),
 ];
+
+/// A ratio drawn from a piece taken apart is this far off. Judgement: the published measurement rounds its own by 1 %.
+const UNRAVELLED: f64 = 0.03;
 
 /// Keys are numbers of `STITCH_TYPES`, which has the ratios.
 static USED: [Choice; 12] = [
@@ -288,7 +299,7 @@ static USED: [Choice; 12] = [
 ];
 
 fn thread_use(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
-    let [Some(stitch), Some(seam), thickness, density, Some(waste), Some(seam_spread), Some(model)] = *amounts else {
+    let [Some(stitch), Some(seam), thickness, density, Some(waste), Some(seam_spread), Some(model), unravelled] = *amounts else {
         return Err(Fault::WrongNumberOfReadings { needed: USE.len(), given: amounts.len() });
     };
     let chosen = (0_u8..).zip(&USED).find(|(place, _)| f64::from(*place) == stitch).map(|(_, choice)| choice.key);
@@ -303,9 +314,14 @@ fn thread_use(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
         (None, Some(_)) => return Err(Fault::NeededToo(&USE[2])),
         (None, None) => None,
     };
-    let is_geometry = by_geometry.is_some();
-    let per_length = by_geometry.unwrap_or_else(|| Estimate::exact(ratio))
-        * (Estimate::<Number>::exact(1.0) + USE[6].at::<Number>(0.0, model));
+    let from_table = by_geometry.is_none() && unravelled.is_none();
+    let per_length = match unravelled {
+        Some(drawn) => USE[7].at(drawn, drawn * UNRAVELLED),
+        None => {
+            by_geometry.unwrap_or_else(|| Estimate::exact(ratio))
+                * (Estimate::<Number>::exact(1.0) + USE[6].at::<Number>(0.0, model))
+        }
+    };
     let length: Estimate<Length> = USE[1].at(seam, seam * seam_spread / 100.0);
     let in_seam = length * per_length;
     // The usual 12.5 stands for 10 to 15; a waste that was typed is as far off in proportion.
@@ -316,6 +332,6 @@ fn thread_use(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
         &in_seam,
         Unit::Metre,
     );
-    // The shares are those of the table's ratio; geometry moves them by an amount nobody gave.
-    Ok(if is_geometry { outcome } else { outcome.with("needle", "Of that on the needles", &(&in_seam * needle), Unit::Metre) })
+    // The shares are those of the table's ratio; nobody gave others.
+    Ok(if from_table { outcome.with("needle", "Of that on the needles", &(&in_seam * needle), Unit::Metre) } else { outcome })
 }

@@ -19,7 +19,7 @@ pub fn needle_time(
     seam * density * Estimate::<Time>::exact(60.0) / stitches_per_minute
 }
 
-/// How fast a seam goes through the machine, in metres a second as a length over a time of one second.
+/// How much seam goes through the machine in a minute of running.
 ///
 /// # Formula
 /// `v / S`; 5000 a minute at 8 per inch is 17.36 yd a minute (published 17.4), at 14 per inch 9.92 (published 9.9).

@@ -39,7 +39,7 @@ impl WeightScale {
     pub const ALL: [WeightScale; 3] = [WeightScale::Enthusiast, WeightScale::Factory, WeightScale::Textbook];
 
     /// Light ends here, middle ends here, heavy begins here: ounces in a square yard. Where the last two differ the scale leaves a gap,
-    /// and a mass in the gap may be called either.
+    /// and a mass in the gap may be called either. A mass on a border bears both names.
     pub const fn borders(self) -> [f64; 3] {
         match self {
             WeightScale::Enthusiast => [12.0, 16.0, 16.0],
@@ -55,18 +55,21 @@ impl WeightScale {
         }
         let [light_to, middle_to, heavy_from] = self.borders();
         let (low, high) = (ounces - 2.0 * spread, ounces + 2.0 * spread);
-        let lightest = match low {
-            low if low < light_to => WeightName::Light,
-            low if low < heavy_from => WeightName::Middle,
-            _ => WeightName::Heavy,
+        let lightest = if low <= light_to {
+            WeightName::Light
+        } else if low <= middle_to || low < heavy_from {
+            WeightName::Middle
+        } else {
+            WeightName::Heavy
         };
-        let heaviest = match high {
-            high if high > middle_to => WeightName::Heavy,
-            high if high >= light_to => WeightName::Middle,
-            _ => WeightName::Light,
+        let heaviest = if high >= heavy_from || high > middle_to {
+            WeightName::Heavy
+        } else if high >= light_to {
+            WeightName::Middle
+        } else {
+            WeightName::Light
         };
-        // At a border that two names share, with no spread, the order above gives the lighter one last.
-        Some((lightest.min(heaviest), heaviest.max(lightest)))
+        Some((lightest, heaviest))
     }
 
     /// The names as a sentence.
