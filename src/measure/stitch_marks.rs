@@ -179,7 +179,7 @@ fn taps_formula(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
 /// use garment_assay::quantity::Unit;
 /// // 25 bars 3.175 mm apart, a misfit of 0.25 mm visible, a ruler good to half a per cent.
 /// let density = density_from_comb(3.175, 25, 0.25, 0.005).unwrap();
-/// assert_eq!(density.in_unit(Unit::PerInch).map(|(value, u)| format!("{value:.2} {u:.3}")), Some("8.00 0.046".into()));
+/// assert_eq!(density.in_unit(Unit::PerInch).map(|(value, u)| format!("{value:.2} {u:.3}")), Some("8.00 0.045".into()));
 /// ```
 pub fn density_from_comb(pitch_mm: f64, bars: u16, misfit_mm: f64, ruler: f64) -> Result<Estimate<PerLength>, MarksFault> {
     if ![pitch_mm, misfit_mm, ruler].iter().all(|number| number.is_finite() && *number >= 0.0) || pitch_mm == 0.0 {
