@@ -135,6 +135,7 @@ fn a_give_near_a_border_belongs_to_both_classes() {
     assert_eq!(names(20.0, 0.0), ["comfort stretch", "stretch"]);
     assert_eq!(names(22.0, 1.5), ["stretch"]);
     assert_eq!(names(21.0, 1.5), ["comfort stretch", "stretch"]);
+    assert_eq!(names(19.0, 1.5), ["comfort stretch", "stretch"]);
     assert_eq!(names(-4.0, 1.0), ["rigid"]);
     assert_eq!(names(130.0, 1.0), ["hyper stretch"]);
     assert!(stretch_classes_of(&Estimate::unknown()).is_empty());

@@ -7,8 +7,8 @@ use bench_rows::{carried, near, numbers, rows};
 use garment_assay::grading::Weights;
 use garment_assay::measure::{
     COLOUR_CHANGE, COLOUR_CHANGE_BY_METER, COLOUR_CHANGE_SCALE, Fault, GRADE_SPREAD, GREY_STEPS, Grade, Instrument, Lab, PILLING,
-    PILLING_SCALE, RUB_OFF, RUB_OFF_SCALE, SEAM_SMOOTHNESS, SEAM_SMOOTHNESS_SCALE, STAINING_BY_METER, change_difference,
-    change_grade, change_grade_by_table, staining_difference, staining_grade,
+    PILLING_SCALE, RUB_OFF, RUB_OFF_SCALE, SEAM_SMOOTHNESS, SEAM_SMOOTHNESS_SCALE, STAINING_BY_METER, USUAL_RUB_OFF,
+    change_difference, change_grade, change_grade_by_table, staining_difference, staining_grade,
 };
 use garment_assay::quantity::{Estimate, Number};
 use proptest::prelude::*;
@@ -59,9 +59,9 @@ fn every_worked_row_of_the_handbook_is_met() {
 
 /// colour-science 0.4.7: CIE 1976 difference and LCh; bench_b.py.
 #[test]
-fn sixty_pairs_of_colours_agree_with_a_colour_library() {
+fn pairs_of_colours_agree_with_a_colour_library() {
     let rows: Vec<_> = rows(include_str!("vectors/bench_b.csv")).into_iter().filter(|row| row[0] == "colour").collect();
-    assert_eq!(rows.len(), 60);
+    assert_eq!(rows.len(), 64);
     for row in rows {
         let n: Vec<f64> = row[2].split(' ').map(|number| number.parse().unwrap()).collect();
         let (before, after) = (Lab { l: n[0], a: n[1], b: n[2] }, Lab { l: n[3], a: n[4], b: n[5] });
@@ -150,6 +150,11 @@ fn the_scales_end_at_one_and_five() {
         assert!(worst.uncertainty() > 0.0);
         assert!(!grade(&exact(-1.0)).is_known() && !grade(&Estimate::unknown()).is_known());
     }
+    for (border, name) in
+        [(0.40, "4-5"), (1.25, "4"), (2.10, "3-4"), (2.95, "3"), (4.10, "2-3"), (5.80, "2"), (8.20, "1-2"), (11.60, "1")]
+    {
+        assert_eq!(change_grade_by_table(border).unwrap().name(), name);
+    }
     assert_eq!(change_grade_by_table(f64::NAN), None);
     assert_eq!(change_grade_by_table(-0.1), None);
     assert_eq!(change_grade_by_table(f64::INFINITY), Some(Grade::ALL[0]));
@@ -211,6 +216,38 @@ fn a_grade_speaks_for_levels_as_any_reading_does() {
     near(shares[1], shares[2], 1e-9);
     near(shares[0], shares[3], 1e-9);
     assert!(shares[1] > shares[0]);
+}
+
+/// Handbook data, appearance_grades.csv, the rows of crocking; from memory.
+#[test]
+fn usual_rub_off_is_that_of_the_handbook() {
+    let rows = rows(include_str!("vectors/handbook_appearance_grades_b.csv"));
+    let usual = |name: &str| {
+        let row = rows.iter().find(|row| row[0].contains(name)).unwrap_or_else(|| panic!("{name}"));
+        row.iter().take(3).flat_map(|field| field.split(" / ")).map(str::to_owned).collect::<Vec<_>>()
+    };
+    let range = |text: &str| {
+        let found = numbers(&text.replace('-', " "));
+        (found[0], *found.last().unwrap())
+    };
+    for (name, key) in [("rinse-washed", "rinsed"), ("heavy bleached", "bleached"), ("good dyed", "dyed")] {
+        let parts = usual(name);
+        let of = |word: &str| range(parts.iter().find(|part| part.starts_with(word)).unwrap());
+        let cloth = USUAL_RUB_OFF.iter().find(|cloth| cloth.key == key).unwrap();
+        assert_eq!((cloth.dry, cloth.wet), (of("dry"), of("wet")), "{key}");
+    }
+    let raw = &USUAL_RUB_OFF[0];
+    assert_eq!(raw.dry, range(usual("typical raw indigo").iter().find(|part| part.starts_with("dry")).unwrap()));
+    assert_eq!(raw.wet, range(&usual("same, wet")[1]));
+}
+
+/// Handbook data, defects.csv: pucker below grade 3 and panels below grade 4 are major faults; common practice.
+#[test]
+fn a_grade_plainly_below_what_inspectors_pass_is_pointed_out() {
+    let says =
+        |instrument: &Instrument, grade: f64| !instrument.estimate(&[Some(2.0 * grade - 2.0), None]).unwrap().says.is_empty();
+    assert!(says(&SEAM_SMOOTHNESS, 2.0) && !says(&SEAM_SMOOTHNESS, 2.5) && !says(&SEAM_SMOOTHNESS, 5.0));
+    assert!(says(&COLOUR_CHANGE, 3.0) && !says(&COLOUR_CHANGE, 3.5) && !says(&PILLING, 1.0));
 }
 
 /// Handbook data, appearance_grades.csv: raw indigo dry 2 to 4, wet 1 to 2. From memory.

@@ -152,7 +152,7 @@ fn wool_in_a_machine_gets_no_number() {
 /// Raw denim of 34 in may lose 7 to 10 %: 30.6 to 31.62 in, by hand. The spread is that of a value anywhere in the range (GUM, 4.3.7).
 #[test]
 fn what_is_expected_is_always_a_range() {
-    let outcome = SHRINKAGE_TO_EXPECT.estimate(&[Some(0.0), None, None, Some(34.0 * 25.4)]).unwrap();
+    let outcome = SHRINKAGE_TO_EXPECT.estimate(&[Some(0.0), Some(1.0), Some(0.0), Some(34.0 * 25.4)]).unwrap();
     let also = |key| outcome.also(key).unwrap().value;
     near(outcome.value, -8.5, 1e-9);
     near(outcome.uncertainty, 1.5 / 3.0_f64.sqrt(), 1e-9);
@@ -163,7 +163,7 @@ fn what_is_expected_is_always_a_range() {
     near(also("size-most") / 2.54, 31.62, 1e-9);
     assert!(outcome.also("size-after").unwrap().uncertainty > 0.0);
     for place in 0..CLOTHS_BEFORE_WASH.len() {
-        if let Ok(outcome) = SHRINKAGE_TO_EXPECT.estimate(&[Some(place as f64), None, None, None]) {
+        if let Ok(outcome) = SHRINKAGE_TO_EXPECT.estimate(&[Some(place as f64), Some(1.0), Some(0.0), None]) {
             assert!(
                 outcome.uncertainty > 0.0
                     && outcome.also("length-low").unwrap().value < outcome.also("length-high").unwrap().value

@@ -285,8 +285,7 @@ static TRIAL: [Input; 6] = [
         "Between the fingertips, the cloth flat and at rest. 100 mm is handy.",
         SMALL,
         [20.0, 500.0],
-    )
-    .usually(100.0),
+    ),
     Input::measured("pulled", "Under the pull", "Between the same places, after 10 seconds of the pull.", SMALL, [20.0, 1500.0]),
     Input::measured("rested", "After the rest", "Between the same places, 30 seconds after you let go.", SMALL, [20.0, 1500.0])
         .never_needed(),

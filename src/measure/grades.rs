@@ -366,6 +366,19 @@ fn graded(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     Ok(Outcome::plain(1.0 + place / 2.0, spread, "grade"))
 }
 
+/// Below this grade inspectors call a seam's pucker a major fault. Common practice, no single source; handbook data, defects.csv.
+const PUCKER_BELOW: f64 = 3.0;
+const PUCKER_SAYS: &str = "Inspectors commonly count a seam below grade 3 as a major fault.";
+/// Below this grade inspectors call a difference of two panels of one piece a major fault. Common practice, as above.
+const PANELS_BELOW: f64 = 4.0;
+const PANELS_SAY: &str = "Between two panels of one new piece, inspectors commonly count a grade below 4 as a major fault.";
+
+/// As [`graded`], with a sentence where the grade lies below a limit by more than its spread.
+fn graded_against(amounts: &[Option<f64>], below: f64, says: &'static str) -> Result<Outcome, Fault> {
+    let outcome = graded(amounts)?;
+    Ok(if outcome.value + outcome.uncertainty < below { outcome.saying(says) } else { outcome })
+}
+
 static RUB_OFF_STEPS: [Choice; 9] = half_steps(&RUB_OFF_SCALE);
 static COLOUR_CHANGE_STEPS: [Choice; 9] = half_steps(&COLOUR_CHANGE_SCALE);
 static SEAM_SMOOTHNESS_STEPS: [Choice; 9] = half_steps(&SEAM_SMOOTHNESS_SCALE);
@@ -389,7 +402,8 @@ pub struct UsualRubOff {
 /// Usual grades of rub-off.
 ///
 /// # Source
-/// ISO 105-X12 and AATCC TM8, usual grades from memory; handbook, section 7, and its data. The two methods wet the cloth differently.
+/// ISO 105-X12 and AATCC TM8, usual grades from memory; handbook, section 7, and its data. The two methods wet the cloth differently. A
+/// "4-5" there is read as 4 to 5, which holds the half step of that name too.
 pub static USUAL_RUB_OFF: [UsualRubOff; 4] = [
     UsualRubOff { key: "raw", name: "Raw indigo", tell: "Deep blue denim, never washed.", dry: (2.0, 4.0), wet: (1.0, 2.0) },
     UsualRubOff {
@@ -504,8 +518,8 @@ pub static COLOUR_CHANGE: Instrument = Instrument {
         "Do not unpick a hem or a pocket to see its inside.",
         "Shop lamps and phone cameras shift shades. Judge by daylight, with your own eyes.",
     ],
-    sources: &[&sources::A02, &sources::JUDGEMENT],
-    formula: graded,
+    sources: &[&sources::A02, &sources::COMMON_PRACTICE, &sources::JUDGEMENT],
+    formula: |amounts| graded_against(amounts, PANELS_BELOW, PANELS_SAY),
 };
 
 /// Smoothness of a seam, graded by eye. Spread as [`RUB_OFF`], steps as [`SEAM_SMOOTHNESS_SCALE`].
@@ -521,8 +535,8 @@ pub static SEAM_SMOOTHNESS: Instrument = Instrument {
         "Choose the step that looks most like it.",
     ],
     cautions: &["Do not strain the seam to smooth it: that hides the pucker and can break a thread."],
-    sources: &[&sources::SMOOTHNESS, &sources::JUDGEMENT],
-    formula: graded,
+    sources: &[&sources::SMOOTHNESS, &sources::COMMON_PRACTICE, &sources::JUDGEMENT],
+    formula: |amounts| graded_against(amounts, PUCKER_BELOW, PUCKER_SAYS),
 };
 
 /// Pilling, graded by eye. Spread as [`RUB_OFF`], steps as [`PILLING_SCALE`].

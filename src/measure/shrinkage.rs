@@ -420,8 +420,8 @@ static DRYINGS: [Choice; 2] = [
 
 static EXPECTED: [Input; 4] = [
     Input::choice("cloth", "Cloth", "What it is, and what was done to it before it was sold.", &CLOTHS),
-    Input::choice("warmth", "Wash", "How warm you will wash it.", &WARMTHS).usually(1.0),
-    Input::choice("drying", "Drying", "How you will dry it.", &DRYINGS).usually(0.0),
+    Input::choice("warmth", "Wash", "How warm you will wash it.", &WARMTHS),
+    Input::choice("drying", "Drying", "How you will dry it.", &DRYINGS),
     Input::measured(
         "size",
         "A length of the piece",

@@ -95,9 +95,14 @@ def change_difference(before, after, slip=False):
 
 
 random.seed(105)
+pairs = []
 for _ in range(60):
     before = np.array([random.uniform(15, 95), random.uniform(-60, 60), random.uniform(-60, 60)])
-    after = before + np.array([random.uniform(-12, 12) for _ in range(3)])
+    pairs.append((before, before + np.array([random.uniform(-12, 12) for _ in range(3)])))
+# Hues almost opposite, so that the shorter way round and its sign are seen in the result.
+for one, other in [([50.0, 10.0, -0.1], [52.0, -6.0, 0.2]), ([50.0, 9.8, 1.7], [51.0, -14.0, -4.0])]:
+    pairs += [(np.array(one), np.array(other)), (np.array(other), np.array(one))]
+for before, after in pairs:
     de = float(delta_E_CIE1976(before, after))
     dl = after[0] - before[0]
     staining = de - 0.4 * math.sqrt(de * de - dl * dl)
