@@ -19,6 +19,8 @@ const PAGE: &str = "garment-assay/page/";
 const BALLAST: &str = "garment-assay/ballast";
 /// Written by Python (`json.dumps` with sorted keys, `zlib.crc32`), not by this project.
 const GOLDEN: &str = include_str!("vectors/pages/form-1.txt");
+/// Likewise.
+const GOLDEN_RACK: &str = include_str!("vectors/pages/rack-1.json");
 
 fn key(garment: &Garment) -> String {
     format!("{PAGE}{}", garment.id().as_str())
@@ -119,6 +121,18 @@ fn the_committed_page_still_opens_to_the_facts_known_of_it() {
     let density = garment.reading(check("spi")).expect("readings").expect("an outcome");
     assert!((density.value - 8.0).abs() < 1e-9);
     assert_eq!(write(&garment, 7), GOLDEN.trim_end_matches('\n'), "and is written the same");
+}
+
+#[test]
+fn the_committed_rack_still_opens_to_the_facts_known_of_it() {
+    let import = import(GOLDEN_RACK, &[], Mode::Merge).expect("a whole file");
+    let [Change::Add(first), Change::Add(second)] = import.changes.as_slice() else { panic!("{import:?}") };
+    assert_eq!((import.made, first), (day(), &full("6f1c-0001")));
+    assert_eq!((second.id().as_str(), second.noted()), ("6f1c-0002", Day::new(2026, 11, 24).expect("a day")));
+    let crisp = Answer::Judged { level: "crisp", care: Care::Careful };
+    assert_eq!((second.entries().len(), second.answer(check("rows-true"))), (1, Some(&crisp)));
+    let aside: Vec<(&str, &str)> = second.aside().iter().map(|(field, text)| (field.as_str(), text.as_str())).collect();
+    assert_eq!(aside, [("answers", r#"{"check":"no-such-check","judged":"fine"}"#), ("washed", "3")]);
 }
 
 #[test]
