@@ -377,7 +377,7 @@ fn an_edit_meets_a_deletion_and_stays_whichever_comes_first() {
     let (shelf, mut one, mut two) = windows();
     one.discard(&id("g")).expect("no fault");
     assert_eq!(two.keep(&edited).expect("room").renamed, None);
-    assert_eq!(opened(shelf).into_values().collect::<Vec<_>>(), [edited.clone()]);
+    assert_eq!(opened(shelf).into_values().collect::<Vec<_>>(), vec![edited.clone()]);
 
     let (shelf, mut one, mut two) = windows();
     one.keep(&edited).expect("room");
@@ -644,7 +644,7 @@ fn of_shelf_and_mirror_the_page_written_more_often_wins_on_both_sides() {
     // Mirror only.
     let shelf = MemoryShelf::default();
     let (mut notebook, _) = Notebook::open(shelf.clone());
-    assert_eq!(notebook.heal(&[(key(&new), write(&new, 3))]).expect("no fault").garments, [new.clone()]);
+    assert_eq!(notebook.heal(&[(key(&new), write(&new, 3))]).expect("no fault").garments, vec![new.clone()]);
     assert_eq!(opened(shelf).len(), 1);
     // Local damaged, mirror sound.
     let shelf = shelf_with(3, &new);
@@ -692,7 +692,7 @@ fn an_edit_made_before_the_mirror_was_read_is_not_lost_to_it() {
     let mirror = [(key(&newer), write(&newer, 7))];
     let healed = notebook.heal(&mirror).expect("no fault");
     let beside = newer.named(id("g~2"));
-    assert_eq!(healed.garments, [beside.clone()]);
+    assert_eq!(healed.garments, vec![beside.clone()]);
     assert_eq!(healed.to_mirror, [(key(&edited), write(&edited, 8)), (key(&beside), write(&beside, 1))]);
     assert_eq!(opened(shelf).into_values().collect::<Vec<_>>(), [edited, beside]);
     let mirror: Vec<_> = healed.to_mirror;
