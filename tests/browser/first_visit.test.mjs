@@ -11,7 +11,7 @@ for (const size of Object.keys(SIZES)) {
   for (const scheme of ["light", "dark"]) {
     test(`the first screen is whole and readable by everyone: ${size}, ${scheme}`, async () => {
       await visit({ size, scheme }, async ({ page }) => {
-        assert.equal(await page.title(), "Garment Assay");
+        assert.equal(await page.title(), "Rack · Garment Assay");
         assert.equal(await page.locator("h1").count(), 1);
         assert.ok(await page.locator("#crash").isHidden(), "the crash notice is out of sight");
         assert.equal(await isTooWide(page), false);

@@ -7,8 +7,8 @@
 // before: about 10 ms of plain arithmetic on an idle desk computer of 2024.
 
 import { address, closeAll, visit } from "./harness.mjs";
-import { manyGarments, page as pageOf, stored } from "./rack.mjs";
-import { answers, go, next, until } from "./steps.mjs";
+import { exported, manyGarments, page as pageOf, stored } from "./rack.mjs";
+import { answers, chooseFile, go, next, until } from "./steps.mjs";
 
 const [count = 500, slowdown = 4] = process.argv.slice(2).map(Number);
 /** Fewest taps that must have moved the tape; a check that speaks of cost alone does not. */
@@ -130,6 +130,13 @@ try {
       if (changed) searches.push(changed.paint);
     }
     note(`search in ${count}`, searches, unit);
+
+    const more = garments.map((garment) => ({ ...garment, id: `more-${garment.id}` }));
+    await chooseFile(page, exported(more));
+    await page.getByRole("button", { name: "Merge" }).waitFor();
+    await page.evaluate(() => window.time("click", () => document.body.innerText.includes("Imported:")));
+    await page.getByRole("button", { name: "Merge" }).tap();
+    note(`import ${count} more, from the word to the notice`, [(await timed(page)).paint], unit);
   });
   console.table(rows);
 } finally {

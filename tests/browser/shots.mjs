@@ -17,8 +17,13 @@ try {
         await visit({ path: screen.path, size, scheme, context, before: screen.before }, async ({ page }) => {
           await screen.act?.(page);
           await page.evaluate(() => document.fonts.ready);
+          if (screen.whole) {
+            // A window as tall as the page, so that what is pinned stands where it belongs and not across the middle.
+            const { width } = page.viewportSize();
+            await page.setViewportSize({ width, height: await page.evaluate(() => document.documentElement.scrollHeight) });
+          }
           const file = `shots/${screen.name}-${size}-${scheme}.png`;
-          await page.screenshot({ path: file, fullPage: screen.whole ?? false, animations: "disabled" });
+          await page.screenshot({ path: file, animations: "disabled" });
           console.log(file);
         });
       }

@@ -241,6 +241,22 @@ test("a garment that is deleted in another window while it is open here is said 
   });
 });
 
+test("erasing everything in one window empties the other, and nothing comes back", async () => {
+  await visitWith([garment("own", own), RACK[0]], {}, async ({ page, reopen }) => {
+    const other = await reopen();
+    await go(other, "#/garment/own/result", "What this does not say");
+    await go(page, "#/settings", "Settings");
+    await page.getByRole("button", { name: "Erase everything" }).click();
+    await page.getByRole("dialog").getByRole("button", { name: "Erase", exact: true }).click();
+    await page.getByRole("dialog").getByRole("button", { name: "Yes, erase all" }).click();
+    await main(other).getByRole("heading", { name: "Take a garment in your hands" }).waitFor();
+    await until(() => mirror(page), (pages) => Object.keys(pages).length === 0, "an empty mirror");
+    await reload(other);
+    await main(other).getByRole("heading", { name: "Take a garment in your hands" }).waitFor();
+    assert.deepEqual(await storage(other), {});
+  });
+});
+
 test("nothing that was acknowledged is lost when the browser is killed", async () => {
   const profile = await newProfile();
   try {
