@@ -261,8 +261,12 @@ impl App {
                 }
             }
             Effect::Erase => {
-                if let Err(KeepFault(fault)) = self.notebook.erase() {
-                    self.model.fault = Some(fault);
+                match self.notebook.erase() {
+                    Ok(()) => {
+                        (self.model.fault, self.model.unkept) = (None, Rc::default());
+                        self.model.low_on_room = !self.notebook.set_reserve_aside();
+                    }
+                    Err(KeepFault(fault)) => self.model.fault = Some(fault),
                 }
                 let mirror = self.mirror.clone();
                 wasm_bindgen_futures::spawn_local(async move {
@@ -287,7 +291,8 @@ impl App {
                 if self.model.unkept.is_empty() {
                     self.model.fault = None;
                 }
-                self.model.low_on_room |= kept.reserve_used;
+                // Once there is room again, the reserve comes back before the sentence goes.
+                self.model.low_on_room = kept.reserve_used || (self.model.low_on_room && !self.notebook.set_reserve_aside());
                 self.send_to_mirror(ctx, vec![kept.page]);
                 if let Some(renamed) = kept.renamed {
                     self.part_ways(ctx, id, renamed.ours, renamed.theirs);
