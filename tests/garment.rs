@@ -5,8 +5,8 @@ mod drawing;
 use std::collections::BTreeSet;
 
 use drawing::{act, answer_to, answering, bare, check, garment_named, judged};
-use garment_assay::catalog::jeans::JEANS;
-use garment_assay::check::{Check, Level, Speaks};
+use garment_assay::catalog::{Family, jeans::JEANS};
+use garment_assay::check::{Check, Level, Speaks, When};
 use garment_assay::garment::{Act, Answer, Appraiser, Entry, Garment, Given, Reason, Standing};
 use garment_assay::grading::{Care, Curve, Group};
 use garment_assay::quantity::Unit;
@@ -25,7 +25,8 @@ fn close(one: f64, other: f64) -> bool {
 }
 
 /// A check that no family has; it borrows the shape of a real one.
-static FOREIGN: Check = Check {
+static FOREIGN: Check = FOREIGN_SHAPE;
+const FOREIGN_SHAPE: Check = Check {
     key: "foreign",
     name: "Foreign",
     question: "Is this asked of jeans?",
@@ -44,6 +45,29 @@ static FOREIGN: Check = Check {
     caution: None,
     sources: &[],
 };
+
+/// A family in which one check opens another, and that one a third.
+static CHAIN: Family =
+    Family { key: "chain", name: "Chain", covers: "Nothing.", checks: &[&FIRST, &SECOND, &THIRD], cautions: &[] };
+static FIRST: Check = Check { key: "first", ..FOREIGN_SHAPE };
+static SECOND: Check =
+    Check { key: "second", asked_when: Some(When { check: &FIRST, levels: &["yes"], share: 50 }), ..FOREIGN_SHAPE };
+static THIRD: Check =
+    Check { key: "third", asked_when: Some(When { check: &SECOND, levels: &["yes"], share: 50 }), ..FOREIGN_SHAPE };
+
+#[test]
+fn what_hangs_on_a_check_that_does_not_apply_does_not_apply_either() {
+    let says = |check, level| Act::Answer(check, Answer::Judged { level, care: Care::Usual });
+    let garment = Garment::new(drawing::id("g"), &CHAIN, drawing::day())
+        .after(says(&FIRST, "yes"))
+        .after(says(&SECOND, "yes"))
+        .after(says(&THIRD, "yes"));
+    let appraiser = Appraiser::default();
+    assert_eq!((garment.standing(&THIRD), appraiser.appraise(&garment).evidence()), (Standing::Open, 3));
+    let closed = garment.after(says(&FIRST, "no"));
+    assert_eq!((closed.standing(&SECOND), closed.standing(&THIRD)), (Standing::Closed, Standing::Closed));
+    assert_eq!(appraiser.appraise(&closed).evidence(), 1);
+}
 
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(400))]

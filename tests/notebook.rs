@@ -19,6 +19,8 @@ const PAGE: &str = "garment-assay/page/";
 const BALLAST: &str = "garment-assay/ballast";
 /// Written by Python (`json.dumps` with sorted keys, `zlib.crc32`), not by this project.
 const GOLDEN: &str = include_str!("vectors/pages/form-1.txt");
+/// Likewise.
+const GOLDEN_RACK: &str = include_str!("vectors/pages/rack-1.json");
 
 fn key(garment: &Garment) -> String {
     format!("{PAGE}{}", garment.id().as_str())
@@ -119,6 +121,18 @@ fn the_committed_page_still_opens_to_the_facts_known_of_it() {
     let density = garment.reading(check("spi")).expect("readings").expect("an outcome");
     assert!((density.value - 8.0).abs() < 1e-9);
     assert_eq!(write(&garment, 7), GOLDEN.trim_end_matches('\n'), "and is written the same");
+}
+
+#[test]
+fn the_committed_rack_still_opens_to_the_facts_known_of_it() {
+    let import = import(GOLDEN_RACK, &[], Mode::Merge).expect("a whole file");
+    let [Change::Add(first), Change::Add(second)] = import.changes.as_slice() else { panic!("{import:?}") };
+    assert_eq!((import.made, first), (day(), &full("6f1c-0001")));
+    assert_eq!((second.id().as_str(), second.noted()), ("6f1c-0002", Day::new(2026, 11, 24).expect("a day")));
+    let crisp = Answer::Judged { level: "crisp", care: Care::Careful };
+    assert_eq!((second.entries().len(), second.answer(check("rows-true"))), (1, Some(&crisp)));
+    let aside: Vec<(&str, &str)> = second.aside().iter().map(|(field, text)| (field.as_str(), text.as_str())).collect();
+    assert_eq!(aside, [("answers", r#"{"check":"no-such-check","judged":"fine"}"#), ("washed", "3")]);
 }
 
 #[test]
@@ -363,7 +377,7 @@ fn an_edit_meets_a_deletion_and_stays_whichever_comes_first() {
     let (shelf, mut one, mut two) = windows();
     one.discard(&id("g")).expect("no fault");
     assert_eq!(two.keep(&edited).expect("room").renamed, None);
-    assert_eq!(opened(shelf).into_values().collect::<Vec<_>>(), [edited.clone()]);
+    assert_eq!(opened(shelf).into_values().collect::<Vec<_>>(), vec![edited.clone()]);
 
     let (shelf, mut one, mut two) = windows();
     one.keep(&edited).expect("room");
@@ -630,7 +644,7 @@ fn of_shelf_and_mirror_the_page_written_more_often_wins_on_both_sides() {
     // Mirror only.
     let shelf = MemoryShelf::default();
     let (mut notebook, _) = Notebook::open(shelf.clone());
-    assert_eq!(notebook.heal(&[(key(&new), write(&new, 3))]).expect("no fault").garments, [new.clone()]);
+    assert_eq!(notebook.heal(&[(key(&new), write(&new, 3))]).expect("no fault").garments, vec![new.clone()]);
     assert_eq!(opened(shelf).len(), 1);
     // Local damaged, mirror sound.
     let shelf = shelf_with(3, &new);
@@ -678,7 +692,7 @@ fn an_edit_made_before_the_mirror_was_read_is_not_lost_to_it() {
     let mirror = [(key(&newer), write(&newer, 7))];
     let healed = notebook.heal(&mirror).expect("no fault");
     let beside = newer.named(id("g~2"));
-    assert_eq!(healed.garments, [beside.clone()]);
+    assert_eq!(healed.garments, vec![beside.clone()]);
     assert_eq!(healed.to_mirror, [(key(&edited), write(&edited, 8)), (key(&beside), write(&beside, 1))]);
     assert_eq!(opened(shelf).into_values().collect::<Vec<_>>(), [edited, beside]);
     let mirror: Vec<_> = healed.to_mirror;

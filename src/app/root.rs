@@ -5,7 +5,7 @@ use std::rc::Rc;
 use garment_assay::catalog::Family;
 use garment_assay::check::Check;
 use garment_assay::garment::{Act, Garment, Id};
-use garment_assay::notebook::{Elsewhere, KeepFault, Kept, Notebook, Settings};
+use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Settings};
 use gloo::events::EventListener;
 use yew::prelude::*;
 
@@ -39,11 +39,22 @@ pub enum Incoming {
     Written(Option<String>, Option<String>),
 }
 
+/// Whether changes go to the mirror.
+enum Mirroring {
+    /// It is being opened; until it was compared, nothing may be written over what it holds.
+    Opening,
+    /// They do.
+    On,
+    /// There is none, or it could not be compared.
+    Off,
+}
+
 /// The whole app.
 pub struct App {
     model: Model,
     notebook: Notebook<BrowserShelf>,
     mirror: Mirror,
+    mirroring: Mirroring,
     appraisals: Appraisals,
     aloud: String,
     _listeners: Vec<EventListener>,
@@ -96,6 +107,7 @@ impl Component for App {
             model,
             notebook,
             mirror,
+            mirroring: Mirroring::Opening,
             appraisals: Appraisals::default(),
             aloud: String::new(),
             _listeners: listeners.into_iter().flatten().collect(),
@@ -112,20 +124,30 @@ impl Component for App {
                 self.model.on_the_way = self.model.on_the_way.saturating_sub(count);
                 true
             }
-            Incoming::Mirrored(None) => false,
-            Incoming::Mirrored(Some(pages)) => match self.notebook.heal(&pages) {
-                Ok(healed) => {
+            Incoming::Mirrored(None) => {
+                self.model.on_the_way = 0;
+                self.mirroring = Mirroring::Off;
+                true
+            }
+            Incoming::Mirrored(Some(pages)) => {
+                let healed = self
+                    .notebook
+                    .heal(&pages)
+                    .unwrap_or_else(|KeepFault(fault)| Healed { fault: Some(fault), ..Healed::default() });
+                self.model.low_on_room |= healed.reserve_used;
+                if healed.fault.is_some() {
+                    // What could not be compared must not be written over: the mirror may hold the newer page.
+                    self.model.fault = healed.fault;
+                    self.model.on_the_way = 0;
+                    self.mirroring = Mirroring::Off;
+                } else {
+                    // What was changed while the mirror opened is among what it lacks.
+                    self.model.on_the_way = 0;
+                    self.mirroring = Mirroring::On;
                     self.send_to_mirror(ctx, healed.to_mirror);
-                    if healed.garments.is_empty() && healed.gone.is_empty() {
-                        return true;
-                    }
-                    self.take(ctx, Message::Healed(healed.garments, healed.gone, healed.mended))
                 }
-                Err(KeepFault(fault)) => {
-                    self.model.fault = Some(fault);
-                    true
-                }
-            },
+                self.take(ctx, Message::Healed(healed.garments, healed.gone, healed.mended))
+            }
             Incoming::Written(None, _) => {
                 // Another window erased everything.
                 let gone: Vec<Id> = self.model.garments.iter().map(|garment| garment.id().clone()).collect();
@@ -261,8 +283,12 @@ impl App {
                 }
             }
             Effect::Erase => {
-                if let Err(KeepFault(fault)) = self.notebook.erase() {
-                    self.model.fault = Some(fault);
+                match self.notebook.erase() {
+                    Ok(()) => {
+                        (self.model.fault, self.model.unkept) = (None, Rc::default());
+                        self.model.low_on_room = !self.notebook.set_reserve_aside();
+                    }
+                    Err(KeepFault(fault)) => self.model.fault = Some(fault),
                 }
                 let mirror = self.mirror.clone();
                 wasm_bindgen_futures::spawn_local(async move {
@@ -287,10 +313,16 @@ impl App {
                 if self.model.unkept.is_empty() {
                     self.model.fault = None;
                 }
-                self.model.low_on_room |= kept.reserve_used;
+                // Once there is room again, the reserve comes back before the sentence goes.
+                self.model.low_on_room = kept.reserve_used || (self.model.low_on_room && !self.notebook.set_reserve_aside());
                 self.send_to_mirror(ctx, vec![kept.page]);
                 if let Some(renamed) = kept.renamed {
                     self.part_ways(ctx, id, renamed.ours, renamed.theirs);
+                }
+                if let Some(theirs) = kept.stays.and_then(|stays| stays.theirs) {
+                    self.take(ctx, Message::ChangedElsewhere(Box::new(theirs)));
+                    let text = "This garment was changed in another window, so it was not deleted.";
+                    self.model.notice = Some(Rc::new(Notice::plain(text)));
                 }
             }
             Err(KeepFault(fault)) => {
@@ -322,10 +354,15 @@ impl App {
     }
 
     fn send_to_mirror(&mut self, ctx: &Context<App>, pages: Vec<(String, String)>) {
-        if pages.is_empty() {
-            return;
+        match self.mirroring {
+            _ if pages.is_empty() => return,
+            Mirroring::Off => return,
+            Mirroring::Opening => {
+                self.model.on_the_way = 1;
+                return;
+            }
+            Mirroring::On => self.model.on_the_way += 1,
         }
-        self.model.on_the_way += 1;
         let (mirror, link) = (self.mirror.clone(), ctx.link().clone());
         wasm_bindgen_futures::spawn_local(async move {
             // Without a mirror, or when it fails, local storage has the page all the same.

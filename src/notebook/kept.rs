@@ -127,11 +127,20 @@ impl<S: Shelf> Notebook<S> {
                 }
             }
         }
-        if opened.fault.is_none() && notebook.shelf.get(BALLAST) == Ok(None) {
+        if opened.fault.is_none() {
             // A shelf without room for the reserve is reported when a page does not fit, not here.
-            let _ = notebook.shelf.set(BALLAST, &ballast());
+            notebook.set_reserve_aside();
         }
         (notebook, opened)
+    }
+
+    /// Sets the reserve aside, where it is not and there is room for it again; says whether there is one.
+    pub fn set_reserve_aside(&mut self) -> bool {
+        match self.shelf.get(BALLAST) {
+            Ok(Some(_)) => true,
+            Ok(None) => self.shelf.set(BALLAST, &ballast()).is_ok(),
+            Err(_) => false,
+        }
     }
 
     fn sort_in(&mut self, key: String, text: String, opened: &mut Opened) {

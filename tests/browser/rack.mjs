@@ -111,12 +111,13 @@ export function manyGarments(count) {
 /** A page in storage: key and text. */
 export function page(garment, rev = 1) {
   const body = written(garment);
-  return [`garment-assay/page/${garment.id}`, `${written({ form: 1, rev, sum: sum(body) })}\n${body}`];
+  return [`garment-assay/page/${garment.id}`, `${written({ form: 1, rev, sum: sum(`${rev}\n${body}`) })}\n${body}`];
 }
 
 /** The file that the app would export. */
 export function exported(garments) {
-  const file = { kind: "garment-assay-rack", form: 1, made: "2026-02-20", count: garments.length, sum: sum(written(garments)), garments };
+  const made = "2026-02-20";
+  const file = { kind: "garment-assay-rack", form: 1, made, count: garments.length, sum: sum(`${made}\n${written(garments)}`), garments };
   return `${JSON.stringify(file, null, 2)}\n`;
 }
 

@@ -69,8 +69,7 @@ test("when storage is full the reserve takes the last answers, then a sentence s
   });
 });
 
-const low = "the notebook sets its reserve aside only when it is opened, and low_on_room is never cleared";
-test("once there is room again the next answer takes the sentence away and sets a reserve aside", { todo: low }, async () => {
+test("once there is room again the next answer takes the sentence away and sets a reserve aside", async () => {
   await visit({}, async ({ page }) => {
     await begin(page, { label: "Full house" });
     await fill(page);

@@ -20,7 +20,7 @@ pub fn Alert(props: &Props) -> Html {
         <div class="alert" role="alert">
             <Icon shape={Shape::Care} />
             <p>
-                { props.fault.map_or("Room is running out in this browser. Everything is kept so far. Export your rack, then delete garments you no longer need.".to_owned(), |fault| fault.to_string()) }
+                { props.fault.map_or("There is little room left in this browser. Everything is kept so far. Export your rack, then delete garments you no longer need.".to_owned(), |fault| fault.to_string()) }
                 if props.unkept > 0 {
                     { format!(" Not kept: the latest changes to {}.", if props.unkept == 1 { "1 garment".to_owned() } else { format!("{} garments", props.unkept) }) }
                 }
