@@ -5,6 +5,7 @@ use std::rc::Rc;
 use garment_assay::catalog::Family;
 use garment_assay::check::Check;
 use garment_assay::garment::{Act, Garment, Id};
+use garment_assay::measure::{INSTRUMENTS, Instrument, ScreenScale};
 use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Settings};
 use gloo::events::EventListener;
 use yew::prelude::*;
@@ -12,13 +13,16 @@ use yew::prelude::*;
 use super::appraisals::Appraisals;
 use super::browser::mirror::Mirror;
 use super::browser::shelf::BrowserShelf;
-use super::browser::{address, clock, document};
+use super::browser::{address, clock, document, screen};
 use super::model::{Effect, Message, Model, Notice};
+use super::pages::bench::{Bench, InstrumentPage};
 use super::pages::checks::{CheckList, Checks};
 use super::pages::details::Details;
+use super::pages::marks::Marks;
 use super::pages::numbers::Numbers;
 use super::pages::rack::Rack;
 use super::pages::result::ResultPage;
+use super::pages::ruler::RulerPage;
 use super::pages::settings::SettingsPage;
 use super::pages::start::Start;
 use super::pages::walk::Walk;
@@ -35,6 +39,8 @@ pub enum Incoming {
     Mirrored(Option<Vec<(String, String)>>),
     /// So many changes reached the mirror.
     Arrived(u32),
+    /// The page's size or zoom changed, or it moved to another screen.
+    Resized,
     /// Another window wrote under a key.
     Written(Option<String>, Option<String>),
 }
@@ -80,6 +86,8 @@ impl Component for App {
             on_the_way: 0,
             wide: document::is_wide(),
             today: clock::today(),
+            scale: None,
+            scale_void: false,
         };
         let link = ctx.link().clone();
         let on_address = {
@@ -94,8 +102,16 @@ impl Component for App {
             let link = link.clone();
             move |key, text| link.send_message(Incoming::Written(key, text))
         };
-        let listeners =
-            [address::on_change(on_address), document::on_width_change(on_width), document::on_written_elsewhere(on_written)];
+        let on_resize = {
+            let link = link.clone();
+            move || link.send_message(Incoming::Resized)
+        };
+        let listeners = [
+            address::on_change(on_address),
+            document::on_width_change(on_width),
+            document::on_written_elsewhere(on_written),
+            screen::on_change(on_resize),
+        ];
         let mirror = Mirror::default();
         {
             let mirror = mirror.clone();
@@ -112,6 +128,8 @@ impl Component for App {
             aloud: String::new(),
             _listeners: listeners.into_iter().flatten().collect(),
         };
+        let (scale, elsewhere) = app.scale();
+        app.model.after(Message::ScreenChanged(scale, elsewhere));
         app.dress();
         app.settle_route();
         app
@@ -147,6 +165,14 @@ impl Component for App {
                     self.send_to_mirror(ctx, healed.to_mirror);
                 }
                 self.take(ctx, Message::Healed(healed.garments, healed.gone, healed.mended))
+            }
+            Incoming::Resized => {
+                let (scale, elsewhere) = self.scale();
+                if (scale, scale.is_none() && elsewhere) == (self.model.scale, self.model.scale_void) {
+                    // The ruler follows the height of the page all the same.
+                    return matches!(self.model.route, Route::Ruler | Route::Marks(..));
+                }
+                self.take(ctx, Message::ScreenChanged(scale, elsewhere))
             }
             Incoming::Written(None, _) => {
                 // Another window erased everything.
@@ -198,6 +224,22 @@ impl Component for App {
                 html! { <SettingsPage garments={model.garments.clone()} settings={model.settings} today={model.today} send={send.clone()} /> }
             }
             (Route::Numbers, _) => html! { <Numbers /> },
+            (Route::Bench, _) => html! { <Bench scale={model.scale} void={model.scale_void} /> },
+            (Route::Ruler, _) => html! { <RulerPage scale={model.scale} void={model.scale_void} {system} send={send.clone()} /> },
+            (Route::Instrument(key), _) if instrument_of(key).is_some() => match instrument_of(key) {
+                Some(instrument) => html! { <InstrumentPage key={instrument.key} {instrument} {system} /> },
+                None => Html::default(),
+            },
+            (Route::Marks(key, target), _) if instrument_of(key).is_some() => match instrument_of(key) {
+                Some(instrument) => {
+                    let target = target
+                        .as_ref()
+                        .zip(shown)
+                        .and_then(|((id, check), garment)| Some((id.clone(), check_of(garment.family(), check)?)));
+                    html! { <Marks key={instrument.key} {instrument} scale={model.scale} {system} {target} send={send.clone()} /> }
+                }
+                None => Html::default(),
+            },
             _ => html! {
                 <Rack garments={model.garments.clone()} set_aside={model.set_aside.clone()} appraisals={self.appraisals.clone()} send={send.clone()} />
             },
@@ -236,6 +278,10 @@ impl Component for App {
             document::set_root("ready", "yes");
         }
     }
+}
+
+fn instrument_of(key: &str) -> Option<&'static Instrument> {
+    INSTRUMENTS.iter().copied().find(|instrument| instrument.key == key)
 }
 
 fn check_of(family: &'static Family, key: &str) -> Option<&'static Check> {
@@ -279,6 +325,12 @@ impl App {
             }
             Effect::KeepSettings => {
                 if let Err(KeepFault(fault)) = self.notebook.keep_settings(&self.model.settings.write()) {
+                    self.model.fault = Some(fault);
+                }
+            }
+            Effect::KeepScale(scale) => {
+                let kept = screen::name().map_or(Ok(()), |name| self.notebook.keep_scale(&name, scale.as_ref()));
+                if let Err(KeepFault(fault)) = kept {
                     self.model.fault = Some(fault);
                 }
             }
@@ -371,6 +423,12 @@ impl App {
         });
     }
 
+    /// The scale kept for the screen that the page is on, and whether any is kept.
+    fn scale(&self) -> (Option<ScreenScale>, bool) {
+        let scale = screen::name().and_then(|name| self.notebook.scale(&name));
+        (scale, self.notebook.knows_scales())
+    }
+
     /// Lets the page follow the settings.
     fn dress(&mut self) {
         document::set_root("theme", self.model.settings.theme.key());
@@ -384,6 +442,11 @@ impl App {
             (Route::Start, _) => "Check a garment".to_owned(),
             (Route::Settings, _) => "Settings".to_owned(),
             (Route::Numbers, _) => "Where the numbers come from".to_owned(),
+            (Route::Bench, _) => "Bench".to_owned(),
+            (Route::Ruler, _) => "Ruler on the screen".to_owned(),
+            (Route::Instrument(key) | Route::Marks(key, _), _) => {
+                instrument_of(key).map_or("Bench", |instrument| instrument.name).to_owned()
+            }
             (_, Some(garment)) if garment.label().is_empty() => garment.family().name.to_owned(),
             (_, Some(garment)) => garment.label().to_owned(),
             _ => "Rack".to_owned(),

@@ -83,7 +83,13 @@ impl Route {
         match self {
             Route::Resume(id) | Route::Checks(id) | Route::Result(id) | Route::Details(id) | Route::Check(id, _) => Some(id),
             Route::Marks(_, target) => target.as_ref().map(|(id, _)| id),
-            Route::Rack | Route::Start | Route::Settings | Route::Numbers | Route::Bench | Route::Instrument(_) | Route::Ruler => None,
+            Route::Rack
+            | Route::Start
+            | Route::Settings
+            | Route::Numbers
+            | Route::Bench
+            | Route::Instrument(_)
+            | Route::Ruler => None,
         }
     }
 }

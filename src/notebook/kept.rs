@@ -3,8 +3,8 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::checksum::checksum;
-use super::scale;
 use super::page::{Page, Unreadable, read, write, write_gone};
+use super::scale;
 use super::shelf::{Shelf, ShelfFault};
 use crate::garment::{Garment, Id};
 use crate::measure::ScreenScale;

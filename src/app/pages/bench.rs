@@ -1,11 +1,12 @@
 //! The bench: instruments, to use alone or from a check.
 
-use garment_assay::measure::{INSTRUMENTS, Instrument, STITCH_COMB, STITCH_TAPS, ScreenScale};
+use garment_assay::measure::{INSTRUMENTS, Instrument, ScreenScale};
 use garment_assay::quantity::System;
 use yew::prelude::*;
 
 use crate::app::parts::bar::Bar;
 use crate::app::parts::instrument_form::InstrumentForm;
+use crate::app::parts::ruler::is_on_ruler;
 use crate::app::route::Route;
 
 #[derive(Properties, PartialEq)]
@@ -24,7 +25,7 @@ fn row(route: &Route, name: &'static str, says: &str) -> Html {
 
 /// Where an instrument is used: on the ruler, or by its form.
 fn place(instrument: &'static Instrument) -> Route {
-    if instrument == &STITCH_COMB || instrument == &STITCH_TAPS {
+    if is_on_ruler(instrument) {
         Route::Marks(instrument.key.to_owned(), None)
     } else {
         Route::Instrument(instrument.key.to_owned())

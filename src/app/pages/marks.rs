@@ -1,7 +1,8 @@
 //! Counting stitches on the screen's ruler: a comb laid over the seam, or a tap on every needle hole.
 
+use garment_assay::check::Check;
 use garment_assay::garment::{Act, Answer, Given, Id, Readings};
-use garment_assay::measure::{Instrument, STITCH_COMB, ScreenScale, density_from_taps};
+use garment_assay::measure::{Instrument, STITCH_COMB, STITCH_TAPS, ScreenScale, density_from_taps};
 use garment_assay::quantity::{System, Unit};
 use web_sys::{Element, HtmlInputElement};
 use yew::prelude::*;
@@ -17,6 +18,8 @@ use crate::app::words;
 const BAR_AND_FOOT: f64 = 208.0;
 /// Pitches of the comb, in mm: 21 to 3 stitches per inch.
 const PITCH: (f64, f64) = (1.2, 8.5);
+/// The smallest misfit of a bar that the eye sees, in mm: about half its width. Judgement.
+const MISFIT_MM: f64 = 0.25;
 /// How far a finger lands from where it aims, in mm. Judgement; taps that scatter more say so themselves.
 const FINGER_MM: f64 = 0.7;
 
@@ -29,7 +32,7 @@ pub struct Props {
     /// Metric or imperial.
     pub system: System,
     /// The garment and the check that the reading is for; none on the bench.
-    pub target: Option<(Id, &'static garment_assay::check::Check)>,
+    pub target: Option<(Id, &'static Check)>,
     /// Where messages go.
     pub send: Callback<Message>,
 }
@@ -59,9 +62,9 @@ fn Comb(props: &MarkProps) -> Html {
         let (read, relative) = (read.clone(), scale.relative);
         use_effect_with((*pitch, bars), move |(pitch, bars)| {
             let given = given([
-                ("pitch", *pitch, Unit::Millimetre),
+                ("comb", *pitch, Unit::Millimetre),
                 ("bars", *bars, Unit::Count),
-                ("comb", 0.25, Unit::Millimetre),
+                ("misfit", MISFIT_MM, Unit::Millimetre),
                 ("ruler", relative * 100.0, Unit::Percent),
             ]);
             read.emit(Some(Readings { instrument: &STITCH_COMB, given }));
@@ -108,14 +111,15 @@ fn Taps(props: &MarkProps) -> Html {
         let (read, scale) = (read.clone(), *scale);
         use_effect_with((*places).clone(), move |places| {
             let mm: Vec<f64> = places.iter().map(|px| px / scale.px_per_mm).collect();
-            let readings = garment_assay::measure::taps_summed(&mm, FINGER_MM).ok().map(|(pitch, scatter)| Readings {
-                instrument: &garment_assay::measure::STITCH_TAPS,
-                given: given([
-                    ("pitch", pitch, Unit::Millimetre),
-                    ("count", mm.len() as f64, Unit::Count),
-                    ("taps", scatter, Unit::Millimetre),
-                    ("ruler", scale.relative * 100.0, Unit::Percent),
-                ]),
+            let readings = density_from_taps(&mm, FINGER_MM, scale.relative).ok().map(|taps| {
+                let [count, stitch, spread, ruler] = taps.readings;
+                let given = given([
+                    ("taps", count, Unit::Count),
+                    ("stitch", stitch, Unit::Millimetre),
+                    ("tap-spread", spread, Unit::Millimetre),
+                    ("ruler", ruler, Unit::Percent),
+                ]);
+                Readings { instrument: &STITCH_TAPS, given }
             });
             read.emit(readings);
         });
@@ -140,7 +144,9 @@ fn Taps(props: &MarkProps) -> Html {
         Callback::from(move |_: MouseEvent| places.set(Vec::new()))
     };
     let doubt = taps.as_ref().ok().and_then(|taps| match (taps.missed_after, taps.doubled_after) {
-        (Some(gap), _) => Some(format!("Between tap {} and {} there is room for two stitches. Was one left out?", gap + 1, gap + 2)),
+        (Some(gap), _) => {
+            Some(format!("Between tap {} and {} there is room for two stitches. Was one left out?", gap + 1, gap + 2))
+        }
         (None, Some(gap)) => Some(format!("Taps {} and {} lie close together. Was one hole tapped twice?", gap + 1, gap + 2)),
         (None, None) => None,
     });

@@ -194,6 +194,7 @@ pub fn Rack(props: &Props) -> Html {
                 <header class="bar"><div class="bar-title"><p class="bar-beside"><a href="#/">{ "Rack" }</a></p></div></header>
             } else {
                 <Bar title="Rack" under={match garments.len() { 0 => "Nothing noted yet".to_owned(), 1 => "1 garment noted".to_owned(), count => format!("{count} garments noted") }}>
+                    <a class="icon-button" href={Route::Bench.href()} aria-label="Bench: instruments"><Icon shape={Shape::Ruler} /></a>
                     <a class="icon-button" href={Route::Settings.href()} aria-label="Settings"><Icon shape={Shape::Settings} /></a>
                 </Bar>
             }

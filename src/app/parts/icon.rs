@@ -15,6 +15,8 @@ pub enum Shape {
     Edit,
     /// A slider.
     Settings,
+    /// A ruler.
+    Ruler,
     /// A needle's eye: search.
     Search,
     /// A cross.
@@ -33,6 +35,7 @@ impl Shape {
             Shape::Undo => "M8 5L4 9l4 4M4 9h10a5 5 0 0 1 0 10h-3",
             Shape::Edit => "M5 19l1-4L16 5l3 3L9 18zM14 7l3 3",
             Shape::Settings => "M4 8h9M17 8h3M15 6v4M4 16h3M11 16h9M9 14v4",
+            Shape::Ruler => "M4 8h16v8H4zM8 8v3.500M12 8v5M16 8v3.500",
             Shape::Search => "M10.500 4.500a6 6 0 1 0 .01 0zM15 15l5 5",
             Shape::Close => "M6 6l12 12M18 6L6 18",
             Shape::Delete => "M5 7h14M10 7V5h4v2M7 7l1 12h8l1-12M10.500 10.500v5.500M13.500 10.500v5.500",

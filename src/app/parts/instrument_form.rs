@@ -217,17 +217,18 @@ pub fn InstrumentForm(props: &Props) -> Html {
     let typed = readings(instrument, &draft);
     let mut faults = typed.as_ref().err().cloned().unwrap_or_default();
     let mut whole_fault = None;
-    let outcome = typed.as_ref().ok().filter(|readings| !readings.given.is_empty()).and_then(|readings| match readings.outcome() {
-        Ok(outcome) => Some(outcome),
-        Err(fault) => {
-            let sentence = fault.sentence(system, Decimal::Point);
-            match fault.input() {
-                Some(input) => drop(faults.insert(input.key, sentence)),
-                None => whole_fault = Some(sentence),
+    let outcome =
+        typed.as_ref().ok().filter(|readings| !readings.given.is_empty()).and_then(|readings| match readings.outcome() {
+            Ok(outcome) => Some(outcome),
+            Err(fault) => {
+                let sentence = fault.sentence(system, Decimal::Point);
+                match fault.input() {
+                    Some(input) => drop(faults.insert(input.key, sentence)),
+                    None => whole_fault = Some(sentence),
+                }
+                None
             }
-            None
-        }
-    });
+        });
     let on_typed = {
         let (draft, touched) = (draft.clone(), touched.clone());
         Callback::from(move |(key, text, unit): (&'static str, String, Unit)| {

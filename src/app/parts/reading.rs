@@ -7,6 +7,8 @@ use garment_assay::quantity::System;
 use yew::prelude::*;
 
 use super::instrument_form::InstrumentForm;
+use super::ruler::is_on_ruler;
+use crate::app::words;
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -16,6 +18,8 @@ pub struct Props {
     pub kept: Option<Readings>,
     /// Metric or imperial.
     pub system: System,
+    /// Address of the ruler for this check, up to the instrument's key.
+    pub marks: AttrValue,
     /// Called when the reading is to be used.
     pub act: Callback<Act>,
 }
@@ -23,7 +27,7 @@ pub struct Props {
 /// The instruments of a check, one of them open.
 #[component]
 pub fn Reading(props: &Props) -> Html {
-    let Props { check, kept, system, act } = props;
+    let Props { check, kept, system, marks, act } = props;
     let check = *check;
     let open = use_state_eq(|| kept.is_some());
     let chosen = use_state(|| None::<&'static Instrument>);
@@ -52,7 +56,17 @@ pub fn Reading(props: &Props) -> Html {
                         }) }
                     </fieldset>
                 }
-                <InstrumentForm key={instrument.key} {instrument} {given} system={*system} verb="Use this reading" {used} />
+                if is_on_ruler(instrument) {
+                    <div class="reading-form">
+                        <p>{ instrument.says }</p>
+                        if let Some(Ok(outcome)) = kept.as_ref().filter(|kept| kept.instrument == instrument).map(Readings::outcome) {
+                            <output class="figure">{ words::outcome(&outcome, instrument.unit, *system) }</output>
+                        }
+                        <a class="prime" href={format!("{marks}{}", instrument.key)}>{ "Open the ruler" }</a>
+                    </div>
+                } else {
+                    <InstrumentForm key={instrument.key} {instrument} {given} system={*system} verb="Use this reading" {used} />
+                }
             }
         </section>
     }

@@ -1,6 +1,6 @@
 //! A ruler drawn to the screen's scale along its long edge.
 
-use garment_assay::measure::ScreenScale;
+use garment_assay::measure::{Instrument, STITCH_COMB, STITCH_TAPS, ScreenScale};
 use garment_assay::quantity::System;
 use yew::prelude::*;
 
@@ -12,6 +12,11 @@ pub struct Props {
     pub system: System,
     /// How long it is, in CSS pixels.
     pub height: f64,
+}
+
+/// Whether an instrument is read off the ruler on the screen instead of filled in.
+pub fn is_on_ruler(instrument: &'static Instrument) -> bool {
+    instrument == &STITCH_COMB || instrument == &STITCH_TAPS
 }
 
 /// Breadth of the ruler in CSS pixels.

@@ -196,7 +196,7 @@ pub(in crate::catalog) static CLOTH_WEIGHT: Check = Check {
     stage: Stage::InHand,
     aspect: Aspect::Cloth,
     speaks: Speaks::Cost("Heavier cloth takes more cotton, so every metre costs more."),
-    instruments: &[&measure::CLOTH_MASS],
+    instruments: &[&measure::CLOTH_MASS, &measure::CLOTH_MASS_WEIGHED, &measure::CLOTH_MASS_BUILT, &measure::CLOTH_MASS_COMPARED],
     asked_when: None,
     caution: None,
     sources: &[&sources::DENIM_OUNCE, &sources::AREA_MODEL, &sources::RUBBING],
