@@ -33,14 +33,16 @@ test("a pair is checked from the first question to the result, saved, erased and
     await begin(page, { label: "Mid-blue straight leg", place: "Second floor", price: "89.90" });
     const id = garmentId(page);
     const seen = new Set();
-    for (let made = 0; made < 21; made += 1) {
+    let skipped;
+    for (let made = 0; made < 23; made += 1) {
       const put = await question(page);
       assert.ok(!seen.has(put), `asked twice: ${put}`);
-      seen.add(put);
+      if (made === 7) skipped = put;
+      if (put !== skipped) seen.add(put); // what is skipped may be asked again, and is skipped again
       if (made === 4) {
         await main(page).getByRole("button", { name: "Can't tell" }).click();
         await main(page).getByRole("button", { name: "Take answer back" }).waitFor();
-      } else if (made === 7) {
+      } else if (put === skipped) {
         await main(page).getByRole("button", { name: "Skip for now" }).waitFor(); // and so it is left
       } else {
         await answer(page, made % 3);
