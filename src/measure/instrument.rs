@@ -142,6 +142,13 @@ pub enum Fault {
     NotAChoice(&'static Input),
     /// An input that could be left empty is needed with what else was given.
     NeededToo(&'static Input),
+    /// Two readings stand the wrong way round, or are the same.
+    WrongOrder {
+        /// What must be the smaller one.
+        smaller: &'static Input,
+        /// What must be the larger one.
+        larger: &'static Input,
+    },
     /// Below `least` or above `most`.
     OutOfRange(&'static Input),
     /// A count so small that its own error drowns it.
@@ -314,6 +321,16 @@ impl Input {
         Input { kind: InputKind::Choice(choices), ..input }
     }
 
+    /// An amount of this input with its standard uncertainty, both in [`unit`](Self::unit); unknown where the two cannot be taken.
+    pub(super) fn at<D: Dimension>(&self, amount: f64, uncertainty: f64) -> Estimate<D> {
+        Estimate::measured_in(self.key, amount, uncertainty, self.unit).unwrap_or_else(|_| Estimate::unknown())
+    }
+
+    /// An amount of this input taken as it is, in [`unit`](Self::unit).
+    pub(super) fn exactly<D: Dimension>(&self, amount: f64) -> Estimate<D> {
+        Estimate::exact_in(amount, self.unit).unwrap_or_else(|_| Estimate::unknown())
+    }
+
     /// The same, with an amount that stands where nothing is given.
     pub(super) const fn usually(self, amount: f64) -> Input {
         Input { needed: Needed::Usually(amount), ..self }
@@ -378,6 +395,7 @@ impl Fault {
             Fault::Missing(input) | Fault::NotANumber(input) | Fault::NotWhole(input) => Some(input),
             Fault::NotYesOrNo(input) | Fault::NotAChoice(input) | Fault::NeededToo(input) => Some(input),
             Fault::OutOfRange(input) | Fault::TooFew { input, .. } => Some(input),
+            Fault::WrongOrder { larger, .. } => Some(larger),
             Fault::WrongNumberOfReadings { .. } | Fault::Implausible { .. } => None,
         }
     }
@@ -396,6 +414,9 @@ impl Fault {
             Fault::NotAChoice(input) => format!("{}: choose one.", input.name),
             Fault::NeededToo(input) => format!("{}: this is needed too, with what else you gave.", input.name),
             Fault::NotANumber(input) => format!("{}: type a plain number.", input.name),
+            Fault::WrongOrder { smaller, larger } => {
+                format!("{}: this must be more than “{}”. Look at the two again.", larger.name, smaller.name)
+            }
             Fault::NotWhole(input) => format!("{}: type a whole number, without a fraction.", input.name),
             Fault::NotYesOrNo(input) => format!("{}: choose yes or no.", input.name),
             Fault::OutOfRange(input) => format!("{}: type a number {}.", input.name, input.limits(system, decimal)),

@@ -41,7 +41,7 @@ pub static STITCH_DENSITY: Instrument = Instrument {
 /// Fewest stitches that say something: one stitch more or less is then a quarter. Judgement.
 const FEWEST: u16 = 4;
 /// Stitches per inch that a sewing machine makes in clothes, lowest and highest. Handbook, section 1.1.
-const BELIEVED: (f64, f64) = (2.0, 40.0);
+pub(super) const BELIEVED: (f64, f64) = (2.0, 40.0);
 
 static INPUTS: [Input; 5] = [
     Input {
@@ -187,4 +187,40 @@ pub fn density_after_shrinking(density: &Estimate<PerLength>, shrinkage: &Estima
 /// Handbook, section 1.3.
 pub fn one_stitch_more_or_less(length: &Estimate<Length>) -> Estimate<PerLength> {
     Estimate::<Number>::exact(1.0) / length
+}
+
+/// How long a stretch of seam has to be counted to tell a density from the nearest edge of a band.
+///
+/// # Formula
+/// The length `L` at which the edge lies two standard uncertainties away: `L = 2 sqrt(u_N^2 + (S u_L)^2) / |S - edge|`, since
+/// `u(S) = sqrt(u_N^2 + (S u_L)^2) / L`.
+///
+/// # Where it holds
+/// `u_N` as for [`STITCH_DENSITY`], by whether the ruler starts on a needle hole. None when there is no edge, when the density sits on an
+/// edge, or when nothing is known. The length asked for may be longer than any seam; that is the answer, then.
+///
+/// # Source
+/// The formula of [`STITCH_DENSITY`] solved for the length; the rule of two spreads from the handbook, section 1.3.
+///
+/// # Example
+/// ```
+/// use garment_assay::measure::length_that_tells;
+/// use garment_assay::quantity::{Estimate, Unit};
+/// let per_inch = |density| Estimate::exact_in(density, Unit::PerInch).unwrap();
+/// let ruler = Estimate::exact_in(0.5, Unit::Millimetre).unwrap();
+/// // 8.2 per inch, where a band ends at 8.5 and another at 6.5.
+/// let length = length_that_tells(&per_inch(8.2), &[per_inch(6.5), per_inch(8.5)], false, &ruler).unwrap();
+/// assert_eq!(length.in_unit(Unit::Millimetre).map(|(mm, _)| mm.round()), Some(74.0));
+/// ```
+pub fn length_that_tells(
+    density: &Estimate<PerLength>,
+    edges: &[Estimate<PerLength>],
+    on_hole: bool,
+    ruler: &Estimate<Length>,
+) -> Option<Estimate<Length>> {
+    let far = |edge: &Estimate<PerLength>| (density.value() - edge.value()).abs();
+    let nearest = edges.iter().map(far).filter(|far| far.is_finite()).min_by(f64::total_cmp)?;
+    let u_count = if on_hole { rectangular(0.5) } else { triangular(1.0) };
+    let length = 2.0 * u_count.hypot(density.value() * ruler.value()) / nearest;
+    Some(Estimate::exact(length)).filter(Estimate::is_known)
 }
