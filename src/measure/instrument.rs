@@ -158,6 +158,8 @@ pub enum Fault {
         /// The smallest count that says something.
         needed: u16,
     },
+    /// What was chosen has no number: this sentence says why.
+    NoNumber(&'static str),
     /// Each reading may be right, and together they give what no garment has.
     Implausible {
         /// What they give, in `unit`.
@@ -396,7 +398,7 @@ impl Fault {
             Fault::NotYesOrNo(input) | Fault::NotAChoice(input) | Fault::NeededToo(input) => Some(input),
             Fault::OutOfRange(input) | Fault::TooFew { input, .. } => Some(input),
             Fault::WrongOrder { larger, .. } => Some(larger),
-            Fault::WrongNumberOfReadings { .. } | Fault::Implausible { .. } => None,
+            Fault::WrongNumberOfReadings { .. } | Fault::NoNumber(_) | Fault::Implausible { .. } => None,
         }
     }
 
@@ -423,6 +425,7 @@ impl Fault {
             Fault::TooFew { input, needed } => {
                 format!("{}: {needed} or more are needed to say anything. Count over a longer stretch.", input.name)
             }
+            Fault::NoNumber(why) => (*why).to_owned(),
             Fault::Implausible { value, least, most, unit } => format!(
                 "That makes {} {}; between {} and {} is to be expected. Look at the readings again.",
                 written(*value, 1, decimal),

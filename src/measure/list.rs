@@ -25,5 +25,18 @@ pub static INSTRUMENTS: &[&Instrument] = &[
     // Stretch, shrinkage and twist.
     &GIVE,
     &GROWTH,
+    &STRETCH_AND_RECOVERY,
+    &SHRINKAGE,
+    &SHRINKAGE_TO_EXPECT,
     &LEG_TWIST,
+    &SEAM_TWIST,
+    // Tape.
+    &GIRTH,
+    // Grades by eye, and by colour meter.
+    &RUB_OFF,
+    &COLOUR_CHANGE,
+    &SEAM_SMOOTHNESS,
+    &PILLING,
+    &STAINING_BY_METER,
+    &COLOUR_CHANGE_BY_METER,
 ];

@@ -2,15 +2,20 @@
 
 mod cloth_mass;
 mod direct;
+mod girth;
+mod give;
+mod grades;
 mod instrument;
 mod list;
 mod seam;
 mod seam_kind;
 mod sewing_time;
+mod shrinkage;
 pub mod sources;
 mod stitch_density;
 mod stitch_marks;
 mod thread_count;
+mod twist;
 mod weight_names;
 mod yarn;
 
@@ -18,7 +23,19 @@ pub use cloth_mass::{
     CLOTH_MASS_BUILT, CLOTH_MASS_COMPARED, CLOTH_MASS_WEIGHED, JeansMeasures, jeans_area, mass_after_shrinking,
     mass_from_threads, mass_from_weighing,
 };
-pub use direct::{CLOTH_MASS, GIVE, GROWTH, LEG_TWIST, LOOSE_ENDS, TACKS};
+pub use direct::{CLOTH_MASS, LOOSE_ENDS, TACKS};
+pub use girth::{
+    GIRTH, JEANS_POINTS, ONE_READING_MM, PRIOR_FREEDOM, PointOfMeasure, girth_of_flat, length_of_readings, mean_of_readings,
+};
+pub use give::{
+    ExpectedGive, GIVE, GROWTH, STRETCH_AND_RECOVERY, STRETCH_CLASSES, StretchClass, expected_give, growth, recovery_of_length,
+    recovery_of_stretch, stretch, stretch_classes_of,
+};
+pub use grades::{
+    COLOUR_CHANGE, COLOUR_CHANGE_BY_METER, COLOUR_CHANGE_SCALE, GRADE_SPREAD, GREY_STEPS, Grade, GradeScale, GreyStep, Lab,
+    PILLING, PILLING_SCALE, RUB_OFF, RUB_OFF_SCALE, SEAM_SMOOTHNESS, SEAM_SMOOTHNESS_SCALE, STAINING_BY_METER, USUAL_RUB_OFF,
+    UsualRubOff, change_difference, change_grade, change_grade_by_table, staining_difference, staining_grade,
+};
 pub use instrument::{Also, Choice, Fault, Input, InputKind, Instrument, Needed, Outcome};
 pub use list::INSTRUMENTS;
 pub use seam::{
@@ -29,10 +46,15 @@ pub use seam_kind::{
     BACK, EDGE, Look, ROWS, SEAM_CLASSES, STITCH_TYPES, SeamClass, StitchType, seam_class_of, stitches_that_look_so,
 };
 pub use sewing_time::{JEANS, Operation, SEWING_TIME, needle_time, seam_in_a_minute};
+pub use shrinkage::{
+    CLOTHS_BEFORE_WASH, ChangeRange, ClothBeforeWash, Drying, SHRINKAGE, SHRINKAGE_TO_EXPECT, Warmth, change_of_washes,
+    dimensional_change, expected_change, size_after, size_to_buy,
+};
 pub use stitch_density::{
     STITCH_DENSITY, density_after_shrinking, density_of_stitch_length, length_that_tells, one_stitch_more_or_less, stitch_length,
 };
 pub use stitch_marks::{MarksFault, STITCH_COMB, STITCH_TAPS, Taps, density_from_comb, density_from_taps};
 pub use thread_count::{CLOTH_COVER, THREAD_COUNT, cloth_cover, cover_factor, cover_factor_si, twill_angle};
+pub use twist::{LEG_TWIST, SEAM_TWIST, TWISTED_LEG_MM, lean, seam_twist, skew, skew_of_diagonals};
 pub use weight_names::{WeightName, WeightScale};
 pub use yarn::{MassPerLength, YARN, YarnSystem, cotton_ticket, metric_ticket};

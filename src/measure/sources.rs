@@ -42,6 +42,130 @@ pub static D3107: Source = Source {
     kind: Kind::Standard,
 };
 
+/// Elasticity of cloth, strips.
+pub static ISO_20932: Source = Source {
+    name: "ISO 20932-1",
+    title: "ISO 20932-1, Textiles: elasticity of fabrics, strip tests; it took over from EN 14704-1. From memory.",
+    kind: Kind::Memory,
+};
+
+/// Names and limits of stretch.
+pub static STRETCH_CLASSES: Source = Source {
+    name: "stretch classes",
+    title: "Rigid, comfort, stretch, power, hyper: limits in common use in the trade, with the growth that still passes and the \
+        usual elastane. From memory; mills differ.",
+    kind: Kind::Memory,
+};
+
+/// Give from the share of elastane.
+pub static ELASTANE_RULE: Source = Source {
+    name: "rule of five",
+    title: "Trade rule, seen on two pages: 5 per cent of give for each per cent of elastane. The range of 3 to 15 is common \
+        practice without a source.",
+    kind: Kind::CommonPractice,
+};
+
+/// Dimensional change in washing.
+pub static TM135: Source = Source {
+    name: "AATCC TM135, ISO 5077",
+    title: "AATCC TM135 (cloth) and TM150 (garments), ISO 5077 with ISO 3759 and ISO 6330: dimensional change in washing. The \
+        formula seen; the standards not read.",
+    kind: Kind::Standard,
+};
+
+/// Usual shrinkage.
+pub static SHRINKAGE_GUIDES: Source = Source {
+    name: "shrinkage guides",
+    title: "Several guides to raw denim (up to 10 per cent in the first hot soak; about 3 where sanforised) and the formula of a \
+        jeans factory for stretch denim (15 per cent in the weft at most).",
+    kind: Kind::Document,
+};
+
+/// Twist stated in millimetres, per cent or as an angle.
+pub static ISO_16322: Source = Source {
+    name: "ISO 16322",
+    title: "ISO 16322, Textiles: determination of spirality after laundering, parts 1 to 3. Seen as national adoptions.",
+    kind: Kind::Standard,
+};
+
+/// Where twist begins.
+pub static TWIST_LIMIT: Source = Source {
+    name: "denim mill paper",
+    title: "“Recommendations for the prevention of leg twist”, paper of a denim mill: a leg counts as twisted beyond 25.4 mm \
+        from knee to hem.",
+    kind: Kind::Document,
+};
+
+/// How garments are measured.
+pub static MEASURING_GUIDES: Source = Source {
+    name: "measuring guides",
+    title: "Buyers’ manuals, a guide to measuring old jeans and a fit article (knee 35 cm below the crotch); the rest from \
+        memory.",
+    kind: Kind::Document,
+};
+
+/// Body measures.
+pub static ISO_8559: Source = Source {
+    name: "ISO 8559-1",
+    title: "ISO 8559-1:2017, Size designation of clothes: body measures, which garment measures are set beside. From memory.",
+    kind: Kind::Memory,
+};
+
+/// Grey scale for change of colour.
+pub static A02: Source = Source {
+    name: "ISO 105-A02",
+    title: "ISO 105-A02, Grey scale for assessing change in colour: colour differences of its steps seen in a preview. The words \
+        are ours.",
+    kind: Kind::Standard,
+};
+
+/// Grey scale for staining.
+pub static A03: Source = Source {
+    name: "ISO 105-A03",
+    title: "ISO 105-A03, Grey scale for assessing staining: colour differences of its steps seen in public code, tolerances from \
+        memory. The words are ours.",
+    kind: Kind::Standard,
+};
+
+/// Staining by instrument.
+pub static A04: Source = Source {
+    name: "ISO 105-A04",
+    title: "ISO 105-A04, Instrumental assessment of staining: formulas as two public implementations have them; the natural \
+        logarithm borne out by the steps of ISO 105-A03.",
+    kind: Kind::Standard,
+};
+
+/// Change of colour by instrument.
+pub static A05: Source = Source {
+    name: "ISO 105-A05",
+    title: "ISO 105-A05:1996, Instrumental assessment of change in colour: formulas and table as two public implementations \
+        have them, a slip in one of them left out.",
+    kind: Kind::Standard,
+};
+
+/// Colour that rubs off.
+pub static RUBBING_GRADES: Source = Source {
+    name: "ISO 105-X12, AATCC TM8",
+    title: "ISO 105-X12 and AATCC TM8, colour fastness to rubbing; usual grades of denim from memory. A tissue by hand only \
+        follows the idea.",
+    kind: Kind::Memory,
+};
+
+/// Seam smoothness grades.
+pub static SMOOTHNESS: Source = Source {
+    name: "AATCC TM88B, ISO 7770",
+    title: "AATCC TM88B and ISO 7770, smoothness of seams against photographs in slanting light, five grades. From memory; the \
+        words are ours.",
+    kind: Kind::Memory,
+};
+
+/// Pilling grades.
+pub static PILLING_GRADES: Source = Source {
+    name: "ISO 12945",
+    title: "ISO 12945-1, -2 and -4, pilling, fuzzing and matting, five grades. From memory; the words are ours.",
+    kind: Kind::Memory,
+};
+
 /// Seam twist in garments.
 pub static TM207: Source = Source {
     name: "AATCC TM207",

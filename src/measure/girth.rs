@@ -1,0 +1,312 @@
+//! Girths and lengths with a tape: the points of measure of a pair of jeans as data, and the mean of one to five readings with its spread.
+
+use super::{Choice, Fault, Input, Instrument, Outcome, sources};
+use crate::quantity::{Estimate, Length, Unit, rectangular};
+
+/// A place where a garment is measured, and how it lies for that.
+#[derive(Debug, PartialEq)]
+pub struct PointOfMeasure {
+    /// Name in storage; never renamed once released.
+    pub key: &'static str,
+    /// The trade's name.
+    pub name: &'static str,
+    /// How the piece lies and where the tape goes.
+    pub lay: &'static str,
+    /// Whether the flat width is doubled to a girth.
+    pub doubled: bool,
+    /// Usual tolerance either way of the finished measure (a girth where doubled), in millimetres.
+    pub tolerance_mm: f64,
+    /// Where the tolerance comes from.
+    pub tolerance_from: &'static str,
+    /// Where the way of laying comes from.
+    pub lay_from: &'static str,
+}
+
+const HANDBOOK_TOLERANCE: &str = "common practice, no source (handbook, section 9.1)";
+const GUESSED_TOLERANCE: &str = "judgement";
+
+/// Points of measure of jeans, top to hem. Body measures of the same names are another thing: ISO 8559-1 says where they lie.
+///
+/// # Source
+/// Buyer manuals, a guide to measuring old jeans, and a fit article for the knee (35 cm below the crotch): handbook, section 9.1 and its
+/// data; the rest from memory. Who doubles what is common practice: always say "flat, doubled" beside a girth.
+pub static JEANS_POINTS: [PointOfMeasure; 9] = [
+    PointOfMeasure {
+        key: "waist",
+        name: "Waist",
+        lay: "Button up, lay flat, front and back edges of the band level. Straight across along the top edge. If the band curves, say so; the \
+              tape walked round inside it is truer.",
+        doubled: true,
+        tolerance_mm: 10.0,
+        tolerance_from: HANDBOOK_TOLERANCE,
+        lay_from: "buyer manuals; a guide to measuring old jeans",
+    },
+    PointOfMeasure {
+        key: "hip",
+        name: "Hip",
+        lay: "Lay flat. Straight across, 8 cm (3 in) above the crotch, or at the place the size chart names; note which.",
+        doubled: true,
+        tolerance_mm: 10.0,
+        tolerance_from: HANDBOOK_TOLERANCE,
+        lay_from: "common practice, from memory",
+    },
+    PointOfMeasure {
+        key: "front-rise",
+        name: "Front rise",
+        lay: "Lay the front flat. Along the seam from the crossing of the crotch seams to the top of the band.",
+        doubled: false,
+        tolerance_mm: 6.0,
+        tolerance_from: GUESSED_TOLERANCE,
+        lay_from: "buyer manuals; a guide to measuring old jeans",
+    },
+    PointOfMeasure {
+        key: "back-rise",
+        name: "Back rise",
+        lay: "Lay the back flat. Along the seat seam from the crossing of the crotch seams to the top of the band.",
+        doubled: false,
+        tolerance_mm: 6.0,
+        tolerance_from: GUESSED_TOLERANCE,
+        lay_from: "common practice, from memory",
+    },
+    PointOfMeasure {
+        key: "thigh",
+        name: "Thigh",
+        lay: "Lay one leg flat, inner seam smoothed. Straight across, 2.5 cm (1 in) below the crotch.",
+        doubled: true,
+        tolerance_mm: 7.0,
+        tolerance_from: HANDBOOK_TOLERANCE,
+        lay_from: "common practice, from memory",
+    },
+    PointOfMeasure {
+        key: "knee",
+        name: "Knee",
+        lay: "Lay one leg flat. Straight across, 35 cm (14 in) below the crotch along the inner seam.",
+        doubled: true,
+        tolerance_mm: 7.0,
+        tolerance_from: GUESSED_TOLERANCE,
+        lay_from: "a fit article",
+    },
+    PointOfMeasure {
+        key: "hem",
+        name: "Leg opening",
+        lay: "Lay the hem flat. Along its edge, from fold to fold.",
+        doubled: true,
+        tolerance_mm: 5.0,
+        tolerance_from: HANDBOOK_TOLERANCE,
+        lay_from: "common practice, from memory",
+    },
+    PointOfMeasure {
+        key: "inseam",
+        name: "Inseam",
+        lay: "Lay one leg flat. Along the inner seam from the crossing of the crotch seams to the edge of the hem.",
+        doubled: false,
+        tolerance_mm: 10.0,
+        tolerance_from: HANDBOOK_TOLERANCE,
+        lay_from: "common practice, from memory",
+    },
+    PointOfMeasure {
+        key: "outseam",
+        name: "Outseam",
+        lay: "Lay one leg flat. Along the outer seam from the top of the band to the edge of the hem.",
+        doubled: false,
+        tolerance_mm: 10.0,
+        tolerance_from: GUESSED_TOLERANCE,
+        lay_from: "common practice, from memory",
+    },
+];
+
+/// A girth from a flat width.
+///
+/// # Formula
+/// `2 w`: front and back lie on each other. A width with both plies is one reading, so its spread doubles too.
+///
+/// # Source
+/// Common practice; handbook, section 9.1.
+pub fn girth_of_flat(width: &Estimate<Length>) -> Estimate<Length> {
+    width * 2.0
+}
+
+/// How far one reading with a tape lies from the next (1 sigma), in millimetres, when a person lays the piece out again each time.
+/// Judgement; nobody measured it.
+pub const ONE_READING_MM: f64 = 3.0;
+/// How many readings the usual spread counts for, beside those taken. Judgement: about as much as five readings teach.
+pub const PRIOR_FREEDOM: f64 = 4.0;
+
+/// The mean of repeat readings, in millimetres, and its standard uncertainty from their scatter alone; none without a finite reading, or
+/// where `one_reading`, the spread one expects of a single reading, is not a finite number of 0 or more.
+///
+/// # Formula
+/// `x = sum(x_i) / n`, `u = s_p / sqrt(n)`, and `s_p^2 = ((n - 1) s^2 + f s_0^2) / (n - 1 + f)` with `s` the readings' own standard
+/// deviation, `s_0` the expected one and `f` = 4 ([`PRIOR_FREEDOM`]).
+///
+/// # Where it holds
+/// For a handful of readings, where `s` alone says little: two equal ones would claim no spread at all. With one reading `u = s_0`; with
+/// very many, `u` nears `s / sqrt(n)`.
+///
+/// # Source
+/// JCGM 100:2008 (GUM), 4.2.3 for the mean and `s / sqrt(n)`, 4.2.4 for a pooled variance in place of `s^2`. The sizes of `s_0` and `f`
+/// are judgement.
+///
+/// # Example
+/// ```
+/// use garment_assay::measure::mean_of_readings;
+/// let (mean, u) = mean_of_readings(&[424.0, 428.0, 426.0], 3.0).unwrap();
+/// // s = 2, s_p^2 = (2 * 4 + 4 * 9) / 6 = 22 / 3.
+/// assert!((mean - 426.0).abs() < 1e-12 && (u - (22.0_f64 / 9.0).sqrt()).abs() < 1e-12);
+/// ```
+pub fn mean_of_readings(readings: &[f64], one_reading: f64) -> Option<(f64, f64)> {
+    if readings.is_empty()
+        || !readings.iter().all(|reading| reading.is_finite())
+        || !(one_reading.is_finite() && one_reading >= 0.0)
+    {
+        return None;
+    }
+    let count = readings.len() as f64;
+    // Divided before they are added, so that huge readings do not overflow.
+    let mean = readings.iter().map(|reading| reading / count).sum::<f64>();
+    let squares = readings.iter().map(|reading| (reading - mean) * (reading - mean)).sum::<f64>();
+    let pooled = (squares + PRIOR_FREEDOM * one_reading * one_reading) / (count - 1.0 + PRIOR_FREEDOM);
+    let u = (pooled / count).sqrt();
+    (mean.is_finite() && u.is_finite()).then_some((mean, u))
+}
+
+/// A length from repeat readings in millimetres and the step of the tape, as two inputs: `reading` and `tape`.
+///
+/// # Formula
+/// [`mean_of_readings`], plus 0 with `u = step / 2 / sqrt(3)`: a tape read to the nearest mark is off by up to half a step. Reading again
+/// does not help that one, since the same cloth meets the same mark.
+///
+/// # Source
+/// JCGM 100:2008 (GUM), F.2.2.1 for the step.
+pub fn length_of_readings(readings: &[f64], one_reading: f64, tape_step: f64) -> Estimate<Length> {
+    let Some((mean, u)) = mean_of_readings(readings, one_reading) else { return Estimate::unknown() };
+    let scatter = Estimate::measured_in("reading", mean, u, Unit::Millimetre);
+    let tape = Estimate::measured_in("tape", 0.0, rectangular(tape_step / 2.0), Unit::Millimetre);
+    match (scatter, tape) {
+        (Ok(scatter), Ok(tape)) => scatter + tape,
+        _ => Estimate::unknown(),
+    }
+}
+
+/// A girth or a length of jeans from one to five readings with a tape.
+///
+/// # Formula
+/// [`length_of_readings`], doubled by [`girth_of_flat`] where the point of measure is a flat width and the tape did not go round. Beside a
+/// wanted measure also `found - wanted`, and the usual tolerance.
+///
+/// # Where it holds
+/// Readings of 50 mm to 2 m.
+///
+/// # Uncertainty
+/// As [`length_of_readings`]: one reading is good to 3 mm (1 sigma), the tape is read to the nearest millimetre, unless told otherwise.
+///
+/// # Source
+/// Points of measure as in [`JEANS_POINTS`]; JCGM 100:2008 (GUM), 4.2 and F.2.2.1.
+pub static GIRTH: Instrument = Instrument {
+    key: "girth",
+    name: "Girths and lengths",
+    says: "A measure of the piece from one to five readings with a tape, flat widths doubled.",
+    unit: Unit::Centimetre,
+    inputs: &INPUTS,
+    steps: &[
+        "Button up and lay the piece flat on a table. Smooth it with your palm, without pulling.",
+        "Lay the tape as the point of measure says, and read it to the nearest mark.",
+        "Pick the piece up, lay it down again and read again. Three readings are better than one.",
+    ],
+    cautions: &[
+        "Ask before you lay out goods that are not yours. Do not pull the cloth to the tape.",
+        "New goods can hold pins or bits of needle: smooth with the flat of the hand and feel the band from outside first.",
+    ],
+    sources: &[&sources::MEASURING_GUIDES, &sources::ISO_8559, &sources::GUM, &sources::COMMON_PRACTICE, &sources::JUDGEMENT],
+    formula,
+};
+
+const fn point(place: usize) -> Choice {
+    let point = &JEANS_POINTS[place];
+    Choice::new(point.key, point.name, point.lay)
+}
+
+static POINTS: [Choice; 9] = [point(0), point(1), point(2), point(3), point(4), point(5), point(6), point(7), point(8)];
+
+const LONG: [Unit; 3] = [Unit::Millimetre, Unit::Centimetre, Unit::Inch];
+const SMALL: [Unit; 3] = [Unit::Millimetre, Unit::Millimetre, Unit::Inch];
+/// What one reading may be, in millimetres.
+const TAPE: [f64; 2] = [50.0, 2000.0];
+
+static INPUTS: [Input; 10] = [
+    Input::choice("point", "Point of measure", "What you measure. How the piece lies stands beside each.", &POINTS),
+    Input::measured("reading", "Reading", "What the tape says. A flat width is typed as read: it is doubled here.", LONG, TAPE),
+    Input::measured("again-2", "Second reading", "Laid down again.", LONG, TAPE).never_needed(),
+    Input::measured("again-3", "Third reading", "Laid down again.", LONG, TAPE).never_needed(),
+    Input::measured("again-4", "Fourth reading", "Laid down again.", LONG, TAPE).never_needed(),
+    Input::measured("again-5", "Fifth reading", "Laid down again.", LONG, TAPE).never_needed(),
+    Input::yes_no(
+        "round",
+        "The tape went round",
+        "Choose yes if you walked the tape all the way round, so that nothing is to be doubled.",
+    ),
+    Input::measured(
+        "wanted",
+        "Measure on the size chart",
+        "The finished measure it should have, the whole girth for a girth.",
+        LONG,
+        [50.0, 2000.0],
+    )
+    .never_needed(),
+    Input::measured(
+        "one-reading",
+        "How far off one reading may be",
+        "Leave it unless you know better: laid down again, a piece reads a few millimetres otherwise.",
+        SMALL,
+        [0.1, 50.0],
+    )
+    .usually(ONE_READING_MM),
+    Input::measured(
+        "tape",
+        "Step of the tape",
+        "How far apart its marks are: 1 mm, or 1/8 in on many tapes in inches.",
+        SMALL,
+        [0.1, 20.0],
+    )
+    .usually(1.0),
+];
+
+/// Amounts in the order of [`INPUTS`]: a place in a list, five mm of which four may be none, yes or no, mm or none, mm, mm.
+fn formula(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
+    let [Some(point), Some(first), second, third, fourth, fifth, Some(round), wanted, Some(one_reading), Some(tape)] = *amounts
+    else {
+        return Err(Fault::WrongNumberOfReadings { needed: INPUTS.len(), given: amounts.len() });
+    };
+    let point = JEANS_POINTS.get(point as usize).ok_or(Fault::NotAChoice(&INPUTS[0]))?;
+    let readings: Vec<f64> = [Some(first), second, third, fourth, fifth].into_iter().flatten().collect();
+    let read = length_of_readings(&readings, one_reading, tape);
+    let double = point.doubled && round == 0.0;
+    let found = if double { girth_of_flat(&read) } else { read.clone() };
+    let mut outcome = Outcome::of(&found, Unit::Centimetre).ok_or(Fault::NotANumber(&INPUTS[1]))?;
+    if double {
+        outcome = outcome.with("flat", "Flat width", &read, Unit::Centimetre).saying("A flat width, doubled to a girth.");
+    }
+    if let Some(wanted) = wanted {
+        let wanted = Estimate::<Length>::exact_in(wanted, Unit::Millimetre).map_err(|_| Fault::NotANumber(&INPUTS[7]))?;
+        let off = &found - &wanted;
+        let (by, u) = off.in_unit(Unit::Millimetre).ok_or(Fault::NotANumber(&INPUTS[7]))?;
+        let tolerance =
+            Estimate::<Length>::exact_in(point.tolerance_mm, Unit::Millimetre).unwrap_or_else(|_| Estimate::unknown());
+        outcome = outcome
+            .with("off", "More than the chart says", &off, Unit::Centimetre)
+            .with("tolerance", "Usual tolerance, either way", &tolerance, Unit::Centimetre)
+            .saying(if by.abs() + u <= point.tolerance_mm {
+                "Within the usual tolerance."
+            } else if by.abs() - u > point.tolerance_mm {
+                "Outside the usual tolerance."
+            } else {
+                "Too near to the edge of the usual tolerance to tell: read again."
+            });
+    }
+    let (least, most) = readings.iter().fold((first, first), |(least, most), reading| (least.min(*reading), most.max(*reading)));
+    // Five readings of spread s lie within 4 s of each other in 19 cases of 20, closer than that where they are fewer.
+    if most - least > 4.0 * one_reading {
+        outcome = outcome.saying("Your readings lie far apart. Lay it out afresh, or see whether one was typed wrongly.");
+    }
+    Ok(outcome)
+}
