@@ -172,7 +172,7 @@ test("merging keeps both of two that differ, once", async () => {
   await visitWith(RACK.slice(0, 2), {}, async ({ page }) => {
     await chooseFile(page, file);
     await plan(page).getByText("1 new, will be added").waitFor();
-    await plan(page).getByText("1 differ from yours: both will be kept").waitFor();
+    await plan(page).getByText("1 not as here: both will be kept").waitFor();
     await plan(page).getByRole("button", { name: "Merge" }).click();
     await page.getByText("Imported: 2 added").waitFor();
     await chooseFile(page, file);
@@ -191,7 +191,7 @@ test("replacing makes the rack what the file holds, and can be undone", async ()
     const before = await facts();
     await chooseFile(page, file);
     await plan(page).getByRole("radio", { name: /^Replace/ }).check();
-    await plan(page).getByText("1 differ from yours: yours will be replaced").waitFor();
+    await plan(page).getByText("1 not as here: the file’s takes the place of yours").waitFor();
     await plan(page).getByText("1 not in the file: will be deleted here").waitFor();
     assert.deepEqual(await facts(), before);
     await plan(page).getByRole("button", { name: "Replace" }).click();
