@@ -67,7 +67,7 @@ const TARGETS: [&str; 3] = ["HtmlInputElement", "HtmlSelectElement", "HtmlTextAr
 
 /// Who in the app may name what of the notebook. Only the root holds one; the others name what it reports or takes.
 const NOTEBOOK: [(&str, &[&str]); 6] = [
-    ("app/root.rs", &["Elsewhere", "KeepFault", "Kept", "Notebook", "Settings", "ShelfFault", "Stays"]),
+    ("app/root.rs", &["Elsewhere", "Healed", "KeepFault", "Kept", "Notebook", "Settings", "ShelfFault", "Stays"]),
     ("app/model.rs", &["Change", "SetAside", "Settings", "ShelfFault"]),
     ("app/browser/shelf.rs", &["Shelf", "ShelfFault"]),
     ("app/pages/settings.rs", &["Change", "Import", "Mode", "Settings", "TextSize", "Theme", "export", "import"]),

@@ -95,6 +95,8 @@ pub enum Message {
     Delete(Id),
     /// Undo what the notice speaks of.
     UndoNotice,
+    /// A word about something that was done outside.
+    Said(String),
     /// The notice was read.
     NoticeRead,
     /// Other settings.
@@ -239,6 +241,10 @@ impl Model {
                     effects.push(Effect::Keep(garment.clone()));
                 }
                 effects
+            }
+            Message::Said(text) => {
+                self.notice = Some(Rc::new(Notice::plain(text)));
+                Vec::new()
             }
             Message::NoticeRead => {
                 self.notice = None;

@@ -246,17 +246,18 @@ impl Component for App {
         };
         html! {
             <div class="desk" data-beside={match (beside_rack, beside_list) { (true, true) => "both", (true, false) => "rack", _ => "none" }}>
-                if beside_rack {
-                    <aside class="beside" aria-label="Rack">
-                        <Rack beside=true garments={model.garments.clone()} set_aside={Rc::new(Vec::new())} open={model.route.garment().cloned()} appraisals={self.appraisals.clone()} send={send.clone()} />
-                    </aside>
-                }
+                // The screen itself stands first, so that a keyboard is in it at once; styles put the rack at its left.
                 <main id="main" data-screen={if matches!(model.route, Route::Rack) { "rack" } else { "one" }}>
                     if model.fault.is_some() || model.low_on_room {
-                        <Alert fault={model.fault} unkept={model.unkept.len()} />
+                        <Alert fault={model.fault} exportable={!model.garments.is_empty()} unkept={model.unkept.len()} />
                     }
                     { main }
                 </main>
+                if beside_rack {
+                    <aside class="beside beside-rack" aria-label="Rack">
+                        <Rack beside=true garments={model.garments.clone()} set_aside={Rc::new(Vec::new())} open={model.route.garment().cloned()} appraisals={self.appraisals.clone()} send={send.clone()} />
+                    </aside>
+                }
                 if beside_list {
                     if let Some(garment) = shown {
                         <aside class="beside" aria-label="All checks of this garment">

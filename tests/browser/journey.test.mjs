@@ -33,14 +33,16 @@ test("a pair is checked from the first question to the result, saved, erased and
     await begin(page, { label: "Mid-blue straight leg", place: "Second floor", price: "89.90" });
     const id = garmentId(page);
     const seen = new Set();
-    for (let made = 0; made < 21; made += 1) {
+    let skipped;
+    for (let made = 0; made < 23; made += 1) {
       const put = await question(page);
       assert.ok(!seen.has(put), `asked twice: ${put}`);
-      seen.add(put);
+      if (made === 7) skipped = put;
+      if (put !== skipped) seen.add(put); // what is skipped may be asked again, and is skipped again
       if (made === 4) {
         await main(page).getByRole("button", { name: "Can't tell" }).click();
         await main(page).getByRole("button", { name: "Take answer back" }).waitFor();
-      } else if (made === 7) {
+      } else if (put === skipped) {
         await main(page).getByRole("button", { name: "Skip for now" }).waitFor(); // and so it is left
       } else {
         await answer(page, made % 3);
@@ -170,7 +172,7 @@ test("merging keeps both of two that differ, once", async () => {
   await visitWith(RACK.slice(0, 2), {}, async ({ page }) => {
     await chooseFile(page, file);
     await plan(page).getByText("1 new, will be added").waitFor();
-    await plan(page).getByText("1 differ from yours: both will be kept").waitFor();
+    await plan(page).getByText("1 not as here: both will be kept").waitFor();
     await plan(page).getByRole("button", { name: "Merge" }).click();
     await page.getByText("Imported: 2 added").waitFor();
     await chooseFile(page, file);
@@ -189,7 +191,7 @@ test("replacing makes the rack what the file holds, and can be undone", async ()
     const before = await facts();
     await chooseFile(page, file);
     await plan(page).getByRole("radio", { name: /^Replace/ }).check();
-    await plan(page).getByText("1 differ from yours: yours will be replaced").waitFor();
+    await plan(page).getByText("1 not as here: the file’s takes the place of yours").waitFor();
     await plan(page).getByText("1 not in the file: will be deleted here").waitFor();
     assert.deepEqual(await facts(), before);
     await plan(page).getByRole("button", { name: "Replace" }).click();

@@ -108,7 +108,7 @@ export function manyGarments(count) {
   );
 }
 
-/** A page in storage: key and text. */
+/** A page in storage: key and text. The checksum covers the number of writings and the facts. */
 export function page(garment, rev = 1) {
   const body = written(garment);
   return [`garment-assay/page/${garment.id}`, `${written({ form: 1, rev, sum: sum(`${rev}\n${body}`) })}\n${body}`];

@@ -137,7 +137,12 @@ test("a damaged page is set aside, its text can be saved, and the others are as 
     assert.equal(await main(page).getByRole("button", { name: /^Delete / }).count(), RACK.length);
     const [download] = await Promise.all([page.waitForEvent("download"), aside.getByRole("button", { name: "Save its text" }).click()]);
     assert.equal(await readFile(await download.path(), "utf8"), flipped(text));
+    const asked = () => page.getByRole("dialog", { name: "Drop this page?" });
     await aside.getByRole("button", { name: "Drop it" }).click();
+    await asked().getByRole("button", { name: "Keep it" }).click();
+    assert.notEqual((await storage(page))[key], undefined, "a no keeps it");
+    await aside.getByRole("button", { name: "Drop it" }).click();
+    await asked().getByRole("button", { name: "Drop it" }).click();
     await aside.waitFor({ state: "detached" });
     assert.equal((await storage(page))[key], undefined);
     await go(page, `#/garment/${RACK[0].id}/result`, "What this does not say");

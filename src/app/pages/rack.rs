@@ -11,6 +11,7 @@ use crate::app::appraisals::Appraisals;
 use crate::app::browser::{clock, files};
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
+use crate::app::parts::confirm::Confirm;
 use crate::app::parts::icon::{Icon, Shape};
 use crate::app::parts::tape::Tape;
 use crate::app::route::Route;
@@ -188,6 +189,16 @@ pub fn Rack(props: &Props) -> Html {
     let rows = chosen(garments, &search, *show, *order, appraisals);
     let found = rows.len();
     let delete = send.reform(Message::Delete);
+    let dropping = use_state_eq(|| None::<String>);
+    let dropped = {
+        let (dropping, send) = (dropping.clone(), send.clone());
+        Callback::from(move |yes: bool| {
+            if let Some(key) = (*dropping).clone().filter(|_| yes) {
+                send.emit(Message::DropSetAside(key));
+            }
+            dropping.set(None);
+        })
+    };
     html! {
         <>
             if *beside {
@@ -241,8 +252,8 @@ pub fn Rack(props: &Props) -> Html {
                                 Callback::from(move |_: MouseEvent| { let _ = files::save("page-not-read.txt", "text/plain", &text); })
                             };
                             let drop = {
-                                let (send, key) = (send.clone(), page.key.clone());
-                                Callback::from(move |_: MouseEvent| send.emit(Message::DropSetAside(key.clone())))
+                                let (dropping, key) = (dropping.clone(), page.key.clone());
+                                Callback::from(move |_: MouseEvent| dropping.set(Some(key.clone())))
                             };
                             html! {
                                 <li key={page.key.clone()}>
@@ -256,6 +267,9 @@ pub fn Rack(props: &Props) -> Html {
                         }) }
                     </ul>
                 </section>
+            }
+            if dropping.is_some() {
+                <Confirm question="Drop this page?" explains="Its text is taken off this device for good. Save it first if you may want it." yes="Drop it" answered={dropped} />
             }
             if !garments.is_empty() {
                 <div class="foot"><a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a></div>

@@ -249,10 +249,10 @@ pub fn ResultPage(props: &Props) -> Html {
                 <p class="hint">{ "How telling each check is, and how many garments give each answer, is judgement. " }<a href={Route::Numbers.href()}>{ "Where the numbers come from" }</a></p>
             </section>
             if !cautions.is_empty() {
-                <section class="card">
-                    <h2>{ "Take care" }</h2>
+                <details class="card">
+                    <summary>{ format!("Take care ({})", cautions.len()) }</summary>
                     <ul class="silences">{ for cautions.into_iter().map(|caution| html! { <li key={caution}>{ caution }</li> }) }</ul>
-                </section>
+                </details>
             }
             <div class="foot">
                 <a class="prime" href={Route::Resume(id).href()}>{ "Go on checking" }</a>

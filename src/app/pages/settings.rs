@@ -9,7 +9,7 @@ use garment_assay::trade::{Currency, Day};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
-use crate::app::browser::{document, files};
+use crate::app::browser::{clock, document, files};
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::confirm::Confirm;
@@ -36,11 +36,12 @@ enum Asking {
 
 fn counted(import: &Import) -> [(usize, &'static str); 5] {
     let count = |is: fn(&Change) -> bool| import.changes.iter().filter(|change| is(change)).count();
+    // The words fit one and many.
     [
         (count(|change| matches!(change, Change::Add(_))), "new, will be added"),
         (count(|change| matches!(change, Change::Same(_))), "here already, unchanged"),
-        (count(|change| matches!(change, Change::AddBeside(_))), "differ from yours: both will be kept"),
-        (count(|change| matches!(change, Change::Overwrite(_))), "differ from yours: yours will be replaced"),
+        (count(|change| matches!(change, Change::AddBeside(_))), "not as here: both will be kept"),
+        (count(|change| matches!(change, Change::Overwrite(_))), "not as here: the file’s takes the place of yours"),
         (count(|change| matches!(change, Change::Delete(_))), "not in the file: will be deleted here"),
     ]
 }
@@ -111,7 +112,7 @@ fn TakeIn(props: &TakeInProps) -> Html {
                     };
                     html! {
                         <div class="import-plan" role="group" aria-labelledby="import-title">
-                            <h3 id="import-title">{ format!("In this file, made {}", plan.made) }</h3>
+                            <h3 id="import-title">{ format!("In this file, made {}", clock::written_day(plan.made)) }</h3>
                             <ul>{ for counts.into_iter().filter(|(count, _)| *count > 0).map(|(count, says)| html! { <li key={says}><b>{ count }</b>{ format!(" {says}") }</li> }) }</ul>
                             if !changes {
                                 <p>{ "It would change nothing." }</p>
@@ -158,10 +159,17 @@ pub fn SettingsPage(props: &Props) -> Html {
         settings.text_size = TextSize::ALL.into_iter().find(|size| size.key() == value).unwrap_or_default()
     });
     let save = {
-        let (garments, today) = (garments.clone(), *today);
+        let (garments, today, send) = (garments.clone(), *today, send.clone());
         Callback::from(move |_: MouseEvent| {
             let all: Vec<&Garment> = garments.iter().map(Rc::as_ref).collect();
-            let _ = files::save(&format!("garment-assay-{today}.json"), "application/json", &export(&all, today));
+            let name = format!("garment-assay-{today}.json");
+            let said = match files::save(&name, "application/json", &export(&all, today)) {
+                Ok(()) => format!("Handed to the browser to save: {name}."),
+                Err(_) => {
+                    "The browser would not save the file. Try another browser, or allow downloads for this page.".to_owned()
+                }
+            };
+            send.emit(Message::Said(said));
         })
     };
     let ask = |to: Asking| {

@@ -44,10 +44,10 @@ fn progress(garment: &Garment, appraisals: &Appraisals, appraisal: &Appraisal) -
         // Before the third answer the time is mostly a guess (simulated: 163 s said where the middle garment took 100).
         _ if appraisal.evidence() < 3 => String::new(),
         Some(seconds) if seconds <= 0.0 => " · settled".to_owned(),
-        Some(seconds) => format!(" · about {} to settle", words::duration(seconds)),
+        Some(seconds) => format!(" · {} to settle", words::duration(seconds)),
         None => String::new(),
     };
-    format!("{answered} of {all} checks{settles}")
+    format!("{answered} of {all}{settles}")
 }
 
 fn why(proposal: &Proposal) -> String {

@@ -9,6 +9,8 @@ use super::icon::{Icon, Shape};
 pub struct Props {
     /// What is wrong; none when everything is kept but room is running out.
     pub fault: Option<ShelfFault>,
+    /// Whether there is anything to export.
+    pub exportable: bool,
     /// How many garments have changes that are not kept.
     pub unkept: usize,
 }
@@ -24,8 +26,9 @@ pub fn Alert(props: &Props) -> Html {
                 if props.unkept > 0 {
                     { format!(" Not kept: the latest changes to {}.", if props.unkept == 1 { "1 garment".to_owned() } else { format!("{} garments", props.unkept) }) }
                 }
-                { " " }
-                <a href="#/settings">{ "Export the rack" }</a>
+                if props.exportable {
+                    { " " }<a href="#/settings">{ "Export the rack" }</a>
+                }
             </p>
         </div>
     }

@@ -1,6 +1,6 @@
 //! Fields for the ticket: amount, currency, retail or wholesale, face down or open.
 
-use garment_assay::quantity::{Decimal, Unit, read};
+use garment_assay::quantity::{Amount, Decimal, Unit, read};
 use garment_assay::trade::{Currency, PriceKind, Ticket};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
@@ -40,7 +40,9 @@ impl Draft {
         if text.is_empty() {
             return Ok(None);
         }
-        let number = read(text, Unit::Count, Decimal::Point).map_err(|fault| fault.sentence())?.number;
+        let Ok(Amount { number, .. }) = read(text, Unit::Count, Decimal::Point) else {
+            return Err("Type the price as it stands on the ticket, such as 89.90 or 1299.".to_owned());
+        };
         let decimals = self.currency.decimals();
         let minor = number * f64::from(10_u32.pow(decimals));
         let fault = |text: &str| Err(text.to_owned());
