@@ -51,7 +51,7 @@ impl Pilling {
         // Spread by two steps that never line up; the lower grades fill the frame, the higher a part of it.
         let mut place = |index: u8, share: f64| {
             let at = |step: f64, shift: f64| (f64::from(index) * step + shift).fract();
-            let (x, y) = (at(0.618_034, 0.31), at(0.754_878, 0.17));
+            let (x, y) = (at(0.754_878, 0.31), at(0.569_840, 0.17));
             (60.0 + (x - 0.5) * 112.0 * share + chance.about(2.0), 40.0 + (y - 0.5) * 72.0 * share + chance.about(2.0))
         };
         let share = if self.grade.clamp(1, 5) == 3 { 0.72 } else { 1.0 };
@@ -81,9 +81,9 @@ impl Pilling {
 impl ColourPair {
     /// Width of the lighter lines, `PITCH` apart, best grade first. Found so that the eye, which takes the lines together, meets the colour
     /// differences of the grey scale for change (0, 1.7, 3.4, 6.8, 13.6 of CIELAB) on the palette's `cloth` and `cloth-light`.
-    pub(super) const LINES: [f64; 5] = [0.0, 0.1, 0.2, 0.4, 0.9];
+    pub(super) const LINES: [f64; 5] = [0.0, 0.08, 0.16, 0.325, 0.66];
     /// Distance of the lines.
-    pub(super) const PITCH: f64 = 2.0;
+    pub(super) const PITCH: f64 = 1.0;
 
     /// The grade that is drawn.
     pub(super) fn held(self) -> u8 {
@@ -111,6 +111,10 @@ impl ColourPair {
         if width > 0.0 {
             sheet.stroke(Ink::ClothLight, width, Pen::with(|pen| _ = pen.hatch(right, ColourPair::PITCH, 0.0)));
         }
-        sheet.stroke(Ink::Edge, 0.6, Pen::with(|pen| _ = pen.line(60.0, -5.0, 60.0, 85.0)));
+        // Edge to edge: nothing may lie between them but at the rim, where notches say that there are two.
+        let notches = Pen::with(|pen| {
+            pen.outline(&[(55.0, -5.0), (60.0, 7.0), (65.0, -5.0)]).outline(&[(55.0, 85.0), (60.0, 73.0), (65.0, 85.0)]);
+        });
+        sheet.fill(Ink::Paper, notches);
     }
 }

@@ -53,15 +53,22 @@ pub struct Rubbing;
 
 /// A fingertip that comes down from above and touches at a place: an outline, of no skin in particular.
 fn fingertip(sheet: &mut Sheet, (x, y): (f64, f64), lean: f64) {
-    let from = (x + lean, y - 46.0);
-    let foot = y - 5.5;
-    sheet.ply(Ink::Paper, 13.0, Pen::with(|pen| _ = pen.at(from.0, from.1).bend(x + lean * 0.2, y - 24.0, x, foot)));
+    let finger = Pen::with(|pen| _ = pen.at(x + lean, y - 54.0).bend(x + lean * 0.2, y - 30.0, x, y - 8.0));
+    sheet.ply(Ink::Paper, 17.0, finger);
+    // The nail ends short of the tip; a bend of the joint lies above it.
     let nail = Pen::with(|pen| {
-        pen.at(x - 3.2, y - 9.5).to(x - 3.0, y - 4.4).bend(x, y - 1.0, x + 3.0, y - 4.4).to(x + 3.2, y - 9.5);
-        pen.bend(x, y - 12.2, x - 3.2, y - 9.5).close();
+        pen.at(x - 4.6, y - 11.6).to(x - 4.6, y - 6.6).bend(x - 4.4, y - 2.2, x, y - 2.2).bend(
+            x + 4.4,
+            y - 2.2,
+            x + 4.6,
+            y - 6.6,
+        );
+        pen.to(x + 4.6, y - 11.6).bend(x, y - 15.4, x - 4.6, y - 11.6).close();
     });
     sheet.fill(Ink::Weft, nail.clone());
     sheet.stroke(Ink::Edge, 0.9, nail);
+    let (bx, by) = (x + lean * 0.2, y - 23.0);
+    sheet.stroke(Ink::Edge, 0.8, Pen::with(|pen| _ = pen.at(bx - 4.0, by).bend(bx, by + 2.0, bx + 4.0, by)));
 }
 
 /// A ruler with a tick each cm from `zero` on, `cm` units apart; the upper edge lies at `y`.
@@ -360,33 +367,25 @@ impl Rubbing {
 
     pub(super) fn draw(self, sheet: &mut Sheet, chance: &mut Chance) {
         sheet.face();
-        let smear = Pen::with(|pen| {
-            for line in 0..9 {
-                let y = 50.0 + f64::from(line) * 1.9;
-                pen.line(24.0 + chance.about(5.0), y, 96.0 + chance.about(5.0), y);
-            }
-        });
-        sheet.stroke(Ink::ClothLight, 0.9, smear);
-        let tissue = Pen::with(|pen| {
-            pen.at(36.0, 14.0).bend(44.0, 30.0, 40.0, 46.0).bend(46.0, 66.0, 60.0, 66.0).bend(75.0, 66.0, 80.0, 46.0);
-            pen.bend(77.0, 30.0, 85.0, 13.0).bend(60.0, 22.0, 36.0, 14.0).close();
-        });
-        fingertip(sheet, (60.0, 40.0), 8.0);
-        sheet.fill(Ink::Paper, tissue.clone());
-        sheet.stroke(Ink::Edge, 1.2, tissue);
+        // The tissue lies between fingertip and cloth; what came off shows round the tip.
+        let tissue =
+            [(22.0, 26.0), (60.0, 21.0), (99.0, 27.0), (97.0, 46.0), (101.0, 63.0), (58.0, 66.0), (20.0, 62.0), (24.0, 44.0)];
+        sheet.fill(Ink::Paper, Pen::with(|pen| _ = pen.outline(&tissue)));
+        sheet.stroke(Ink::Shade, 1.2, Pen::with(|pen| _ = pen.outline(&tissue)));
         let folds = Pen::with(|pen| {
-            pen.at(47.0, 22.0).bend(51.0, 36.0, 49.0, 48.0).at(73.0, 22.0).bend(69.0, 36.0, 71.0, 48.0);
-            pen.at(52.0, 50.0).bend(60.0, 41.0, 68.0, 50.0);
+            pen.at(22.0, 26.0).bend(36.0, 32.0, 32.0, 42.0).at(99.0, 27.0).bend(86.0, 32.0, 89.0, 42.0);
+            pen.at(58.0, 66.0).bend(66.0, 60.0, 80.0, 62.0);
         });
-        sheet.stroke(Ink::ClothPale, 1.1, folds);
+        sheet.stroke(Ink::ClothPale, 1.0, folds);
         let colour = Pen::with(|pen| {
-            for line in 0..5 {
-                let y = 57.0 + f64::from(line) * 1.7;
-                pen.line(53.0 + f64::from(line) * 0.8, y, 67.0 - f64::from(line) * 0.8, y);
+            for line in 0..7 {
+                let (y, half) = (45.0 + f64::from(line) * 2.0, 22.0 - f64::from((line - 3_i32).abs()) * 2.6);
+                pen.line(60.0 - half + chance.about(2.0), y, 60.0 + half + chance.about(2.0), y);
             }
         });
-        sheet.stroke(Ink::Stain, 1.0, colour);
-        let (y, head) = (74.0, 3.4);
+        sheet.stroke(Ink::Stain, 1.3, colour);
+        fingertip(sheet, (60.0, 57.0), 9.0);
+        let (y, head) = (73.0, 3.4);
         let arrow = Pen::with(|pen| {
             pen.line(32.0, y, 88.0, y).at(32.0 + head, y - head).to(32.0, y).to(32.0 + head, y + head);
             pen.at(88.0 - head, y - head).to(88.0, y).to(88.0 - head, y + head);

@@ -2,7 +2,7 @@
 
 use super::chance::Chance;
 use super::drawing::{Drawing, Ink, Sheet};
-use super::pen::{FRAME, Pen, Track};
+use super::pen::{BLEED, FRAME, Pen, Track};
 
 /// A pair of jeans laid flat, with the line along which one measure is taken.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -53,8 +53,10 @@ impl Point {
 const CROTCH: (f64, f64) = (0.0, 25.0);
 /// Where the inner seam ends.
 const INNER_HEM: (f64, f64) = (9.5, 105.5);
-/// The outer seam from the top of the band to the thigh.
-const OUTER: [(f64, f64); 4] = [(20.0, 0.0), (23.2, 8.0), (25.6, 17.0), (27.4, 24.2)];
+/// The outer seam from the top of the band over the hip.
+const OUTER: [(f64, f64); 3] = [(20.0, 0.0), (23.8, 8.0), (26.4, 17.0)];
+/// Where the outer seam turns down between thigh and knee.
+const OUTER_THIGH: (f64, f64) = (28.0, 33.0);
 /// Flat widths at thigh, knee and hem, and how far down the inner seam they lie; the last at the hem itself.
 const WIDTHS: [(f64, f64); 3] = [(2.5, 27.6), (35.0, 22.5), (81.06, 19.5)];
 
@@ -65,7 +67,7 @@ fn across((down, width): (f64, f64)) -> [(f64, f64); 2] {
     [(inner.x, inner.y), inner.beside(-width, 0.0)]
 }
 
-/// Drawn small enough to show the pair whole, or larger to show it from the band to the thigh.
+/// Drawn small enough to show the pair whole, or larger to show the part of it where the line lies.
 #[derive(Clone, Copy)]
 struct View {
     scale: f64,
@@ -74,35 +76,70 @@ struct View {
 
 const WHOLE: View = View { scale: 0.69, top: 4.0 };
 const UPPER: View = View { scale: 1.5, top: 11.0 };
+const MIDDLE: View = View { scale: 1.05, top: -16.0 };
+const LOWER: View = View { scale: 1.05, top: -36.0 };
 
 impl View {
     fn place(self, (x, y): (f64, f64)) -> (f64, f64) {
         (Drawing::WIDTH / 2.0 + x * self.scale, self.top + y * self.scale)
     }
 
-    /// A line through places in cm; `side` -1 draws it on the other leg.
+    /// A line through places in cm, as far as the frame and its bleed show it; `side` -1 draws it on the other leg.
     fn line(self, pen: &mut Pen, side: f64, cm: &[(f64, f64)]) {
-        let places: Vec<(f64, f64)> = cm.iter().map(|&(x, y)| self.place((x * side, y))).collect();
-        pen.points(&places);
+        for pair in cm.windows(2) {
+            let piece = within(&[pair[0], pair[1]].map(|(x, y)| self.place((x * side, y))), false);
+            if let [(ax, ay), (bx, by)] = piece[..] {
+                pen.line(ax, ay, bx, by);
+            }
+        }
     }
+}
+
+/// What of a line or an outline lies between the top and the foot of the frame with its bleed: a pen would bend what lies beyond.
+fn within(points: &[(f64, f64)], closed: bool) -> Vec<(f64, f64)> {
+    let mut left = points.to_vec();
+    for (border, way) in [(-BLEED, 1.0), (Drawing::HEIGHT + BLEED, -1.0)] {
+        let inside = |point: (f64, f64)| (point.1 - border) * way >= 0.0;
+        let mut kept = Vec::with_capacity(left.len() + 2);
+        for (index, &here) in left.iter().enumerate() {
+            let before = if index > 0 { left[index - 1] } else { left[left.len() - 1] };
+            if (index > 0 || closed) && inside(before) != inside(here) {
+                let share = (border - before.1) / (here.1 - before.1);
+                kept.push((before.0 + (here.0 - before.0) * share, border));
+            }
+            if inside(here) {
+                kept.push(here);
+            }
+        }
+        left = kept;
+    }
+    left
 }
 
 /// The outer seam in cm, band to hem.
 fn outer() -> Vec<(f64, f64)> {
-    OUTER.into_iter().chain(WIDTHS.into_iter().map(|width| across(width)[1])).collect()
+    let [thigh, knee, hem] = WIDTHS.map(|width| across(width)[1]);
+    OUTER.into_iter().chain([thigh, OUTER_THIGH, knee, hem]).collect()
 }
 
 impl Measure {
     fn view(self) -> View {
         match self.point {
             Point::Waist | Point::Hip | Point::FrontRise | Point::BackRise | Point::Thigh => UPPER,
-            Point::Knee | Point::Hem | Point::Inseam | Point::Outseam => WHOLE,
+            Point::Knee => MIDDLE,
+            Point::Hem => LOWER,
+            Point::Inseam | Point::Outseam => WHOLE,
         }
     }
 
-    /// How far the middle of the top edge lies below its ends in cm: the front dips, the back rises a little.
+    /// How far the middle of the top edge lies below its ends in cm: the front dips, the back rises a little; for the waist both edges
+    /// are laid level.
     fn dip(self) -> f64 {
-        if self.point == Point::BackRise { -0.8 } else { 1.2 }
+        match self.point {
+            Point::Waist => 0.0,
+            Point::BackRise => -0.8,
+            _ => 1.2,
+        }
     }
 
     /// The line of measure in cm.
@@ -142,7 +179,7 @@ impl Measure {
             let mirrored = half.iter().rev().skip(1).map(|&(x, y)| (-x, y));
             let all: Vec<(f64, f64)> =
                 half.iter().copied().chain(mirrored).chain([(0.0, self.dip())]).map(|cm| view.place(cm)).collect();
-            pen.outline(&all);
+            pen.outline(&within(&all, true));
         });
         sheet.fill(Ink::ClothPale, outline.clone());
         sheet.stroke(Ink::Edge, 1.3, outline);

@@ -195,8 +195,8 @@ impl RawEdge {
             }
             EdgeFate::Butted => {
                 edge(sheet, Ink::Edge, 60.0);
-                overlock(&mut thread, &Track::level(-4.0, 124.0, 60.0), -9.0, 9.0, 6.0);
-                for side in [-11.0, -4.0, 4.0, 11.0] {
+                overlock(&mut thread, &Track::level(-4.0, 124.0, 60.0), -8.6, 8.6, 10.0);
+                for side in [-11.0, 11.0] {
                     row(&mut thread, 60.0 + side);
                 }
             }

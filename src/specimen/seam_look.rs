@@ -81,16 +81,18 @@ impl BackLook {
     /// The back of it along a level line, from edge to edge of the frame; the cloth is there already.
     pub(super) fn along(self, sheet: &mut Sheet, y: f64, chance: &mut Chance) {
         let track = Track::level(-4.0, 124.0, y);
+        // A chain stops short of its track's end.
+        let long = Track::level(-4.0, 136.0, y);
         let length = track.length();
         let (mut thread, mut width) = (Pen::new(), 1.9);
         match self {
             BackLook::SameLine => _ = Row::of(STITCH).sew(&mut thread, &track, 0.0, 0.0, length),
             BackLook::Rope => {
-                chain(&mut thread, &track, STITCH, 5.4);
+                chain(&mut thread, &long, STITCH, 5.4);
                 width = 2.2;
             }
             BackLook::ThinChain => {
-                chain(&mut thread, &track, STITCH, 3.4);
+                chain(&mut thread, &long, STITCH, 3.4);
                 width = 1.1;
             }
             BackLook::Ladder | BackLook::LadderBoth => ladder(&mut thread, &track, 9.0),
@@ -105,7 +107,7 @@ impl BackLook {
                 sheet.stroke(Ink::ClothLight, 0.9, Pen::with(|pen| fringe(pen, &cut, 0.0, 1.8, 4.0, chance)));
                 overlock(&mut thread, &cut, 2.2, -10.0, 6.0);
                 if apart {
-                    chain(&mut thread, &Track::level(-4.0, 124.0, y - 10.0), STITCH, 4.4);
+                    chain(&mut thread, &Track::level(-4.0, 136.0, y - 10.0), STITCH, 4.4);
                 } else {
                     Row::of(STITCH).sew(&mut thread, &cut, -11.4, 0.0, length);
                 }

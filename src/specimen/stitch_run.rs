@@ -92,54 +92,40 @@ fn lock(needle: &mut Pen, under: &mut Pen, middle: f64) {
 }
 
 fn links(needle: &mut Pen, under: &mut Pen) {
-    let (face, foot) = (TOP - 1.6, LOW + 8.6);
+    let (face, foot) = (TOP - 1.6, LOW + 10.4);
     needle.at(-5.0, face);
     for x in holes() {
-        // Down through the cloth, a loop that leans on below it, and up again.
-        needle.to(x - 4.0, face).bend(x - 1.8, face, x - 1.8, face + 3.0).to(x - 1.8, LOW + 2.0);
-        needle.bend(x - 1.8, foot, x + 5.0, foot).bend(x + 9.0, foot - 0.4, x + 8.0, LOW + 4.4).bend(
-            x + 1.8,
-            LOW + 4.4,
-            x + 1.8,
-            LOW,
-        );
-        needle.to(x + 1.8, face + 3.0).bend(x + 1.8, face, x + 4.0, face);
+        // Down through the cloth, a loop below it, and up again.
+        needle.to(x - 4.6, face).bend(x - 2.6, face, x - 2.6, face + 3.0).to(x - 2.6, foot - 3.0);
+        needle.bend(x - 2.6, foot, x, foot).bend(x + 2.6, foot, x + 2.6, foot - 3.0).to(x + 2.6, face + 3.0);
+        needle.bend(x + 2.6, face, x + 4.6, face);
     }
     needle.to(125.0, face);
-    under.at(-5.0, LOW + 7.0);
-    for x in holes() {
-        // Through the loop of this hole, round that of the next, and back to this.
-        under.to(x + 1.0, LOW + 6.4).to(x + 22.0, LOW + 3.0).bend(x + 32.0, LOW + 4.0, x + 30.0, LOW + 9.6);
-        under.bend(x + 20.0, LOW + 12.0, x + 6.0, LOW + 6.6);
+    for x in holes().chain([-12.0]) {
+        // The second thread runs to the next loop, through and round it, and back: two strands from loop to loop.
+        under.at(x, LOW + 6.6).bend(x + 12.0, LOW + 0.8, x + 24.0, LOW + 6.6).bend(x + 12.0, LOW + 12.4, x, LOW + 6.6);
     }
 }
 
 fn round_the_edge(needle: &mut Pen, under: &mut Pen, end: f64) {
     let x = 52.0;
-    needle.line(x, TOP - 1.6, x, LOW + 1.6).line(x - 5.0, TOP - 1.6, x + 2.0, TOP - 1.6);
-    // The upper looper comes over the top, the lower along the bottom; they meet at the edge.
-    under.at(x, TOP - 4.4).to(end - 2.0, TOP - 4.4).bend(end + 6.0, TOP - 4.4, end + 6.0, TOP + 5.0).to(end + 6.0, TOP + 9.0);
-    under.at(x, LOW + 4.4).to(end - 2.0, LOW + 4.4).bend(end + 6.0, LOW + 4.4, end + 6.0, LOW - 5.0).to(end + 6.0, LOW - 7.0);
-    under.circle(end + 6.0, TOP + 8.6, 1.6);
-    needle.at(x, TOP - 1.6).bend(x + 3.0, TOP - 6.4, x + 5.0, TOP - 2.0).at(x, LOW + 1.6).bend(
-        x + 3.0,
-        LOW + 6.4,
-        x + 5.0,
-        LOW + 2.0,
-    );
+    let (over, below, rim) = (TOP - 3.4, LOW + 3.4, end + 6.0);
+    // The upper looper comes over the top, the lower along the bottom; they meet at the edge. The needle thread holds both.
+    under.at(x, over).to(rim - 6.0, over).bend(rim, over, rim, over + 6.0).to(rim, TOP + 8.0);
+    under.at(x, below).to(rim - 6.0, below).bend(rim, below, rim, below - 6.0).to(rim, TOP + 8.0);
+    under.circle(rim, TOP + 8.0, 1.6);
+    for way in [-1.8, 1.8] {
+        needle.line(x + way, over, x + way, below);
+    }
+    needle.at(x - 1.8, over).bend(x, over - 4.4, x + 1.8, over).at(x - 1.8, below).bend(x, below + 4.4, x + 1.8, below);
 }
 
 fn across(needle: &mut Pen, under: &mut Pen) {
-    let foot = LOW + 7.0;
+    let (face, high, foot) = (TOP - 1.6, LOW + 3.4, LOW + 8.2);
     for x in [40.0, 80.0] {
-        needle.line(x - 2.0, TOP - 1.6, x - 2.0, foot - 3.0).line(x + 2.0, TOP - 1.6, x + 2.0, foot - 3.0);
-        needle.line(x - 2.0, TOP - 1.6, x + 2.0, TOP - 1.6).at(x - 2.0, foot - 3.0).bend(x, foot + 5.0, x + 2.0, foot - 3.0);
+        needle.at(x - 2.2, foot - 1.6).to(x - 2.2, face).to(x + 2.2, face).to(x + 2.2, foot - 1.6);
+        needle.bend(x + 2.2, foot + 3.0, x, foot + 3.0).bend(x - 2.2, foot + 3.0, x - 2.2, foot - 1.6);
     }
-    under.at(34.0, foot - 1.6).bend(37.0, foot - 4.0, 41.0, foot - 2.0).to(79.0, foot - 2.0).bend(
-        85.0,
-        foot - 4.0,
-        86.0,
-        foot - 0.6,
-    );
-    under.bend(84.0, foot + 2.0, 79.0, foot).to(41.0, foot).bend(35.0, foot + 1.0, 34.0, foot - 1.6);
+    under.at(36.0, high).to(84.0, high).bend(88.6, high, 88.6, (high + foot) / 2.0).bend(88.6, foot, 84.0, foot);
+    under.to(36.0, foot).bend(31.4, foot, 31.4, (high + foot) / 2.0).bend(31.4, high, 36.0, high);
 }
