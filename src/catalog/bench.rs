@@ -13,14 +13,8 @@ pub static DRAWERS: &[Drawer] = &[
                 instrument: &measure::STITCH_DENSITY,
                 drawn: Some(Picture::RulerOnSeam(RulerOnSeam { stitches_per_inch: 7.0 })),
             },
-            Tool {
-                instrument: &measure::STITCH_TAPS,
-                drawn: Some(Picture::Topstitch(Topstitch { rows: 1, ..Topstitch::CLEAN })),
-            },
-            Tool {
-                instrument: &measure::STITCH_COMB,
-                drawn: Some(Picture::Topstitch(Topstitch { rows: 1, inch: true, ..Topstitch::CLEAN })),
-            },
+            Tool { instrument: &measure::STITCH_TAPS, drawn: Some(Picture::HolesMarked(HolesMarked { comb: false })) },
+            Tool { instrument: &measure::STITCH_COMB, drawn: Some(Picture::HolesMarked(HolesMarked { comb: true })) },
             Tool { instrument: &measure::LOOSE_ENDS, drawn: Some(Picture::ThreadTails(ThreadTails { ends: 5 })) },
             Tool { instrument: &measure::TACKS, drawn: Some(Picture::StressPoints(StressPoints { secured: 8 })) },
         ],

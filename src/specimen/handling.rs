@@ -13,6 +13,13 @@ pub struct RulerOnSeam {
     pub stitches_per_inch: f64,
 }
 
+/// A row of stitches laid along the edge of a screen, its needle holes marked there.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct HolesMarked {
+    /// By a comb whose bars meet the holes; otherwise by taps of a finger.
+    pub comb: bool,
+}
+
 /// A pair hung on a luggage scale.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Hung;
@@ -127,6 +134,51 @@ impl RulerOnSeam {
         let guides = Pen::with(|pen| _ = pen.line(RulerOnSeam::ZERO, 20.0, RulerOnSeam::ZERO, 46.0).line(end, 20.0, end, 46.0));
         sheet.dash(Ink::ThreadLight, 1.1, 1.6, 2.2, guides);
         sheet.stroke(Ink::Edge, 2.6, Pen::with(|pen| _ = pen.line(RulerOnSeam::ZERO, row, RulerOnSeam::ZERO, row)));
+    }
+}
+
+impl HolesMarked {
+    /// Where the first hole lies, and from hole to hole.
+    const FIRST: f64 = 16.0;
+    const STITCH: f64 = 11.0;
+
+    pub(super) fn words(self) -> String {
+        String::from(if self.comb {
+            "a row of stitches along a screen, a bar of a comb at each needle hole"
+        } else {
+            "a row of stitches along a screen, a dot at each needle hole that a finger has tapped"
+        })
+    }
+
+    pub(super) fn draw(self, sheet: &mut Sheet, _chance: &mut Chance) {
+        let (row, screen, stitch) = (36.0, 46.0, HolesMarked::STITCH);
+        sheet.face();
+        let dip = Row::of(stitch).dip * stitch / 2.0;
+        let track = Track::level(HolesMarked::FIRST - 2.0 * stitch, 126.0, row);
+        sheet.stitches(2.2, Pen::with(|pen| _ = Row::of(stitch).sew(pen, &track, 0.0, dip, track.length())));
+        sheet.area(Ink::Paper, Area { x: -5.0, y: screen, width: 130.0, height: 40.0 });
+        sheet.stroke(Ink::Edge, 2.0, Pen::with(|pen| _ = pen.line(-5.0, screen, 125.0, screen)));
+        let holes = |count: u8| (0..count).map(|hole| HolesMarked::FIRST + f64::from(hole) * stitch);
+        if self.comb {
+            let bars = Pen::with(|pen| {
+                for x in holes(9) {
+                    pen.line(x, row + 5.0, x, 64.0);
+                }
+                pen.line(HolesMarked::FIRST, 64.0, HolesMarked::FIRST + 8.0 * stitch, 64.0);
+            });
+            sheet.stroke(Ink::Paper, 3.4, bars.clone());
+            sheet.stroke(Ink::Thread, 1.6, bars);
+            let ends = Pen::with(|pen| {
+                pen.circle(HolesMarked::FIRST, 69.0, 5.0).circle(HolesMarked::FIRST + 8.0 * stitch, 69.0, 5.0);
+            });
+            sheet.fill(Ink::Thread, ends);
+        } else {
+            let leads = Pen::with(|pen| holes(7).for_each(|x| _ = pen.line(x, row + 4.0, x, 54.0)));
+            sheet.dash(Ink::Thread, 1.1, 1.4, 2.0, leads);
+            let dots = Pen::with(|pen| holes(7).for_each(|x| _ = pen.line(x, 59.0, x, 59.0)));
+            sheet.stroke(Ink::Thread, 5.6, dots);
+            fingertip(sheet, (HolesMarked::FIRST + 7.0 * stitch, row + 4.0), 10.0);
+        }
     }
 }
 
@@ -350,14 +402,10 @@ impl SideLight {
             Pen::with(|pen| _ = pen.outline(&[(-5.0, 8.0), (6.0, 9.0), (20.0, 5.0), (16.0, 27.0), (3.0, 20.0), (-5.0, 19.0)]));
         sheet.fill(Ink::Metal, shade.clone());
         sheet.stroke(Ink::Edge, 1.4, shade);
-        let glow = Pen::with(|pen| leaf_of_light(pen));
+        let glow = Pen::with(|pen| super::pen::leaf(pen, (20.0, 5.0), (16.0, 27.0), 7.0));
         sheet.fill(Ink::Tape, glow.clone());
         sheet.stroke(Ink::Edge, 1.0, glow);
     }
-}
-
-fn leaf_of_light(pen: &mut Pen) {
-    super::pen::leaf(pen, (20.0, 5.0), (16.0, 27.0), 7.0);
 }
 
 impl Rubbing {

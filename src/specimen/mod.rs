@@ -48,7 +48,7 @@ pub use edges::{BagClosing, BagSeam, Edge, Hem, HemStitch, OutseamEdge};
 pub use ends::{Ending, RowEnd, ThreadTails};
 pub use finish::{Fade, FadeEdge, Wash};
 pub use graded::{ColourPair, Pilling};
-pub use handling::{Fingertips, Hung, Rubbing, RulerOnSeam, SideLight, WashMarks, Window};
+pub use handling::{Fingertips, HolesMarked, Hung, Rubbing, RulerOnSeam, SideLight, WashMarks, Window};
 pub use picture::{Known, Picture, truth};
 pub use points::{Measure, Point};
 pub use pucker::Pucker;

@@ -9,7 +9,7 @@ use super::edges::{BagSeam, Edge, Hem, OutseamEdge};
 use super::ends::{RowEnd, ThreadTails};
 use super::finish::{Fade, Wash};
 use super::graded::{ColourPair, Pilling};
-use super::handling::{Fingertips, Hung, Rubbing, RulerOnSeam, SideLight, WashMarks, Window};
+use super::handling::{Fingertips, HolesMarked, Hung, Rubbing, RulerOnSeam, SideLight, WashMarks, Window};
 use super::pen::clamp;
 use super::points::Measure;
 use super::pucker::Pucker;
@@ -111,6 +111,8 @@ pub enum Picture {
     Measure(Measure),
     /// A ruler along a row of stitches.
     RulerOnSeam(RulerOnSeam),
+    /// Needle holes marked on a screen beside the row.
+    HolesMarked(HolesMarked),
     /// A pair hung on a luggage scale.
     Hung(Hung),
     /// A counting window on a weave.
@@ -251,6 +253,7 @@ impl Picture {
             Picture::Details(it) => it.words(),
             Picture::Measure(it) => it.words(),
             Picture::RulerOnSeam(it) => it.words(),
+            Picture::HolesMarked(it) => it.words(),
             Picture::Hung(it) => it.words(),
             Picture::Window(it) => it.words(),
             Picture::Fingertips(it) => it.words(),
@@ -310,6 +313,7 @@ impl Picture {
             Picture::Details(it) => it.draw(sheet, chance),
             Picture::Measure(it) => it.draw(sheet, chance),
             Picture::RulerOnSeam(it) => it.draw(sheet, chance),
+            Picture::HolesMarked(it) => it.draw(sheet, chance),
             Picture::Hung(it) => it.draw(sheet, chance),
             Picture::Window(it) => it.draw(sheet, chance),
             Picture::Fingertips(it) => it.draw(sheet, chance),

@@ -132,6 +132,12 @@ impl Measure {
         }
     }
 
+    /// Drawing units per cm of the pair.
+    #[cfg(test)]
+    pub(super) fn units_per_cm(self) -> f64 {
+        self.view().scale
+    }
+
     /// How far the middle of the top edge lies below its ends in cm: the front dips, the back rises a little; for the waist both edges
     /// are laid level.
     fn dip(self) -> f64 {

@@ -70,7 +70,7 @@ impl RawEdge {
                 let off = f64::from(step) * 1.1;
                 let reach = chance.between(0.7, 1.1);
                 yarns.line(
-                    x + dy.signum() * dy.abs().min(1.0) * off,
+                    x + dy.abs().min(1.0) * off,
                     y + dx.abs().min(1.0) * off,
                     x + dx * reach + dy.abs().min(1.0) * off * 1.5,
                     y + dy * reach + dx.abs().min(1.0) * off * 1.5,
