@@ -3,12 +3,12 @@
 
 use std::fmt::Write as _;
 
-use garment_assay::catalog::FAMILIES;
+use garment_assay::catalog::{FAMILIES, bench};
 use garment_assay::specimen::*;
 
-/// The palette of look.css, by role.
-const PALETTE: &str = ".cloth-dark{--i:#1f2f4d}.cloth{--i:#2f4468}.cloth-light{--i:#5f7ba8}.cloth-pale{--i:#a3b7d2}.weft{--i:#dfe5ec}\
-.thread{--i:#a8561c}.thread-light{--i:#eab070}.shade{--i:#17233b}.edge{--i:#1c2740}.metal{--i:#c08a4e}.paper{--i:#fffdf8}.stain{--i:#3f5f96}.tape{--i:#f2d675}\
+/// The palette of styles/tokens.css, by role.
+const PALETTE: &str = ".cloth-dark{--i:#22324f}.cloth{--i:#33496f}.cloth-light{--i:#5f7ba6}.cloth-pale{--i:#a9bcd6}.weft{--i:#e9e2d2}\
+.thread{--i:#a8561c}.thread-light{--i:#e8ac68}.shade{--i:#16223a}.edge{--i:#1c2740}.metal{--i:#a9a596}.paper{--i:#f7f2e6}.stain{--i:#6f8fc2}.tape{--i:#f2d675}\
 .fill{fill:var(--i)}.line{fill:none;stroke:var(--i);stroke-linecap:round;stroke-linejoin:round}";
 
 fn class(ink: Ink) -> &'static str {
@@ -49,6 +49,26 @@ fn svg(drawing: &Drawing, width: u32, words: &str) -> String {
     out
 }
 
+/// Every set of pictures: those of the checks, then those of the bench.
+fn sets() -> Vec<(String, Vec<Picture>)> {
+    let mut sets: Vec<(String, Vec<Picture>)> = (FAMILIES.iter().flat_map(|family| family.checks))
+        .map(|check| (check.key.to_owned(), check.levels.iter().filter_map(|level| level.drawn).collect()))
+        .collect();
+    for drawer in bench::DRAWERS {
+        let pictures = drawer.tools.iter().filter_map(|tool| tool.drawn).collect();
+        sets.push((format!("bench: {}", drawer.name), pictures));
+    }
+    sets.push(("bench points".to_owned(), bench::POINTS.iter().map(|point| point.1).collect()));
+    sets.push(("bench stitches".to_owned(), bench::STITCHES.iter().map(|stitch| stitch.1).collect()));
+    for look in bench::LOOKS {
+        sets.push((format!("bench look: {}", look.look.key), look.choices.iter().map(|choice| choice.1).collect()));
+    }
+    for grades in bench::GRADES {
+        sets.push((format!("bench grades: {}", grades.scale.name), grades.steps.to_vec()));
+    }
+    sets
+}
+
 fn main() -> std::io::Result<()> {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
     let path = arguments.first().map_or("sheet.html", String::as_str);
@@ -60,9 +80,7 @@ fn main() -> std::io::Result<()> {
          section{{display:flex;gap:10px;flex-wrap:wrap;align-items:end;margin:3px 0}}h2{{font-size:13px;margin:0;width:110px}}figure{{margin:0}}svg{{display:block;border-radius:4px;margin-bottom:3px}}</style>"
     );
     let (mut most, mut longest) = (0, 0);
-    for check in FAMILIES.iter().flat_map(|family| family.checks) {
-        let name = check.key;
-        let pictures: Vec<Picture> = check.levels.iter().filter_map(|level| level.drawn).collect();
+    for (name, pictures) in sets() {
         if !wanted.is_empty() && !wanted.iter().any(|word| name.contains(word.as_str())) {
             continue;
         }

@@ -1,9 +1,12 @@
 //! The content: families and their checks. Data only: no functions, no arithmetic, no conditions.
 
+pub mod bench;
 pub mod cautions;
+mod drawer;
 mod family;
 pub mod jeans;
 pub mod sources;
 
+pub use drawer::{Drawer, DrawnLook, DrawnScale, Tool};
 pub use family::{FAMILIES, Family};
 pub use sources::SOURCES;

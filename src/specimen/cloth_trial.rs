@@ -120,7 +120,8 @@ impl RubOff {
             strength if strength < 0.05 => "a clean white tissue",
             strength if strength < 0.35 => "a white tissue with a faint trace of colour",
             strength if strength < 0.7 => "a white tissue with colour plain to see",
-            _ => "a white tissue strongly coloured",
+            strength if strength < 0.97 => "a white tissue strongly coloured",
+            _ => "a white tissue that took on the full colour",
         })
     }
 

@@ -93,7 +93,7 @@ pub(super) struct Sheet {
 impl Sheet {
     fn mark(&mut self, ink: Ink, paint: Paint, pen: Pen) {
         let path = pen.finish();
-        let held = |length: f64| clamp(length, 0.3, Drawing::WIDTH);
+        let held = |length: f64| clamp(length, 0.05, Drawing::WIDTH);
         let paint = match paint {
             Paint::Fill => Paint::Fill,
             Paint::Stroke(width) => Paint::Stroke(held(width)),

@@ -8,11 +8,17 @@ use super::drawing::Sheet;
 use super::edges::{BagSeam, Edge, Hem, OutseamEdge};
 use super::ends::{RowEnd, ThreadTails};
 use super::finish::{Fade, Wash};
+use super::graded::{ColourPair, Pilling};
+use super::handling::{Fingertips, HolesMarked, Hung, Rubbing, RulerOnSeam, SideLight, WashMarks, Window};
 use super::pen::clamp;
+use super::points::Measure;
 use super::pucker::Pucker;
+use super::raw_edge::RawEdge;
 use super::seam::{Join, JoinedSeam};
+use super::seam_look::{NeedleLines, SeamBack};
 use super::seam_place::{BeltLoop, Crotch, SeatYoke};
 use super::shape::{BackPockets, Bagging, LegTwist, Matching, Symmetry};
+use super::stitch_run::StitchRun;
 use super::stitching::Topstitch;
 use super::trims::{BarTack, Button, Rivet, StressPoints};
 use super::waves::SeamWaves;
@@ -101,6 +107,36 @@ pub enum Picture {
     Tear(Tear),
     /// The back of a pair with special details on it.
     Details(Details),
+    /// A pair of jeans laid flat, with one point of measure on it.
+    Measure(Measure),
+    /// A ruler along a row of stitches.
+    RulerOnSeam(RulerOnSeam),
+    /// Needle holes marked on a screen beside the row.
+    HolesMarked(HolesMarked),
+    /// A pair hung on a luggage scale.
+    Hung(Hung),
+    /// A counting window on a weave.
+    Window(Window),
+    /// Two fingertips on cloth, ten centimetres apart at rest.
+    Fingertips(Fingertips),
+    /// Two marks on cloth before and after a wash.
+    WashMarks(WashMarks),
+    /// A seam under a lamp that shines along the cloth.
+    SideLight(SideLight),
+    /// A fingertip in a tissue that rubs the cloth.
+    Rubbing(Rubbing),
+    /// Fuzz and small balls on the face of cloth.
+    Pilling(Pilling),
+    /// Cloth as it was and cloth as it is now, edge to edge.
+    ColourPair(ColourPair),
+    /// How the threads of a stitch run: in section, and from behind.
+    StitchRun(StitchRun),
+    /// Both sides of one stitching: the face above, the back below.
+    SeamBack(SeamBack),
+    /// The lines of needle thread that one stitching has on the face.
+    NeedleLines(NeedleLines),
+    /// What became of the raw edges of a seam or hem: in section, and from inside.
+    RawEdge(RawEdge),
 }
 
 /// Something that is true of a picture because it was drawn so.
@@ -132,6 +168,14 @@ pub enum Known {
     Edge(Edge),
     /// How whiskers were made.
     Whiskers(super::whiskers::WhiskerWork),
+    /// How much shorter cloth became, in percent.
+    ShorterPercent(f64),
+    /// Balls of fibre on the face.
+    Balls(u8),
+    /// The grade of a change of colour, 5 (none) to 1.
+    ColourGrade(u8),
+    /// Lines of needle thread on the face.
+    NeedleLines(u8),
 }
 
 /// What is known to be true of a picture, where that means something; empty where it does not.
@@ -152,6 +196,14 @@ pub fn truth(picture: &Picture) -> Vec<Known> {
         Picture::LegTwist(it) => vec![Known::OffMm(clamp(it.twist_mm, 0.0, 60.0))],
         Picture::BackPockets(it) => vec![Known::OffMm(it.worst())],
         Picture::Matching(it) => vec![Known::OffMm(clamp(it.miss_mm, 0.0, 12.0))],
+        Picture::RulerOnSeam(it) => vec![Known::StitchesPerInch(it.per_inch())],
+        Picture::Window(it) => vec![Known::YarnsPerCm(it.counts().0, it.counts().1)],
+        Picture::Fingertips(it) => vec![Known::GiveCm(it.give())],
+        Picture::WashMarks(it) => vec![Known::ShorterPercent(it.shorter())],
+        Picture::SideLight(it) => vec![Known::RippleMm(clamp(it.height_mm, 0.0, 3.0))],
+        Picture::Pilling(it) => vec![Known::Balls(it.balls())],
+        Picture::ColourPair(it) => vec![Known::ColourGrade(it.held())],
+        Picture::NeedleLines(it) => vec![Known::NeedleLines(it.lines.min(4))],
         _ => Vec::new(),
     }
 }
@@ -199,6 +251,21 @@ impl Picture {
             Picture::Waistband(it) => it.words(),
             Picture::Tear(it) => it.words(),
             Picture::Details(it) => it.words(),
+            Picture::Measure(it) => it.words(),
+            Picture::RulerOnSeam(it) => it.words(),
+            Picture::HolesMarked(it) => it.words(),
+            Picture::Hung(it) => it.words(),
+            Picture::Window(it) => it.words(),
+            Picture::Fingertips(it) => it.words(),
+            Picture::WashMarks(it) => it.words(),
+            Picture::SideLight(it) => it.words(),
+            Picture::Rubbing(it) => it.words(),
+            Picture::Pilling(it) => it.words(),
+            Picture::ColourPair(it) => it.words(),
+            Picture::StitchRun(it) => it.words(),
+            Picture::SeamBack(it) => it.words(),
+            Picture::NeedleLines(it) => it.words(),
+            Picture::RawEdge(it) => it.words(),
         }
     }
 
@@ -244,6 +311,21 @@ impl Picture {
             Picture::Waistband(it) => it.draw(sheet, chance),
             Picture::Tear(it) => it.draw(sheet, chance),
             Picture::Details(it) => it.draw(sheet, chance),
+            Picture::Measure(it) => it.draw(sheet, chance),
+            Picture::RulerOnSeam(it) => it.draw(sheet, chance),
+            Picture::HolesMarked(it) => it.draw(sheet, chance),
+            Picture::Hung(it) => it.draw(sheet, chance),
+            Picture::Window(it) => it.draw(sheet, chance),
+            Picture::Fingertips(it) => it.draw(sheet, chance),
+            Picture::WashMarks(it) => it.draw(sheet, chance),
+            Picture::SideLight(it) => it.draw(sheet, chance),
+            Picture::Rubbing(it) => it.draw(sheet, chance),
+            Picture::Pilling(it) => it.draw(sheet, chance),
+            Picture::ColourPair(it) => it.draw(sheet, chance),
+            Picture::StitchRun(it) => it.draw(sheet, chance),
+            Picture::SeamBack(it) => it.draw(sheet, chance),
+            Picture::NeedleLines(it) => it.draw(sheet, chance),
+            Picture::RawEdge(it) => it.draw(sheet, chance),
         }
     }
 }

@@ -20,6 +20,7 @@ impl Pucker {
             height if height < 0.1 => "a seam that lies flat",
             height if height < 0.7 => "a seam with faint ripples",
             height if height < 1.6 => "a seam with plain ripples",
+            height if height < 2.2 => "a seam with strong ripples",
             _ => "a seam gathered in deep ripples",
         })
     }

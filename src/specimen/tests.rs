@@ -162,7 +162,19 @@ fn no_knob_value_breaks_a_drawing() {
                 P::Tear(Tear { sewn: wild, backed: many > 1 }),
                 P::Details(Details { count: many }),
                 P::Symmetry(Symmetry { length_off_mm: wild, width_off_mm: wild }),
+                P::RulerOnSeam(RulerOnSeam { stitches_per_inch: wild }),
+                P::HolesMarked(HolesMarked { comb: many > 1 }),
+                P::Hung(Hung),
+                P::Window(Window { ends: many, picks: many }),
+                P::Fingertips(Fingertips { give_cm: wild }),
+                P::WashMarks(WashMarks { shorter_percent: wild }),
+                P::SideLight(SideLight { height_mm: wild }),
+                P::Rubbing(Rubbing),
+                P::Pilling(Pilling { grade: many }),
+                P::ColourPair(ColourPair { grade: many }),
+                P::NeedleLines(NeedleLines { lines: many }),
             ];
+            pictures.extend(Point::ALL.map(|point| P::Measure(Measure { point })));
             for course in [Course::Straight, Course::CurveOverJoin, Course::CrispCorner, Course::BluntCorner] {
                 let whole = Topstitch {
                     stitches_per_inch: wild,
@@ -329,4 +341,131 @@ fn a_laser_repeats_itself_in_the_mirror_and_a_hand_does_not() {
         });
         assert_eq!(mirrored, same, "{work:?}");
     }
+}
+
+#[test]
+fn stitches_drawn_along_a_ruler_are_those_told_and_its_zero_lies_on_a_needle_hole() {
+    for stitches_per_inch in [4.0, 7.0, 8.5, 12.0] {
+        let picture = Picture::RulerOnSeam(RulerOnSeam { stitches_per_inch });
+        assert_eq!(truth(&picture), [Known::StitchesPerInch(stitches_per_inch)]);
+        let row = mark(picture, Ink::ThreadLight, false);
+        let ticks = mark(picture, Ink::Edge, false);
+        let (zero, eight) = (ticks[0].points[0].0, ticks[8].points[0].0);
+        // Each gap between two stitches is a needle hole.
+        let holes: Vec<f64> = row.windows(2).map(|pair| (pair[0].points[1].0 + pair[1].points[0].0) / 2.0).collect();
+        assert!(holes.iter().any(|hole| (hole - zero).abs() < 0.11), "{zero} {holes:?}");
+        let counted = holes.iter().filter(|hole| (zero - 0.11..eight - 0.11).contains(*hole)).count();
+        near(counted as f64, 80.0 / 25.4 * stitches_per_inch, 1.0);
+        // The line of measure above spans zero to eight centimetres.
+        let drawn = drawing(&picture, 3);
+        let span = drawn.marks.iter().filter(|mark| mark.ink == Ink::ThreadLight).nth(1).map_or(Vec::new(), pieces);
+        assert_eq!((span[0].points[0].0, span[0].points[1].0), (zero, eight));
+    }
+}
+
+#[test]
+fn yarns_in_the_window_are_the_yarns_told() {
+    for (ends, picks) in [(8, 5), (14, 10), (20, 20)] {
+        let picture = Picture::Window(Window { ends, picks });
+        assert_eq!(truth(&picture), [Known::YarnsPerCm(f64::from(ends), f64::from(picks))]);
+        assert_eq!(mark(picture, Ink::Cloth, false).len(), usize::from(ends));
+        assert_eq!(mark(picture, Ink::Weft, false).len(), usize::from(picks));
+    }
+}
+
+#[test]
+fn what_fingertips_and_wash_marks_show_is_what_is_told() {
+    for amount in [0.5, 1.5, 3.0] {
+        let pulled = Picture::Fingertips(Fingertips { give_cm: amount });
+        assert_eq!(truth(&pulled), [Known::GiveCm(amount)]);
+        let drawn = drawing(&pulled, 3);
+        // Ticks from the second Edge stroke on: the first is the cloth's edge.
+        let ruler =
+            drawn.marks.iter().filter(|mark| mark.ink == Ink::Edge && mark.paint == Paint::Stroke(1.1)).map(pieces).next();
+        let ticks = ruler.unwrap_or_default();
+        let cm = ticks[1].points[0].0 - ticks[0].points[0].0;
+        let tips = mark(pulled, Ink::Thread, false);
+        near(tips[0].points[0].0, ticks[0].points[0].0, 0.01);
+        near((tips[1].points[0].0 - tips[0].points[0].0) / cm, 10.0 + amount, 0.02);
+
+        let washed = Picture::WashMarks(WashMarks { shorter_percent: amount * 5.0 });
+        assert_eq!(truth(&washed), [Known::ShorterPercent(amount * 5.0)]);
+        let drawn = drawing(&washed, 3);
+        let apart: Vec<f64> = (drawn.marks.iter())
+            .filter(|mark| mark.ink == Ink::Paper && mark.paint == Paint::Stroke(2.2))
+            .map(|mark| pieces(mark)[3].points[0].0 - pieces(mark)[1].points[0].0)
+            .collect();
+        near(100.0 * (1.0 - apart[1] / apart[0]), amount * 5.0, 0.15);
+    }
+}
+
+#[test]
+fn balls_and_needle_lines_drawn_are_those_told() {
+    for grade in 1..=5 {
+        let picture = Picture::Pilling(Pilling { grade });
+        let drawn = drawing(&picture, 3);
+        // Balls are dots of two sizes; fuzz is the thin stroke.
+        let balls: usize = (drawn.marks.iter())
+            .filter(|mark| mark.ink == Ink::ClothPale && mark.paint != Paint::Stroke(0.7))
+            .map(|mark| pieces(mark).len())
+            .sum();
+        assert_eq!(truth(&picture), [Known::Balls(balls as u8)], "{grade}");
+    }
+    for lines in 0..=4 {
+        let picture = Picture::NeedleLines(NeedleLines { lines });
+        assert_eq!(truth(&picture), [Known::NeedleLines(lines)]);
+        let mut levels: Vec<f64> = mark(picture, Ink::ThreadLight, false).iter().map(|stitch| stitch.points[0].1).collect();
+        levels.dedup();
+        assert_eq!(levels.len(), usize::from(lines));
+    }
+}
+
+/// The line of measure of a point: its places, without the ticks.
+fn line_of(point: Point) -> Vec<(f64, f64)> {
+    let mut line = mark(Picture::Measure(Measure { point }), Ink::Thread, false);
+    assert_eq!(line.len(), 3, "a line and two ticks");
+    line.swap_remove(0).points
+}
+
+fn length(line: &[(f64, f64)]) -> f64 {
+    line.windows(2).map(|pair| (pair[1].0 - pair[0].0).hypot(pair[1].1 - pair[0].1)).sum()
+}
+
+#[test]
+fn points_of_measure_lie_where_the_trade_lays_them() {
+    // How the trade lays each: `measure::JEANS_POINTS`, which names its sources; 2.5, 8 and 35 cm stand there.
+    let cm = |point: Point| Measure { point }.units_per_cm();
+    let crotch = |point: Point| {
+        let outline = mark(Picture::Measure(Measure { point }), Ink::ClothPale, true).swap_remove(0).points;
+        let middle = outline.into_iter().filter(|place| (place.0 - 60.0).abs() < 0.06);
+        middle.fold((60.0, f64::MIN), |low, place| if place.1 > low.1 { place } else { low })
+    };
+    for point in [Point::Waist, Point::Hip] {
+        let line = line_of(point);
+        assert_eq!((line.len(), line[0].1, line[0].0 + line[1].0), (2, line[1].1, 120.0), "level and about the middle");
+    }
+    near((crotch(Point::Hip).1 - line_of(Point::Hip)[0].1) / cm(Point::Hip), 8.0, 0.1);
+    assert!(length(&line_of(Point::Hip)) > length(&line_of(Point::Waist)));
+
+    let inseam = line_of(Point::Inseam);
+    let run = ((inseam[1].0 - inseam[0].0) / length(&inseam), (inseam[1].1 - inseam[0].1) / length(&inseam));
+    near(inseam[0].1, crotch(Point::Inseam).1, 0.11);
+    for (point, down) in [(Point::Thigh, 2.5), (Point::Knee, 35.0), (Point::Hem, length(&inseam) / cm(Point::Inseam))] {
+        let line = line_of(point);
+        let across = ((line[1].0 - line[0].0) / length(&line), (line[1].1 - line[0].1) / length(&line));
+        near(across.0 * run.0 + across.1 * run.1, 0.0, 0.01);
+        if point != Point::Hem {
+            near(length(&[crotch(point), line[0]]) / cm(point), down, 0.15);
+        }
+    }
+    for point in [Point::FrontRise, Point::BackRise] {
+        let line = line_of(point);
+        near(line[0].1, crotch(point).1, 0.11);
+        assert!(line[1].1 < line[0].1 && line[1].0 == 60.0);
+    }
+    let (outseam, hem) = (line_of(Point::Outseam), line_of(Point::Hem));
+    assert!(length(&outseam) > length(&inseam));
+    // The outer seam ends where the hem does: hem width off the inner seam, square to it.
+    let foot = (inseam[1].0 + run.1 * length(&hem) / cm(Point::Hem) * cm(Point::Inseam), outseam[outseam.len() - 1].0);
+    near(foot.0, foot.1, 0.2);
 }
