@@ -2,6 +2,7 @@
 
 use crate::grading::{Care, Curve, Evidence, Weights};
 use crate::measure::{Instrument, Outcome};
+use crate::quantity::{Estimate, Length};
 use crate::source::Source;
 use crate::specimen::Picture;
 use crate::trade::{Aspect, Stage};
@@ -104,6 +105,15 @@ pub struct When {
     pub share: u8,
 }
 
+/// What would tell a reading from the nearest edge between two levels.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Telling {
+    /// The edge, in the unit of the reading.
+    pub edge: f64,
+    /// How long a stretch to count over; exact, since it is a plan and no reading.
+    pub over: Estimate<Length>,
+}
+
 impl Check {
     /// The level of that key, and its place counted from the worst.
     pub fn level(&self, key: &str) -> Option<(usize, &'static Level)> {
@@ -119,6 +129,43 @@ impl Check {
     pub fn weights(&self, outcome: &Outcome) -> Option<Weights> {
         let spans = self.levels.iter().map(|level| level.spans.iter().map(|span| (span.low, span.high)));
         Weights::of_reading(outcome.value, outcome.uncertainty, spans).ok()
+    }
+
+    /// How long a stretch has to be counted to tell a reading from the nearest edge between levels, where it lies within two standard
+    /// uncertainties of that edge now. None where it is told already, sits on the edge, is no number, or the check has no edges.
+    ///
+    /// # Formula
+    /// `L = L_now * 2 u / |value - edge|`, the length at which the edge lies two standard uncertainties away.
+    ///
+    /// # Where it holds
+    /// For an instrument whose uncertainty falls as one over the length counted, as that of
+    /// [`STITCH_DENSITY`](crate::measure::STITCH_DENSITY) does exactly. The length may be longer than any seam; that is the answer, then.
+    ///
+    /// # Source
+    /// As [`length_that_tells`](crate::measure::length_that_tells), which comes to the same from the parts of the uncertainty: handbook,
+    /// section 1.3.
+    ///
+    /// # Example
+    /// ```
+    /// use garment_assay::catalog::jeans::JEANS;
+    /// use garment_assay::measure::STITCH_DENSITY;
+    /// use garment_assay::quantity::{Estimate, Unit};
+    /// let spi = JEANS.checks.iter().find(|check| check.key == "spi").unwrap();
+    /// // 15 stitches over 52 mm: 7.33 per inch, give or take 0.21.
+    /// let outcome = STITCH_DENSITY.estimate(&[Some(15.0), Some(52.0), None, None, None, None]).unwrap();
+    /// let telling = spi.length_that_tells(&outcome, &Estimate::exact(0.052)).unwrap();
+    /// assert_eq!((telling.edge, telling.over.in_unit(Unit::Centimetre).map(|(cm, _)| cm.round())), (7.0, Some(7.0)));
+    /// ```
+    pub fn length_that_tells(&self, outcome: &Outcome, now: &Estimate<Length>) -> Option<Telling> {
+        let edges = self.levels.iter().flat_map(|level| level.spans).flat_map(|span| [span.low, span.high]);
+        let far = |edge: f64| (outcome.value - edge).abs();
+        let edge = edges.filter(|edge| far(*edge).is_finite()).min_by(|one, other| far(*one).total_cmp(&far(*other)))?;
+        let reach = 2.0 * outcome.uncertainty;
+        if far(edge) == 0.0 || !(far(edge) < reach) {
+            return None;
+        }
+        let over: Estimate<Length> = Estimate::exact(now.value() * reach / far(edge));
+        (over.value() > 0.0).then_some(Telling { edge, over })
     }
 
     /// What a reading says about quality; none when the check does not speak of it. Whoever measures is [`Care::Careful`]: what a

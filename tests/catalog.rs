@@ -63,6 +63,12 @@ fn every_key_is_released_and_every_released_key_still_stands() {
     }
     let standing: BTreeMap<String, BTreeSet<&str>> = all_checks()
         .map(|(family, check)| (format!("{}/{}", family.key, check.key), check.levels.iter().map(|level| level.key).collect()))
+        .chain(
+            FAMILIES
+                .iter()
+                .filter(|family| !family.points.is_empty())
+                .map(|family| (format!("{}:points", family.key), family.points.iter().map(|point| point.key).collect())),
+        )
         .collect();
     for (check, levels) in &released {
         assert_eq!(standing.get(*check), Some(levels), "{check} is stored somewhere and must keep its keys");
@@ -194,11 +200,14 @@ fn slopes_are_the_five_powers_and_no_others() {
 fn spans_cover_the_whole_scale_exactly_once_when_an_instrument_answers_and_are_absent_otherwise() {
     let mut instruments = HashSet::new();
     for (family, check) in all_checks() {
-        let Some(instrument) = check.instrument else {
+        let Some(first) = check.instruments.first() else {
             assert!(check.levels.iter().all(|level| level.spans.is_empty()), "{}: spans without an instrument", check.key);
             continue;
         };
-        assert!(instruments.insert((family.key, instrument.key)), "{}: answers two checks", instrument.key);
+        for instrument in check.instruments {
+            assert!(instruments.insert((family.key, instrument.key)), "{}: answers two checks", instrument.key);
+            assert_eq!(instrument.unit, first.unit, "{}: spans are in one unit", check.key);
+        }
         assert!(check.levels.iter().all(|level| !level.spans.is_empty()), "{}: a level no reading reaches", check.key);
         let mut spans: Vec<_> = check.levels.iter().flat_map(|level| level.spans).collect();
         spans.sort_by(|one, other| one.low.total_cmp(&other.low));

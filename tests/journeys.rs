@@ -13,7 +13,7 @@ use std::path::PathBuf;
 use drawing::{bare, check, id};
 use garment_assay::catalog::jeans::JEANS;
 use garment_assay::check::{Check, Span};
-use garment_assay::garment::{Act, Answer, Appraisal, Appraiser, Garment, Given};
+use garment_assay::garment::{Act, Answer, Appraisal, Appraiser, Garment, Given, Readings};
 use garment_assay::grading::{Care, Group};
 use garment_assay::notebook::{MemoryShelf, Mode, Notebook, Page, export, import, read, write};
 use garment_assay::quantity::Unit;
@@ -51,7 +51,7 @@ fn described(check: &Check) -> Value {
             "slope": curve.slope,
             "thresholds": curve.thresholds,
         })),
-        "spans": check.instrument.map(|_| check.levels.iter().map(|level| spans(level.spans)).collect::<Vec<_>>()),
+        "spans": check.instruments.first().map(|_| check.levels.iter().map(|level| spans(level.spans)).collect::<Vec<_>>()),
         "asked_when": check.asked_when.as_ref().map(|when| json!({ "check": when.check.key, "levels": when.levels })),
     })
 }
@@ -88,13 +88,13 @@ fn act(value: &Value) -> Act {
             Answer::Judged { level: level.key, care: care.expect("a care") }
         }
         "measure" => {
-            let instrument = check.instrument.expect("an instrument");
+            let instrument = *check.instruments.first().expect("an instrument");
             let given = value["given"].as_array().expect("readings").iter().map(|given| Given {
                 input: instrument.input(word(given, "input")).expect("an input").1.key,
                 amount: given["amount"].as_f64().expect("an amount"),
                 unit: Unit::from_key(word(given, "unit")).expect("a unit"),
             });
-            Answer::Measured(given.collect())
+            Answer::Measured(Readings { instrument, given: given.collect() })
         }
         "cannot_tell" => Answer::CannotTell,
         "skip" => Answer::Skipped,

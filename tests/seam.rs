@@ -6,7 +6,7 @@ mod read;
 use garment_assay::measure::{
     BACK, EDGE, Fault, JEANS, MarksFault, ROWS, SEAM_CLASSES, SEWING_TIME, STITCH_COMB, STITCH_DENSITY, STITCH_TAPS,
     STITCH_TYPES, StrongStitch, THREAD_USE, density_from_comb, density_from_taps, length_that_tells, needle_time, on_50_mm,
-    pounds_force, seam_class_of, seam_in_a_minute, seam_strength, stitches_that_look_so, thread_by_geometry,
+    pounds_force, seam_class_of, seam_in_a_minute, seam_strength, seams_that_look_so, stitches_that_look_so, thread_by_geometry,
     thread_by_unravelling,
 };
 use garment_assay::quantity::{Estimate, Length, Number, PerLength, Unit};
@@ -166,26 +166,56 @@ fn every_stitch_is_found_by_its_looks_and_every_look_is_known() {
     let backs: Vec<&str> = BACK.choices.iter().map(|choice| choice.key).collect();
     for stitch in STITCH_TYPES {
         assert!(backs.contains(&stitch.back), "{}", stitch.number);
-        assert!(stitches_that_look_so(stitch.back, None).any(|found| found == stitch), "{}", stitch.number);
+        assert!(stitches_that_look_so(Some(stitch.back), None).any(|found| found == stitch), "{}", stitch.number);
         let rows = stitch.rows.map_or(0, |(least, _)| least);
         let key = ROWS.choices[usize::from(rows)].key;
-        assert!(stitches_that_look_so(stitch.back, Some(key)).any(|found| found == stitch), "{}", stitch.number);
+        assert!(stitches_that_look_so(Some(stitch.back), Some(key)).any(|found| found == stitch), "{}", stitch.number);
     }
     for back in backs {
-        assert!(stitches_that_look_so(back, None).next().is_some(), "nothing looks like {back}");
+        assert!(stitches_that_look_so(Some(back), None).next().is_some(), "nothing looks like {back}");
     }
     for choice in EDGE.choices {
         assert!(seam_class_of(choice.key).is_some(), "{}", choice.key);
     }
     assert_eq!(EDGE.choices.len(), SEAM_CLASSES.len());
-    assert_eq!(stitches_that_look_so("upside-down", None).count(), 0);
+    assert_eq!(stitches_that_look_so(Some("upside-down"), None).count(), 0);
     assert_eq!(seam_class_of("upside-down"), None);
+}
+
+#[test]
+fn whoever_cannot_tell_is_left_with_more_and_never_with_less() {
+    let numbers = |back, rows| stitches_that_look_so(back, rows).map(|stitch| stitch.number).collect::<Vec<_>>();
+    for back in BACK.choices.iter().map(|choice| choice.key) {
+        for rows in ROWS.choices.iter().map(|choice| choice.key) {
+            let both = numbers(Some(back), Some(rows));
+            for wider in [numbers(Some(back), None), numbers(None, Some(rows)), numbers(None, None)] {
+                assert!(both.iter().all(|number| wider.contains(number)), "{back} {rows}");
+            }
+        }
+    }
+    assert_eq!(numbers(None, None).len(), STITCH_TYPES.len());
+    assert_eq!(numbers(None, Some("three")), ["407", "605"]);
+    assert_eq!(stitches_that_look_so(None, Some("upside-down")).count(), 0);
+    assert_eq!(seams_that_look_so(None).count(), SEAM_CLASSES.len());
+    for choice in EDGE.choices {
+        assert_eq!(seams_that_look_so(Some(choice.key)).collect::<Vec<_>>(), [seam_class_of(choice.key).unwrap()]);
+    }
+    assert_eq!(seams_that_look_so(Some("upside-down")).count(), 0);
+}
+
+#[test]
+fn every_seam_class_says_something_of_its_own_about_its_cost() {
+    let said: std::collections::BTreeSet<&str> = SEAM_CLASSES.iter().map(|(_, class)| class.costs()).collect();
+    assert_eq!(said.len(), SEAM_CLASSES.len());
+    for stitch in STITCH_TYPES {
+        assert!(stitch.strength().ends_with('.') && stitch.cost().ends_with('.'), "{}", stitch.number);
+    }
 }
 
 /// stitch_types.csv by handbook section 1.5: each of these looks has that number.
 #[test]
 fn looks_lead_to_the_numbers_of_iso_4915() {
-    let first = |back, rows| stitches_that_look_so(back, Some(rows)).map(|stitch| stitch.number).collect::<Vec<_>>();
+    let first = |back, rows| stitches_that_look_so(Some(back), Some(rows)).map(|stitch| stitch.number).collect::<Vec<_>>();
     assert_eq!(first("same-line", "one"), ["301"]);
     assert_eq!(first("rope", "one"), ["401"]);
     assert_eq!(first("ladder", "two"), ["406"]);
@@ -311,7 +341,7 @@ fn the_length_that_tells_is_long_enough_and_no_longer() {
         // Any count does: the spread is taken at the density itself, in whole stitches near it.
         let count = (density * mm / 25.4).round();
         let spread = STITCH_DENSITY
-            .estimate(&[Some(count), Some(count * 25.4 / density), Some(f64::from(u8::from(on_hole))), None, None])
+            .estimate(&[Some(count), Some(count * 25.4 / density), Some(f64::from(u8::from(on_hole))), None, None, None])
             .unwrap()
             .uncertainty;
         let gap = edges.iter().map(|edge| (edge.in_unit(Unit::PerInch).unwrap().0 - density).abs()).fold(f64::INFINITY, f64::min);

@@ -1,8 +1,10 @@
 //! Stitch density against the handbook's rows, against rows computed with a general uncertainty library, and against rulers laid on a
 //! seam one by one. Origins stand in the vector file and beside each test.
 
+use garment_assay::catalog::jeans::JEANS;
 use garment_assay::measure::{
-    Fault, InputKind, STITCH_DENSITY, density_after_shrinking, density_of_stitch_length, one_stitch_more_or_less, stitch_length,
+    Fault, InputKind, Outcome, STITCH_DENSITY, density_after_shrinking, density_as_sewn, density_of_stitch_length,
+    length_that_tells, one_stitch_more_or_less, stitch_length,
 };
 use garment_assay::quantity::{Decimal, Estimate, Length, Number, PerLength, System, Unit};
 
@@ -59,7 +61,7 @@ fn said(density: &Estimate<PerLength>, unit: Unit) -> f64 {
 /// The instrument, with yes and no as booleans.
 fn counted(count: f64, length_mm: f64, on_hole: bool, holes: bool, ruler_mm: f64) -> Result<(f64, f64, f64), Fault> {
     let amounts = [count, length_mm, f64::from(u8::from(on_hole)), f64::from(u8::from(holes)), ruler_mm];
-    let outcome = STITCH_DENSITY.estimate(&amounts.map(Some))?;
+    let outcome = STITCH_DENSITY.estimate(&[&amounts.map(Some)[..], &[None]].concat())?;
     let share = outcome.budget.iter().find(|(name, _)| name == "count").unwrap().1;
     Ok((outcome.value, outcome.uncertainty, share))
 }
@@ -134,6 +136,67 @@ fn a_spread_goes_through_shrinking_and_through_stitch_length() {
     assert!(!density_after_shrinking(&sewn, &Estimate::exact(1.5)).is_known());
 }
 
+/// Handbook, section 1.2 (row SD09), read backwards: what 3 % made of 8 per inch was 8 per inch. The spread by the Python package
+/// uncertainties 3.2.3: `8+-0.15` times `1 - (0.03+-0.01)`.
+#[test]
+fn a_density_as_sewn_undoes_the_shrinking() {
+    for shrinkage in [0.0, 0.03, 0.1, 0.5].map(Estimate::<Number>::exact) {
+        let there_and_back = density_as_sewn(&density_after_shrinking(&per_inch(8.0), &shrinkage), &shrinkage);
+        assert!((said(&there_and_back, Unit::PerInch) - 8.0).abs() < 1e-12);
+    }
+    let found = Estimate::<PerLength>::measured_in("count", 8.0, 0.15, Unit::PerInch).unwrap();
+    let sewn = density_as_sewn(&found, &Estimate::measured("shrinkage", 0.03, 0.01).unwrap());
+    let (value, spread) = sewn.in_unit(Unit::PerInch).unwrap();
+    assert!((value - 7.76).abs() < 1e-12 && (spread - 0.166_042_916_139_171_7).abs() < 1e-12, "{value} {spread}");
+    assert!(!density_as_sewn(&found, &Estimate::exact(1.0)).is_known());
+}
+
+#[test]
+fn shrinkage_since_sewing_is_shown_beside_the_count_and_changes_nothing_in_it() {
+    let count = |shrunk| STITCH_DENSITY.estimate(&[Some(24.0), Some(76.2), None, None, None, shrunk]).unwrap();
+    let (plain, shrunk) = (count(None), count(Some(3.0)));
+    assert!(plain.also.is_empty());
+    assert_eq!((plain.value, plain.uncertainty, &plain.budget), (shrunk.value, shrunk.uncertainty, &shrunk.budget));
+    let sewn = shrunk.also("as-sewn").unwrap();
+    assert!((sewn.value - 7.76).abs() < 1e-9 && sewn.unit == Unit::PerInch);
+    // The count's own spread, and half a per cent of 8 all alike within.
+    let own = plain.uncertainty * 0.97;
+    assert!((sewn.uncertainty - own.hypot(8.0 * 0.005 / 3.0_f64.sqrt())).abs() < 1e-9, "{}", sewn.uncertainty);
+}
+
+/// The check scales the length counted; `length_that_tells` works it out from the parts of the uncertainty. They must agree, and a count
+/// over that length must then be told.
+#[test]
+fn a_check_asks_for_the_length_that_the_parts_of_the_uncertainty_ask_for() {
+    let spi = JEANS.checks.iter().find(|check| check.key == "spi").unwrap();
+    let mm = |mm: f64| Estimate::<Length>::exact_in(mm, Unit::Millimetre).unwrap();
+    let edges = [6.0, 7.0, 10.5, 12.0].map(per_inch);
+    let mut near = 0;
+    for (count, length) in [(15.0, 52.0), (15.0, 56.0), (11.0, 25.4), (20.0, 50.0), (24.0, 76.2), (30.0, 65.0)] {
+        for on_hole in [false, true] {
+            let given = [Some(count), Some(length), Some(f64::from(u8::from(on_hole))), None, None, None];
+            let outcome = STITCH_DENSITY.estimate(&given).unwrap();
+            let asked = length_that_tells(&per_inch(outcome.value), &edges, on_hole, &mm(0.5)).unwrap();
+            match spi.length_that_tells(&outcome, &mm(length)) {
+                Some(telling) => {
+                    near += 1;
+                    assert!((telling.over.value() / asked.value() - 1.0).abs() < 1e-9 && telling.over.value() > length / 1000.0);
+                }
+                None => assert!(asked.value() <= length / 1000.0, "{count} over {length}: {asked:?}"),
+            }
+        }
+    }
+    assert!((4..12).contains(&near), "{near}");
+    // On an edge, and where nothing was counted over, no length helps.
+    let on_edge = STITCH_DENSITY.estimate(&[Some(21.0), Some(76.2), None, None, None, None]).unwrap();
+    assert!(spi.length_that_tells(&Outcome { value: 7.0, ..on_edge.clone() }, &mm(76.2)).is_none());
+    for now in [mm(0.0), mm(-5.0), Estimate::unknown()] {
+        assert!(spi.length_that_tells(&Outcome { value: 7.1, ..on_edge.clone() }, &now).is_none());
+    }
+    let hang = JEANS.checks.iter().find(|check| check.key == "hang").unwrap();
+    assert!(hang.length_that_tells(&on_edge, &mm(76.2)).is_none(), "it has no edges");
+}
+
 /// From first principles, no source: seams of many pitches with the ruler laid at many places, each counted the way the instrument asks
 /// for. The mean error of the count must vanish and its spread be the one the instrument works with.
 #[test]
@@ -193,7 +256,7 @@ fn a_longer_count_and_a_start_on_a_hole_narrow_the_spread() {
 
 #[test]
 fn most_of_the_spread_of_a_free_ruler_comes_from_the_count() {
-    let outcome = STITCH_DENSITY.estimate(&[Some(24.0), Some(76.2), None, None, None]).unwrap();
+    let outcome = STITCH_DENSITY.estimate(&[Some(24.0), Some(76.2), None, None, None, None]).unwrap();
     let names: Vec<&str> = outcome.budget.iter().map(|(name, _)| name.as_ref()).collect();
     assert_eq!(names, ["count", "length"]);
     assert!((outcome.budget.iter().map(|(_, share)| share).sum::<f64>() - 1.0).abs() < 1e-12);
@@ -202,7 +265,7 @@ fn most_of_the_spread_of_a_free_ruler_comes_from_the_count() {
 
 #[test]
 fn readings_that_say_nothing_are_refused_by_name() {
-    let fault = |given: [Option<f64>; 5]| STITCH_DENSITY.estimate(&given).unwrap_err();
+    let fault = |given: [Option<f64>; 5]| STITCH_DENSITY.estimate(&[&given[..], &[None]].concat()).unwrap_err();
     let [count, length, start, ..] = STITCH_DENSITY.inputs else { panic!("inputs") };
     let mm = Some(76.2);
     assert_eq!(fault([None, mm, None, None, None]), Fault::Missing(count));
@@ -218,15 +281,15 @@ fn readings_that_say_nothing_are_refused_by_name() {
     assert!(
         matches!(fault([Some(240.0), mm, None, None, None]), Fault::Implausible { value, .. } if (value - 80.0).abs() < 1e-9)
     );
-    assert_eq!(STITCH_DENSITY.estimate(&[Some(24.0)]), Err(Fault::WrongNumberOfReadings { needed: 5, given: 1 }));
+    assert_eq!(STITCH_DENSITY.estimate(&[Some(24.0)]), Err(Fault::WrongNumberOfReadings { needed: 6, given: 1 }));
 }
 
 #[test]
 fn limits_are_said_in_the_units_the_person_is_used_to() {
-    let fault = STITCH_DENSITY.estimate(&[Some(24.0), Some(5.0), None, None, None]).unwrap_err();
+    let fault = STITCH_DENSITY.estimate(&[Some(24.0), Some(5.0), None, None, None, None]).unwrap_err();
     assert_eq!(fault.sentence(System::Metric, Decimal::Point), "Length: type a number between 10 and 500 mm.");
     assert_eq!(fault.sentence(System::Imperial, Decimal::Comma), "Length: type a number between 0,4 and 19 in.");
-    let fault = STITCH_DENSITY.estimate(&[Some(240.0), Some(76.2), None, None, None]).unwrap_err();
+    let fault = STITCH_DENSITY.estimate(&[Some(240.0), Some(76.2), None, None, None, None]).unwrap_err();
     assert_eq!(
         fault.sentence(System::Metric, Decimal::Point),
         "That makes 80.0 per inch; between 2 and 40 is to be expected. Look at the readings again."
@@ -238,6 +301,6 @@ fn a_missing_yes_or_no_is_taken_the_cautious_way() {
     for input in STITCH_DENSITY.inputs.iter().filter(|input| input.kind == InputKind::YesNo) {
         assert_eq!(input.usual(), Some(0.0));
     }
-    let silent = STITCH_DENSITY.estimate(&[Some(24.0), Some(76.2), None, None, None]).unwrap();
+    let silent = STITCH_DENSITY.estimate(&[Some(24.0), Some(76.2), None, None, None, None]).unwrap();
     assert_eq!(silent.uncertainty, counted(24.0, 76.2, false, false, 0.5).unwrap().1);
 }

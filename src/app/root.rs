@@ -23,8 +23,10 @@ use super::pages::numbers::Numbers;
 use super::pages::rack::Rack;
 use super::pages::result::ResultPage;
 use super::pages::ruler::RulerPage;
+use super::pages::seam_kind::SeamKind;
 use super::pages::settings::SettingsPage;
 use super::pages::start::Start;
+use super::pages::tape_sheet::TapeSheet;
 use super::pages::walk::Walk;
 use super::parts::alert::Alert;
 use super::parts::toast::Toast;
@@ -217,6 +219,9 @@ impl Component for App {
             (Route::Details(id), Some(garment)) => html! {
                 <Details key={id.as_str()} garment={garment.clone()} currency={model.settings.currency} send={send.clone()} />
             },
+            (Route::TapeSheet(id), Some(garment)) => html! {
+                <TapeSheet key={id.as_str()} garment={garment.clone()} {system} can_take_back={model.can_take_back(id)} send={send.clone()} />
+            },
             (Route::Start, _) => {
                 html! { <Start garments={model.garments.clone()} currency={model.settings.currency} send={send.clone()} /> }
             }
@@ -225,6 +230,7 @@ impl Component for App {
             }
             (Route::Numbers, _) => html! { <Numbers /> },
             (Route::Bench, _) => html! { <Bench scale={model.scale} void={model.scale_void} /> },
+            (Route::SeamKind, _) => html! { <SeamKind /> },
             (Route::Ruler, _) => html! { <RulerPage scale={model.scale} void={model.scale_void} {system} send={send.clone()} /> },
             (Route::Instrument(key), _) if instrument_of(key).is_some() => match instrument_of(key) {
                 Some(instrument) => html! { <InstrumentPage key={instrument.key} {instrument} {system} /> },
@@ -401,6 +407,7 @@ impl App {
         let route = match &self.model.route {
             Route::Check(open, key) if open == id => Route::Check(new, key.clone()),
             Route::Details(open) if open == id => Route::Details(new),
+            Route::TapeSheet(open) if open == id => Route::TapeSheet(new),
             _ => return,
         };
         address::replace(&route.href());
@@ -444,6 +451,7 @@ impl App {
             (Route::Settings, _) => "Settings".to_owned(),
             (Route::Numbers, _) => "Where the numbers come from".to_owned(),
             (Route::Bench, _) => "Bench".to_owned(),
+            (Route::SeamKind, _) => "Which stitch, which seam".to_owned(),
             (Route::Ruler, _) => "Ruler on the screen".to_owned(),
             (Route::Instrument(key) | Route::Marks(key, _), _) => {
                 instrument_of(key).map_or("Bench", |instrument| instrument.name).to_owned()

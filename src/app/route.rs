@@ -19,8 +19,12 @@ pub enum Route {
     Result(Id),
     /// Label, place, ticket and note of a garment.
     Details(Id),
+    /// What was read with a tape at each point of measure of a garment.
+    TapeSheet(Id),
     /// The instruments.
     Bench,
+    /// Which stitch and which seam it is, from what can be seen.
+    SeamKind,
     /// One instrument used alone, by its key.
     Instrument(String),
     /// The ruler on the screen, and fitting it.
@@ -44,6 +48,7 @@ impl Route {
             ["numbers"] => Route::Numbers,
             ["bench"] => Route::Bench,
             ["bench", "ruler"] => Route::Ruler,
+            ["bench", "seam-kind"] => Route::SeamKind,
             ["bench", key] => Route::Instrument((*key).to_owned()),
             ["bench", key, "marks"] => Route::Marks((*key).to_owned(), None),
             ["garment", id, "check", check, "marks", key] => {
@@ -53,6 +58,7 @@ impl Route {
             ["garment", id, "checks"] => garment(id, Route::Checks),
             ["garment", id, "result"] => garment(id, Route::Result),
             ["garment", id, "details"] => garment(id, Route::Details),
+            ["garment", id, "tape"] => garment(id, Route::TapeSheet),
             ["garment", id, "check", key] => Id::new(id).map_or(Route::Rack, |id| Route::Check(id, (*key).to_owned())),
             _ => Route::Rack,
         }
@@ -67,6 +73,7 @@ impl Route {
             Route::Numbers => "#/numbers".to_owned(),
             Route::Bench => "#/bench".to_owned(),
             Route::Ruler => "#/bench/ruler".to_owned(),
+            Route::SeamKind => "#/bench/seam-kind".to_owned(),
             Route::Instrument(key) => format!("#/bench/{key}"),
             Route::Marks(key, None) => format!("#/bench/{key}/marks"),
             Route::Marks(key, Some((id, check))) => format!("#/garment/{}/check/{check}/marks/{key}", id.as_str()),
@@ -74,6 +81,7 @@ impl Route {
             Route::Checks(id) => format!("#/garment/{}/checks", id.as_str()),
             Route::Result(id) => format!("#/garment/{}/result", id.as_str()),
             Route::Details(id) => format!("#/garment/{}/details", id.as_str()),
+            Route::TapeSheet(id) => format!("#/garment/{}/tape", id.as_str()),
             Route::Check(id, key) => format!("#/garment/{}/check/{key}", id.as_str()),
         }
     }
@@ -81,13 +89,19 @@ impl Route {
     /// The garment that the screen is about.
     pub fn garment(&self) -> Option<&Id> {
         match self {
-            Route::Resume(id) | Route::Checks(id) | Route::Result(id) | Route::Details(id) | Route::Check(id, _) => Some(id),
+            Route::Resume(id)
+            | Route::Checks(id)
+            | Route::Result(id)
+            | Route::Details(id)
+            | Route::TapeSheet(id)
+            | Route::Check(id, _) => Some(id),
             Route::Marks(_, target) => target.as_ref().map(|(id, _)| id),
             Route::Rack
             | Route::Start
             | Route::Settings
             | Route::Numbers
             | Route::Bench
+            | Route::SeamKind
             | Route::Instrument(_)
             | Route::Ruler => None,
         }
@@ -111,7 +125,9 @@ mod tests {
             Route::Result(id()),
             Route::Details(id()),
             Route::Check(id(), "inseam".to_owned()),
+            Route::TapeSheet(id()),
             Route::Bench,
+            Route::SeamKind,
             Route::Ruler,
             Route::Instrument("girth".to_owned()),
             Route::Marks("stitch-comb".to_owned(), None),

@@ -1,6 +1,7 @@
 //! What a family is, and the list of them.
 
 use crate::check::Check;
+use crate::measure::PointOfMeasure;
 
 use super::jeans;
 
@@ -15,6 +16,8 @@ pub struct Family {
     pub covers: &'static str,
     /// Its checks, in the order in which the list shows them.
     pub checks: &'static [&'static Check],
+    /// Where it is measured with a tape, in the order in which the sheet shows them.
+    pub points: &'static [PointOfMeasure],
     /// Cautions that hold for the family as a whole.
     pub cautions: &'static [&'static str],
 }

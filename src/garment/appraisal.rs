@@ -2,16 +2,24 @@
 
 use std::fmt;
 
-use super::record::{Answer, Entry, Garment};
-use crate::check::Check;
+use super::record::{Answer, Entry, Garment, Readings, Taped};
+use crate::check::{Check, Telling};
 use crate::grading::{Belief, Evidence, Reading, Run, Tables, contributions};
-use crate::measure::{Fault, Outcome};
+use crate::measure::{Fault, Outcome, PointOfMeasure, STITCH_DENSITY, taped};
+use crate::quantity::{Amount, Estimate, Unit};
 use crate::trade::{Aspect, Band};
 
 /// Standard normal quantile of 0.9: a belief's 80 % range ends so many spreads either side of its mean.
 const TENTH: f64 = 1.281_551_565_544_600_4;
 /// Two neighbouring bands that hold this much are a result. Judgement: beyond it more checks seldom change what one would buy.
 const SETTLED: f64 = 0.8;
+
+/// Marks of a tape in centimetres lie so far apart, in mm.
+const STEP: f64 = 1.0;
+/// Marks of a tape in inches lie an eighth apart, in mm. Common practice, no source.
+const STEP_IN_INCHES: f64 = 3.175;
+/// Key of the length among what the stitch count asks for.
+const LENGTH: &str = "length";
 
 /// Works out what follows from evidence. Make one and keep it: it remembers what is the same for every garment.
 #[derive(Default)]
@@ -52,7 +60,45 @@ pub enum Standing {
     Closed,
 }
 
+impl Taped {
+    /// What the readings come to at that point, in centimetres.
+    ///
+    /// # Errors
+    /// As [`taped`].
+    pub fn outcome(&self, point: &PointOfMeasure) -> Result<Outcome, Fault> {
+        let in_mm = |reading: &Amount| reading.in_unit(Unit::Millimetre).unwrap_or(f64::NAN);
+        let readings: Vec<f64> = self.readings().iter().map(in_mm).collect();
+        let inches = self.readings().iter().any(|reading| reading.unit == Unit::Inch);
+        taped(point, &readings, self.round(), if inches { STEP_IN_INCHES } else { STEP })
+    }
+}
+
+impl Readings {
+    /// How long a stretch of seam to count over, to tell a stitch count from the nearest edge between the levels of a check; none where it
+    /// is told already, where the readings are no count over a length, and where no seam that one may type is long enough.
+    pub fn length_that_tells(&self, check: &Check) -> Option<Telling> {
+        if *self.instrument != STITCH_DENSITY {
+            return None;
+        }
+        let (_, length) = self.instrument.input(LENGTH)?;
+        // Of two for one input the later counts.
+        let now = self.given.iter().rev().find(|given| given.input == LENGTH)?;
+        let now = Estimate::exact_in(now.unit.convert(now.amount, length.unit)?, length.unit).ok()?;
+        let telling = check.length_that_tells(&self.outcome().ok()?, &now)?;
+        let (over, _) = telling.over.in_unit(length.unit)?;
+        (over <= length.most).then_some(telling)
+    }
+}
+
 impl Garment {
+    /// What was read at a point of measure comes to, in centimetres; none when nothing was read there.
+    ///
+    /// # Errors
+    /// As [`Taped::outcome`].
+    pub fn measure(&self, point: &PointOfMeasure) -> Option<Result<Outcome, Fault>> {
+        self.taped(point).map(|taped| taped.outcome(point))
+    }
+
     /// The outcome of the readings with which a check was answered; none when it was not answered by readings.
     ///
     /// # Errors

@@ -5,5 +5,5 @@ mod record;
 mod walk;
 
 pub use appraisal::{Appraisal, Appraiser, Moved, Standing};
-pub use record::{Act, Answer, Entry, Garment, Given, Id, Readings};
+pub use record::{Act, Answer, Entry, Garment, Given, Id, Readings, Taped};
 pub use walk::{Proposal, Reason};

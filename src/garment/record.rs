@@ -5,8 +5,8 @@ use std::collections::BTreeMap;
 use crate::catalog::Family;
 use crate::check::{Check, Level};
 use crate::grading::Care;
-use crate::measure::{Fault, Instrument, Outcome};
-use crate::quantity::Unit;
+use crate::measure::{Fault, Instrument, Outcome, PointOfMeasure};
+use crate::quantity::{Amount, Unit};
 use crate::trade::{Day, Stage, Ticket};
 
 /// Names one garment for good. Made by whoever has chance to hand out; letters, digits, `-` and `~` only.
@@ -68,6 +68,35 @@ impl Readings {
     }
 }
 
+/// Readings with a tape at one point of measure, as given.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Taped {
+    readings: Vec<Amount>,
+    round: bool,
+}
+
+impl Taped {
+    /// Most readings of one point: a sixth would teach hardly more.
+    pub const MOST: usize = 5;
+
+    /// One to five lengths, in the order in which they were read and each in the unit in which it was given; `round` says that the tape
+    /// went all the way round. None for other than one to five, for what is no length, and for what is no finite number.
+    pub fn new(readings: Vec<Amount>, round: bool) -> Option<Taped> {
+        let fits = |reading: &Amount| reading.number.is_finite() && reading.unit.is_like(Unit::Millimetre);
+        ((1..=Taped::MOST).contains(&readings.len()) && readings.iter().all(fits)).then_some(Taped { readings, round })
+    }
+
+    /// What was read.
+    pub fn readings(&self) -> &[Amount] {
+        &self.readings
+    }
+
+    /// Whether the tape went all the way round, so that nothing is to be doubled.
+    pub fn round(&self) -> bool {
+        self.round
+    }
+}
+
 /// What a person answered to a check.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Answer {
@@ -107,6 +136,7 @@ pub struct Garment {
     ticket: Option<Ticket>,
     entries: Vec<Entry>,
     notes: BTreeMap<&'static str, String>,
+    taped: BTreeMap<&'static str, Taped>,
     aside: Vec<(String, String)>,
 }
 
@@ -121,6 +151,8 @@ pub enum Act {
     PutBack(usize, Entry),
     /// Writes the note on a check; empty takes it away.
     CheckNote(&'static Check, String),
+    /// Notes the readings at a point of measure, or takes them away.
+    Measure(&'static PointOfMeasure, Option<Taped>),
     /// Names the garment.
     Label(String),
     /// Says where it was seen.
@@ -147,6 +179,7 @@ impl Garment {
             ticket: None,
             entries: Vec::new(),
             notes: BTreeMap::new(),
+            taped: BTreeMap::new(),
             aside: Vec::new(),
         }
     }
@@ -223,6 +256,16 @@ impl Garment {
         self.notes.iter().map(|(key, note)| (*key, note.as_str()))
     }
 
+    /// What was read at a point of measure.
+    pub fn taped(&self, point: &PointOfMeasure) -> Option<&Taped> {
+        self.taped.get(point.key)
+    }
+
+    /// Points of measure that have readings, in the order of the family's sheet.
+    pub fn measures(&self) -> impl Iterator<Item = (&'static PointOfMeasure, &Taped)> {
+        self.family.points.iter().filter_map(|point| Some((point, self.taped(point)?)))
+    }
+
     /// The level a person judged, if the answer is a judgement.
     pub fn level(&self, check: &Check) -> Option<&'static Level> {
         match self.answer(check)? {
@@ -242,8 +285,8 @@ impl Garment {
         last.map_or(Stage::OnTheHanger, |entry| entry.check.stage)
     }
 
-    /// Whether an act is about something that can be recorded of this garment: a check of its family; a level of that check, or finite
-    /// amounts for inputs of one of its instruments.
+    /// Whether an act is about something that can be recorded of this garment: a check or a point of measure of its family; a level of
+    /// that check, or finite amounts for inputs of one of its instruments.
     fn takes(&self, act: &Act) -> bool {
         match act {
             Act::Answer(check, answer) | Act::PutBack(_, Entry { check, answer }) => {
@@ -258,11 +301,12 @@ impl Garment {
                 fits && self.family.checks.contains(check)
             }
             Act::CheckNote(check, _) => self.family.checks.contains(check),
+            Act::Measure(point, _) => self.family.points.iter().any(|known| std::ptr::eq(known, *point)),
             Act::Clear(_) | Act::Label(_) | Act::Place(_) | Act::Ticket(_) | Act::Note(_) => true,
         }
     }
 
-    /// The record after an act. Total: an act about another family's check, a level that its check does not have, or readings that its
+    /// The record after an act. Total: an act about another family's check or point of measure, a level that its check does not have, or readings that its
     /// instrument does not ask for or that are no numbers, changes nothing.
     pub fn after(&self, act: Act) -> Garment {
         let mut next = self.clone();
@@ -293,6 +337,12 @@ impl Garment {
                     next.notes.insert(check.key, text);
                 }
             }
+            Act::Measure(point, Some(taped)) => {
+                next.taped.insert(point.key, taped);
+            }
+            Act::Measure(point, None) => {
+                next.taped.remove(point.key);
+            }
             Act::Label(text) => next.label = shortened(&text),
             Act::Place(text) => next.place = shortened(&text),
             Act::Note(text) => next.note = shortened(&text),
@@ -312,6 +362,7 @@ impl Garment {
             }
             Act::PutBack(_, entry) => self.undoing(&Act::Clear(entry.check)),
             Act::CheckNote(check, _) => Act::CheckNote(check, self.check_note(check).to_owned()),
+            Act::Measure(point, _) => Act::Measure(point, self.taped(point).cloned()),
             Act::Label(_) => Act::Label(self.label.clone()),
             Act::Place(_) => Act::Place(self.place.clone()),
             Act::Note(_) => Act::Note(self.note.clone()),

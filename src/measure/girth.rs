@@ -188,6 +188,66 @@ pub fn length_of_readings(readings: &[f64], one_reading: f64, tape_step: f64) ->
     }
 }
 
+/// A measure of a garment at a point of measure, from one to five readings in millimetres; `round` says that the tape went all the way
+/// round, so that nothing is to be doubled.
+///
+/// # Formula
+/// [`length_of_readings`], doubled by [`girth_of_flat`] where the point is a flat width. Where it is, the width stands beside it as `flat`.
+/// In centimetres.
+///
+/// # Errors
+/// A [`Fault`] about the reading of [`GIRTH`] that cannot be taken: none at all, no number, or not within 50 mm to 2 m.
+///
+/// # Uncertainty
+/// One reading is good to [`ONE_READING_MM`] (1 sigma); the tape is read to the nearest mark, `step` millimetres apart.
+///
+/// # Source
+/// As [`GIRTH`].
+///
+/// # Example
+/// ```
+/// use garment_assay::measure::{JEANS_POINTS, taped};
+/// let waist = taped(&JEANS_POINTS[0], &[424.0, 428.0, 426.0], false, 1.0).unwrap();
+/// assert!((waist.value - 85.2).abs() < 1e-9 && waist.also("flat").is_some());
+/// ```
+pub fn taped(point: &PointOfMeasure, readings: &[f64], round: bool, step: f64) -> Result<Outcome, Fault> {
+    let asked = &INPUTS[READINGS];
+    if readings.len() > asked.len() {
+        return Err(Fault::WrongNumberOfReadings { needed: asked.len(), given: readings.len() });
+    }
+    if readings.is_empty() {
+        return Err(Fault::Missing(&asked[0]));
+    }
+    for (input, reading) in asked.iter().zip(readings) {
+        input.taken(Some(*reading))?;
+    }
+    let read = length_of_readings(readings, ONE_READING_MM, step);
+    let outcome = of_readings(point, &read, round).ok_or(Fault::NotANumber(&asked[0]))?;
+    Ok(with_doubt(outcome, readings, ONE_READING_MM))
+}
+
+/// The outcome of a length read at a point, doubled where it is a flat width; none when it is unknown.
+fn of_readings(point: &PointOfMeasure, read: &Estimate<Length>, round: bool) -> Option<Outcome> {
+    if point.doubled && !round {
+        let girth = Outcome::of(&girth_of_flat(read), Unit::Centimetre)?;
+        Some(girth.with("flat", "Flat width", read, Unit::Centimetre).saying("A flat width, doubled to a girth."))
+    } else {
+        Outcome::of(read, Unit::Centimetre)
+    }
+}
+
+/// Says so where readings lie further apart than chance lets them.
+fn with_doubt(outcome: Outcome, readings: &[f64], one_reading: f64) -> Outcome {
+    let least = readings.iter().copied().fold(f64::INFINITY, f64::min);
+    let most = readings.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+    // Five readings of spread s lie within 4 s of each other in 19 cases of 20, closer than that where they are fewer.
+    if most - least > 4.0 * one_reading {
+        outcome.saying("Your readings lie far apart. Lay it out afresh, or see whether one was typed wrongly.")
+    } else {
+        outcome
+    }
+}
+
 /// A girth or a length of jeans from one to five readings with a tape.
 ///
 /// # Formula
@@ -232,6 +292,9 @@ const LONG: [Unit; 3] = [Unit::Millimetre, Unit::Centimetre, Unit::Inch];
 const SMALL: [Unit; 3] = [Unit::Millimetre, Unit::Millimetre, Unit::Inch];
 /// What one reading may be, in millimetres.
 const TAPE: [f64; 2] = [50.0, 2000.0];
+
+/// Where the readings stand among [`INPUTS`].
+const READINGS: std::ops::Range<usize> = 1..6;
 
 static INPUTS: [Input; 10] = [
     Input::choice("point", "Point of measure", "What you measure. How the piece lies stands beside each.", &POINTS),
@@ -280,14 +343,11 @@ fn formula(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     let point = JEANS_POINTS.get(point as usize).ok_or(Fault::NotAChoice(&INPUTS[0]))?;
     let readings: Vec<f64> = [Some(first), second, third, fourth, fifth].into_iter().flatten().collect();
     let read = length_of_readings(&readings, one_reading, tape);
-    let double = point.doubled && round == 0.0;
-    let found = if double { girth_of_flat(&read) } else { read.clone() };
-    let mut outcome = Outcome::of(&found, Unit::Centimetre).ok_or(Fault::NotANumber(&INPUTS[1]))?;
-    if double {
-        outcome = outcome.with("flat", "Flat width", &read, Unit::Centimetre).saying("A flat width, doubled to a girth.");
-    }
+    let round = round != 0.0;
+    let mut outcome = of_readings(point, &read, round).ok_or(Fault::NotANumber(&INPUTS[1]))?;
     if let Some(wanted) = wanted {
         let wanted = Estimate::<Length>::exact_in(wanted, Unit::Millimetre).map_err(|_| Fault::NotANumber(&INPUTS[7]))?;
+        let found = if point.doubled && !round { girth_of_flat(&read) } else { read.clone() };
         let off = &found - &wanted;
         let (by, u) = off.in_unit(Unit::Millimetre).ok_or(Fault::NotANumber(&INPUTS[7]))?;
         let tolerance =
@@ -303,10 +363,5 @@ fn formula(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
                 "Too near to the edge of the usual tolerance to tell: read again."
             });
     }
-    let (least, most) = readings.iter().fold((first, first), |(least, most), reading| (least.min(*reading), most.max(*reading)));
-    // Five readings of spread s lie within 4 s of each other in 19 cases of 20, closer than that where they are fewer.
-    if most - least > 4.0 * one_reading {
-        outcome = outcome.saying("Your readings lie far apart. Lay it out afresh, or see whether one was typed wrongly.");
-    }
-    Ok(outcome)
+    Ok(with_doubt(outcome, &readings, one_reading))
 }

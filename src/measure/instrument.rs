@@ -183,7 +183,7 @@ impl Instrument {
     /// ```
     /// use garment_assay::measure::STITCH_DENSITY;
     /// // 24 stitches over 76.2 mm (3 inches), the ruler laid down anywhere.
-    /// let outcome = STITCH_DENSITY.estimate(&[Some(24.0), Some(76.2), None, None, None]).unwrap();
+    /// let outcome = STITCH_DENSITY.estimate(&[Some(24.0), Some(76.2), None, None, None, None]).unwrap();
     /// assert_eq!(format!("{:.2} {:.2}", outcome.value, outcome.uncertainty), "8.00 0.15");
     /// assert_eq!(outcome.budget[0].0, "count");
     /// ```
@@ -253,7 +253,7 @@ impl Input {
     }
 
     /// The amount to reckon with; none where nothing was given and nothing is needed.
-    fn taken(&'static self, amount: Option<f64>) -> Result<Option<f64>, Fault> {
+    pub(super) fn taken(&'static self, amount: Option<f64>) -> Result<Option<f64>, Fault> {
         let Some(amount) = amount.or(self.usual()) else {
             return if self.needed == Needed::Never { Ok(None) } else { Err(Fault::Missing(self)) };
         };

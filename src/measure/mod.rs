@@ -27,6 +27,7 @@ pub use cloth_mass::{
 pub use direct::{CLOTH_MASS, LOOSE_ENDS, TACKS};
 pub use girth::{
     GIRTH, JEANS_POINTS, ONE_READING_MM, PRIOR_FREEDOM, PointOfMeasure, girth_of_flat, length_of_readings, mean_of_readings,
+    taped,
 };
 pub use give::{
     ExpectedGive, GIVE, GROWTH, STRETCH_AND_RECOVERY, STRETCH_CLASSES, StretchClass, expected_give, growth, recovery_of_length,
@@ -45,7 +46,8 @@ pub use seam::{
     thread_by_unravelling,
 };
 pub use seam_kind::{
-    BACK, EDGE, Look, ROWS, SEAM_CLASSES, STITCH_TYPES, SeamClass, StitchType, seam_class_of, stitches_that_look_so,
+    BACK, EDGE, Look, ROWS, SEAM_CLASSES, STITCH_TYPES, SeamClass, StitchType, seam_class_of, seams_that_look_so,
+    stitches_that_look_so,
 };
 pub use sewing_time::{JEANS, Operation, SEWING_TIME, needle_time, seam_in_a_minute};
 pub use shrinkage::{
@@ -53,7 +55,8 @@ pub use shrinkage::{
     dimensional_change, expected_change, size_after, size_to_buy,
 };
 pub use stitch_density::{
-    STITCH_DENSITY, density_after_shrinking, density_of_stitch_length, length_that_tells, one_stitch_more_or_less, stitch_length,
+    STITCH_DENSITY, density_after_shrinking, density_as_sewn, density_of_stitch_length, length_that_tells,
+    one_stitch_more_or_less, stitch_length,
 };
 pub use stitch_marks::{MarksFault, STITCH_COMB, STITCH_TAPS, Taps, density_from_comb, density_from_taps};
 pub use thread_count::{CLOTH_COVER, THREAD_COUNT, cloth_cover, cover_factor, cover_factor_si, twill_angle};

@@ -290,23 +290,91 @@ const fn seam(
     SeamClass { key, letters, class, name, implies }
 }
 
+impl SeamClass {
+    /// What it means for strength, for thread and for cost.
+    ///
+    /// # Source
+    /// Handbook, section 1.6: felled, bound, mock felled, and the order of work content; the rest judgement.
+    pub fn costs(&self) -> &'static str {
+        match self.key {
+            "felled" => {
+                "Four layers and two rows: strongest, twice the thread of one row, and the second dearest kind of long seam."
+            }
+            "french" => "Two passes and two rows of thread. Strong in light cloth; too thick in denim.",
+            "mock-felled" => "The rows outside add strength. More thread than felled, less work, since nothing is folded.",
+            "plain-overedged" => "As strong as its one line. The wrap takes most of the thread; quick and cheap.",
+            "bound" => "The tape protects the edge and adds little strength. A tape to buy and a slow pass.",
+            "open-bound" => "One line carries it all. Two tapes and three passes: the dearest kind of long seam.",
+            "flat" => "No layers overlap, so the threads carry it all: it takes a great deal of thread and a machine of its own.",
+            "hem-once" => "It carries little. One row of thread and one pass.",
+            "hem-twice" => "It carries little, and holds longer. One row of thread, and a folder or a steady hand.",
+            "ornamental" => "No load, a little thread, a few seconds.",
+            _ => "As strong as its one line. The least thread and the least work there is.",
+        }
+    }
+}
+
 impl StitchType {
+    /// The class in ISO 4915: the first digit of its number, 1 for a single-thread chain, 3 lock, 4 chain, 5 overedge, 6 cover.
+    pub fn class(&self) -> char {
+        self.number.chars().next().unwrap_or('0')
+    }
+
+    /// What it means for strength.
+    ///
+    /// # Source
+    /// Handbook, section 2.3 for 301 and 401 (a thread maker's bulletin: 1.5 and 1.7 times the thread for each stitch); section 1.5 for
+    /// what runs; the rest judgement.
+    pub fn strength(&self) -> &'static str {
+        match self.number {
+            "301" => "Each stitch holds about 1½ times what its thread breaks at.",
+            "401" => "Each stitch holds about 1.7 times what its thread breaks at, and it gives before it breaks.",
+            "515, 516" => "The line apart is a chainstitch and carries the load; the wrap only tidies the edge.",
+            "512" | "514" => "Two lines share the load and give with the cloth. No figure is at hand.",
+            "503" | "103" => "It is not made to carry load.",
+            "504" => "One line in the wrap carries the load: enough for a knit, little for a woven seam. No figure is at hand.",
+            _ if self.class() == '1' => "It holds only as long as its end is caught.",
+            _ => "It is made to give rather than to carry. No figure is at hand.",
+        }
+    }
+
+    /// What it means for the cost of sewing, thread aside: how fast such machines run, and what they need.
+    ///
+    /// # Source
+    /// Handbook, section 3 for running speeds (common practice), section 1.5 for bobbins; the rest judgement.
+    pub fn cost(&self) -> &'static str {
+        match self.class() {
+            '1' => "A machine of its own and a single thread, with no bobbin to change.",
+            '3' => "The slower machine, 2500 to 4500 stitches a minute, stopped for every new bobbin.",
+            '4' => "A quick machine, 3000 to 5500 stitches a minute, and no bobbin to change.",
+            '5' => "The quickest machine, 5000 to 7000 stitches a minute; it sews and trims in one pass.",
+            _ => "A machine of its own with many threads, kept for this one job.",
+        }
+    }
+
     const fn thread(self, ratio: f64, needle_share: f64) -> StitchType {
         StitchType { ratio: Some(ratio), needle_share: Some(needle_share), ..self }
     }
 }
 
-/// Stitch types that look like that: what the back shows (a key of [`BACK`]), and how many rows the face shows (a key of [`ROWS`]; `None`
-/// where nobody counted). Oftenest met first; more than one where looks cannot part them, none where nothing known looks so.
+/// Stitch types that look like that: what the back shows (a key of [`BACK`]), and how many rows the face shows (a key of [`ROWS`]); `None`
+/// where nobody looked or nobody can tell, which leaves more of them. Oftenest met first; more than one where looks cannot part them, none
+/// where nothing known looks so or a key is unknown.
 ///
 /// # Source
 /// Handbook, section 1.5; numbers of ISO 4915 and ASTM D6193, looks from stitch guides, some from memory.
-pub fn stitches_that_look_so(back: &str, rows: Option<&str>) -> impl Iterator<Item = &'static StitchType> {
-    let counted = rows.and_then(|key| (0_u8..).zip(ROWS.choices).find(|(_, choice)| choice.key == key)).map(|(rows, _)| rows);
+pub fn stitches_that_look_so(back: Option<&str>, rows: Option<&str>) -> impl Iterator<Item = &'static StitchType> {
+    let counted = rows.map(|key| (0_u8..).zip(ROWS.choices).find(|(_, choice)| choice.key == key).map(|(rows, _)| rows));
     STITCH_TYPES.iter().filter(move |stitch| {
         let fits = |rows: u8| stitch.rows.map_or(rows == 0, |(least, most)| (least..=most).contains(&rows));
-        stitch.back == back && counted.is_none_or(fits)
+        back.is_none_or(|back| stitch.back == back) && counted.is_none_or(|rows| rows.is_some_and(fits))
     })
+}
+
+/// Seam classes that the raw edges leave open: the one that a key of [`EDGE`] tells; all of them for `None`, where nobody can tell; none
+/// for an unknown key.
+pub fn seams_that_look_so(edge: Option<&str>) -> impl Iterator<Item = &'static SeamClass> {
+    SEAM_CLASSES.iter().filter(move |(key, _)| edge.is_none_or(|edge| edge == *key)).map(|(_, class)| class)
 }
 
 /// The seam class that the raw edges tell (a key of [`EDGE`]); none for an unknown key.

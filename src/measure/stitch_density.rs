@@ -11,6 +11,9 @@ use crate::quantity::{Estimate, Length, Number, PerLength, Unit, rectangular, tr
 /// Where needle holes were counted: `N = holes - 1` when the ruler starts on a hole, since 9 holes bound 8 stitches (the fence-post
 /// slip). Under a ruler that starts anywhere the holes are as many as the stitches on the average, and nothing is taken off.
 ///
+/// Where the cloth is known to have shrunk since it was sewn, the density as sewn stands beside the value: [`density_as_sewn`]. The value
+/// itself is what is there now, which is what wears.
+///
 /// # Where it holds
 /// From 4 stitches up, where the count is off by no more than about a tenth (judgement), and for results of 2 to 40 per inch (handbook,
 /// section 1.1). Cloth lies flat and is not stretched.
@@ -18,7 +21,8 @@ use crate::quantity::{Estimate, Length, Number, PerLength, Unit, rectangular, tr
 /// # Uncertainty
 /// `u(S) = S * sqrt((u_N / N)^2 + (u_L / L)^2)`. A ruler laid down anywhere cuts a stitch at both ends: the count is off by up to one
 /// either way, the middle likeliest, `u_N = 1/sqrt(6)`. Started on a needle hole it cuts one at the far end only: off by up to a half,
-/// all alike, `u_N = 1/sqrt(12)`. `u_L` is 0.5 mm unless told otherwise (handbook, section 1.3: judgement).
+/// all alike, `u_N = 1/sqrt(12)`. `u_L` is 0.5 mm unless told otherwise (handbook, section 1.3: judgement). A shrinkage is taken to the
+/// nearest whole per cent: off by up to a half, all alike (GUM, F.2.2.1).
 ///
 /// # Source
 /// Handbook, sections 1.1 to 1.3; the two shapes of error from JCGM 100:2008 (GUM), 4.3.7 and 4.3.9.
@@ -43,7 +47,7 @@ const FEWEST: u16 = 4;
 /// Stitches per inch that a sewing machine makes in clothes, lowest and highest. Handbook, section 1.1.
 pub(super) const BELIEVED: (f64, f64) = (2.0, 40.0);
 
-static INPUTS: [Input; 5] = [
+static INPUTS: [Input; 6] = [
     Input {
         key: "count",
         name: "Stitches",
@@ -106,11 +110,24 @@ static INPUTS: [Input; 5] = [
         // Handbook, section 1.3. Judgement.
         needed: Needed::Usually(0.5),
     },
+    Input::measured(
+        "shrunk",
+        "Shrunk since sewn",
+        "How much the cloth has shrunk along the seam since it was sewn, if you know it from before a wash. It is shown beside the count \
+         and changes nothing in it.",
+        [Unit::Percent; 3],
+        // Raw denim shrinks by up to 10 %: handbook, section 6.2. Twice that leaves room.
+        [0.0, 20.0],
+    )
+    .never_needed(),
 ];
 
-/// Amounts in the order of [`INPUTS`]: a count, mm, yes or no, yes or no, mm.
+/// How far off a shrinkage in per cent may be: it is said in whole ones.
+const SHRUNK_TO: f64 = 0.5;
+
+/// Amounts in the order of [`INPUTS`]: a count, mm, yes or no, yes or no, mm, per cent or none.
 fn formula(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
-    let [Some(counted), Some(length), Some(on_hole), Some(holes), Some(ruler)] = *amounts else {
+    let [Some(counted), Some(length), Some(on_hole), Some(holes), Some(ruler), shrunk] = *amounts else {
         return Err(Fault::WrongNumberOfReadings { needed: INPUTS.len(), given: amounts.len() });
     };
     let (on_hole, holes) = (on_hole != 0.0, holes != 0.0);
@@ -120,14 +137,17 @@ fn formula(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
         return Err(Fault::TooFew { input: &INPUTS[0], needed });
     }
     let u_count = if on_hole { rectangular(0.5) } else { triangular(1.0) };
-    let outcome = Estimate::<Number>::measured(INPUTS[0].key, stitches, u_count)
-        .and_then(|count| Ok((count, Estimate::<Length>::measured_in(INPUTS[1].key, length, ruler, Unit::Millimetre)?)))
-        .ok()
-        .and_then(|(count, length)| Outcome::of(&(count / length), Unit::PerInch))
-        // Not reached by amounts within their limits.
-        .ok_or(Fault::NotANumber(&INPUTS[1]))?;
+    let density = Estimate::<Number>::measured(INPUTS[0].key, stitches, u_count)
+        .and_then(|count| Ok(count / Estimate::<Length>::measured_in(INPUTS[1].key, length, ruler, Unit::Millimetre)?))
+        .unwrap_or_else(|_| Estimate::unknown());
+    // Not reached by amounts within their limits.
+    let mut outcome = Outcome::of(&density, Unit::PerInch).ok_or(Fault::NotANumber(&INPUTS[1]))?;
     if !(BELIEVED.0..=BELIEVED.1).contains(&outcome.value) {
         return Err(Fault::Implausible { value: outcome.value, least: BELIEVED.0, most: BELIEVED.1, unit: Unit::PerInch });
+    }
+    if let Some(shrunk) = shrunk {
+        let shrinkage = INPUTS[5].at(shrunk, rectangular(SHRUNK_TO));
+        outcome = outcome.with("as-sewn", "As sewn", &density_as_sewn(&density, &shrinkage), Unit::PerInch);
     }
     Ok(outcome)
 }
@@ -176,6 +196,30 @@ pub fn density_after_shrinking(density: &Estimate<PerLength>, shrinkage: &Estima
         return Estimate::unknown();
     }
     density / (Estimate::<Number>::exact(1.0) - shrinkage)
+}
+
+/// The density with which a seam was sewn, from the one that it has since the cloth shrank along it: [`density_after_shrinking`] backwards.
+///
+/// # Formula
+/// `S_sewn = S (1 - s)`, with the shrinkage `s` as a share of the length before, 0 for none. Unknown when nothing would be left (`s` of 1
+/// or more).
+///
+/// # Source
+/// Handbook, section 1.2, solved for the other side.
+///
+/// # Example
+/// ```
+/// use garment_assay::measure::density_as_sewn;
+/// use garment_assay::quantity::{Estimate, Unit};
+/// let found = Estimate::exact_in(8.0, Unit::PerInch).unwrap();
+/// let sewn = density_as_sewn(&found, &Estimate::exact(0.03));
+/// assert_eq!(sewn.in_unit(Unit::PerInch).map(|(value, _)| format!("{value:.2}")), Some("7.76".into()));
+/// ```
+pub fn density_as_sewn(density: &Estimate<PerLength>, shrinkage: &Estimate<Number>) -> Estimate<PerLength> {
+    if shrinkage.value() >= 1.0 {
+        return Estimate::unknown();
+    }
+    density * (Estimate::<Number>::exact(1.0) - shrinkage)
 }
 
 /// The most a count over that length can be wrong by: one stitch more or less. A hard limit, not a standard uncertainty.

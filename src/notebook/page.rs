@@ -2,7 +2,7 @@
 //!
 //! ```text
 //! {"form":1,"rev":7,"sum":"1a2b3c4d"}
-//! {"id":"…","family":"jeans", …}
+//! {"id":"…","family":"jeans","answers":[…],"measures":{"waist":{"readings":[{"amount":42.5,"unit":"cm"}]}}, …}
 //! ```
 //! The checksum covers the number of writings and the second line. A page of a garment that was deleted has `"gone":true` and no second
 //! line: it tells other copies of the notebook that the page they still have is out of date.
@@ -14,14 +14,14 @@ use serde_json::{Map, Value, json};
 use super::checksum::checksum;
 use crate::catalog::{FAMILIES, Family};
 use crate::check::Check;
-use crate::garment::{Act, Answer, Garment, Given, Id, Readings};
+use crate::garment::{Act, Answer, Garment, Given, Id, Readings, Taped};
 use crate::grading::Care;
-use crate::quantity::Unit;
+use crate::quantity::{Amount, Unit};
 use crate::trade::{Currency, Day, PriceKind, Ticket};
 
 /// The form this version writes. It reads every form from 1 up to this one.
 pub const FORM: u64 = 1;
-/// Deepest nesting of brackets taken. Ours has four; what another version added is written back inside an export, which is deeper by
+/// Deepest nesting of brackets taken. Ours has five; what another version added is written back inside an export, which is deeper by
 /// two, and the parser refuses 128.
 const DEEPEST: usize = 100;
 
@@ -146,11 +146,13 @@ pub(super) fn body(garment: &Garment) -> Map<String, Value> {
     // What was set aside goes first, so that an answer given since then wins when a version that knows both reads the page.
     let mut answers: Vec<Value> = Vec::new();
     let mut notes: Map<String, Value> = Map::new();
+    let mut measures: Map<String, Value> = Map::new();
     for (field, text) in garment.aside() {
         let Ok(value) = serde_json::from_str::<Value>(text) else { continue };
         match (field.as_str(), value) {
             ("answers", value) => answers.push(value),
             ("notes", Value::Object(more)) => notes.extend(more),
+            ("measures", Value::Object(more)) => measures.extend(more),
             // What the person has put in since counts, not what could not be read.
             (_, value) => {
                 body.entry(field.as_str()).or_insert(value);
@@ -163,7 +165,17 @@ pub(super) fn body(garment: &Garment) -> Map<String, Value> {
     if !notes.is_empty() {
         body.insert("notes".to_owned(), notes.into());
     }
+    measures.extend(garment.measures().map(|(point, taped)| (point.key.to_owned(), taped_written(taped))));
+    if !measures.is_empty() {
+        body.insert("measures".to_owned(), measures.into());
+    }
     body
+}
+
+fn taped_written(taped: &Taped) -> Value {
+    let readings: Vec<Value> =
+        taped.readings().iter().map(|reading| json!({ "amount": reading.number, "unit": reading.unit.key() })).collect();
+    if taped.round() { json!({ "readings": readings, "round": true }) } else { json!({ "readings": readings }) }
 }
 
 fn answer_written(check: &Check, answer: &Answer) -> Value {
@@ -224,6 +236,17 @@ pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
                 }
                 continue;
             }
+            // Pages came without measures at first, so one whose measures are of another shape is not damaged: they are set aside whole.
+            ("measures", Value::Object(measures)) => {
+                for (key, value) in measures {
+                    let known = family.points.iter().find(|point| point.key == key);
+                    garment = match known.zip(taped(&value)) {
+                        Some((point, taped)) => garment.after(Act::Measure(point, Some(taped))),
+                        None => garment.with_aside("measures".to_owned(), json!({ key: value }).to_string()),
+                    };
+                }
+                continue;
+            }
             ("answers" | "notes", _) => return Err(Unreadable::Damaged),
             (_, value) => Err(value),
         };
@@ -262,6 +285,22 @@ fn ticket(value: &Value) -> Option<Ticket> {
         },
         face_down: value.get("face_down")?.as_bool()?,
     })
+}
+
+fn taped(value: &Value) -> Option<Taped> {
+    if !has_only(value, &["readings", "round"]) {
+        return None;
+    }
+    let readings = value.get("readings")?.as_array()?.iter().map(|reading| {
+        let number = reading.get("amount").filter(|_| has_only(reading, &["amount", "unit"]))?.as_f64()?;
+        Some(Amount { number, unit: Unit::from_key(reading.get("unit")?.as_str()?)? })
+    });
+    let round = match value.get("round") {
+        None => false,
+        Some(Value::Bool(true)) => true,
+        Some(_) => return None,
+    };
+    Taped::new(readings.collect::<Option<Vec<_>>>()?, round)
 }
 
 fn answer_read(family: &'static Family, value: &Value) -> Option<(&'static Check, Answer)> {

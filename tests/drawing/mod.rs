@@ -3,9 +3,10 @@
 
 use garment_assay::catalog::jeans::JEANS;
 use garment_assay::check::Check;
-use garment_assay::garment::{Act, Answer, Garment, Given, Id};
+use garment_assay::garment::{Act, Answer, Garment, Given, Id, Readings, Taped};
 use garment_assay::grading::Care;
-use garment_assay::quantity::Unit;
+use garment_assay::measure::{Instrument, PointOfMeasure};
+use garment_assay::quantity::{Amount, Unit};
 use garment_assay::trade::{Currency, Day, PriceKind, Ticket};
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -55,13 +56,24 @@ pub fn answer_to(check: &'static Check) -> BoxedStrategy<Answer> {
     let judged =
         (0..check.levels.len(), care()).prop_map(|(place, care)| Answer::Judged { level: check.levels[place].key, care }).boxed();
     let plain = prop_oneof![6 => judged, 1 => Just(Answer::CannotTell), 1 => Just(Answer::Skipped)].boxed();
-    let Some(instrument) = check.instrument else { return plain };
-    let amount = prop_oneof![
+    if check.instruments.is_empty() {
+        return plain;
+    }
+    prop_oneof![2 => plain, 3 => select(check.instruments.to_vec()).prop_flat_map(readings_of).prop_map(Answer::Measured)].boxed()
+}
+
+/// Anything a number can be, the likely ones oftener.
+fn amount() -> impl Strategy<Value = f64> {
+    prop_oneof![
         (0_u16..400).prop_map(f64::from),
         (0.0..500.0),
         prop::num::f64::NORMAL | prop::num::f64::ZERO | prop::num::f64::SUBNORMAL | prop::num::f64::NEGATIVE,
-    ];
-    let given = (0..instrument.inputs.len(), amount, select(Unit::ALL.to_vec())).prop_map(|(place, amount, unit)| Given {
+    ]
+}
+
+/// Readings of the instrument: some make sense, others could only stand in a page.
+fn readings_of(instrument: &'static Instrument) -> impl Strategy<Value = Readings> {
+    let given = (0..instrument.inputs.len(), amount(), select(Unit::ALL.to_vec())).prop_map(|(place, amount, unit)| Given {
         input: instrument.inputs[place].key,
         amount,
         unit,
@@ -71,9 +83,22 @@ pub fn answer_to(check: &'static Check) -> BoxedStrategy<Answer> {
             let amount = (input.least + share * (input.most - input.least).min(100.0)).round().max(input.least);
             Given { input: input.key, amount, unit: input.unit }
         });
-        Answer::Measured(given.collect())
+        given.collect::<Vec<_>>()
     });
-    prop_oneof![2 => plain, 1 => prop::collection::vec(given, 0..6).prop_map(Answer::Measured), 2 => sensible].boxed()
+    let given = prop_oneof![1 => prop::collection::vec(given, 0..6), 2 => sensible];
+    given.prop_map(move |given| Readings { instrument, given })
+}
+
+/// One to five readings with a tape, of any size, in any unit of length.
+pub fn taped() -> impl Strategy<Value = Taped> {
+    let lengths: Vec<Unit> = Unit::ALL.into_iter().filter(|unit| unit.is_like(Unit::Millimetre)).collect();
+    let reading = (amount(), select(lengths)).prop_map(|(number, unit)| Amount { number, unit });
+    (prop::collection::vec(reading, 1..=Taped::MOST), any::<bool>())
+        .prop_map(|(readings, round)| Taped::new(readings, round).expect("finite lengths"))
+}
+
+pub fn point(key: &str) -> &'static PointOfMeasure {
+    JEANS.points.iter().find(|point| point.key == key).unwrap_or_else(|| panic!("no point {key}"))
 }
 
 pub fn ticket() -> impl Strategy<Value = Option<Ticket>> {
@@ -91,6 +116,8 @@ pub fn act() -> impl Strategy<Value = Act> {
         10 => answering(),
         1 => any_check().prop_map(Act::Clear),
         2 => (any_check(), text()).prop_map(|(check, text)| Act::CheckNote(check, text)),
+        2 => (0..JEANS.points.len(), prop::option::weighted(0.8, taped()))
+            .prop_map(|(place, taped)| Act::Measure(&JEANS.points[place], taped)),
         1 => text().prop_map(Act::Label),
         1 => text().prop_map(Act::Place),
         1 => text().prop_map(Act::Note),

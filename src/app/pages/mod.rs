@@ -8,6 +8,8 @@ pub mod numbers;
 pub mod rack;
 pub mod result;
 pub mod ruler;
+pub mod seam_kind;
 pub mod settings;
 pub mod start;
+pub mod tape_sheet;
 pub mod walk;

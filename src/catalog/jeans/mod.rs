@@ -9,6 +9,7 @@ mod strength;
 mod trims;
 
 use super::{Family, cautions};
+use crate::measure::JEANS_POINTS;
 
 /// Jeans and other trousers of denim.
 pub static JEANS: Family = Family {
@@ -62,6 +63,7 @@ pub static JEANS: Family = Family {
         &trims::MADE_IN,
         &shape::SIT_TEST,
     ],
+    points: &JEANS_POINTS,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,
