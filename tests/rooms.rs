@@ -35,8 +35,8 @@ const ROOMS: [(&str, &[&str], &str); 10] = [
     ),
     (
         "notebook",
-        &["catalog", "check", "garment", "grading", "quantity", "trade"],
-        "Keys of families, checks, units, care, currencies stand in stored text, so it looks all of them up.",
+        &["catalog", "check", "garment", "grading", "measure", "quantity", "trade"],
+        "Keys of families, checks, units, care, currencies stand in stored text, so it looks all of them up; it keeps a screen's scale.",
     ),
 ];
 

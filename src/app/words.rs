@@ -120,7 +120,7 @@ pub fn outcome(outcome: &Outcome, unit: Unit, system: System) -> String {
     let own = unit.in_system(system);
     match (unit.convert(outcome.value, own), unit.convert(outcome.uncertainty, own)) {
         (Some(value), Some(spread)) if own != unit => {
-            format!("{said} · {}", written_with_spread(value, spread, own, Decimal::Point))
+            format!("{said} · {} {}", self::value(value, spread), own.symbol())
         }
         _ => said,
     }

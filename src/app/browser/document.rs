@@ -57,6 +57,11 @@ pub fn close_dialog(dialog: &NodeRef) {
     }
 }
 
+/// Where the top edge of a part lies in the window, in CSS pixels.
+pub fn top(part: &NodeRef) -> Option<f64> {
+    Some(part.cast::<web_sys::Element>()?.get_bounding_client_rect().top())
+}
+
 /// Empties a file input, so that the same file can be chosen again.
 pub fn clear_input(input: &NodeRef) {
     if let Some(input) = input.cast::<HtmlInputElement>() {

@@ -1,10 +1,13 @@
 //! The bench: instruments, to use alone or from a check.
 
-use garment_assay::measure::{INSTRUMENTS, Instrument, ScreenScale};
+use garment_assay::catalog::bench::{DRAWERS, GRADES};
+use garment_assay::measure::{Instrument, ScreenScale};
 use garment_assay::quantity::System;
+use garment_assay::specimen::Picture;
 use yew::prelude::*;
 
 use crate::app::parts::bar::Bar;
+use crate::app::parts::drawn::Drawn;
 use crate::app::parts::instrument_form::InstrumentForm;
 use crate::app::parts::ruler::is_on_ruler;
 use crate::app::route::Route;
@@ -17,10 +20,22 @@ pub struct Props {
     pub void: bool,
 }
 
-fn row(route: &Route, name: &'static str, says: &str) -> Html {
+fn row(route: &Route, name: &'static str, says: &str, drawn: Option<Picture>) -> Html {
     html! {
-        <li key={name}><a href={route.href()}><b>{ name }</b><small>{ says.to_owned() }</small></a></li>
+        <li key={name}>
+            <a class="tool" href={route.href()}>
+                if let Some(picture) = drawn {
+                    <Drawn {picture} />
+                }
+                <span><b>{ name }</b><small>{ says.to_owned() }</small></span>
+            </a>
+        </li>
     }
+}
+
+/// How an instrument is used, drawn.
+fn drawn(instrument: &'static Instrument) -> Option<Picture> {
+    DRAWERS.iter().flat_map(|drawer| drawer.tools).find(|tool| tool.instrument == instrument)?.drawn
 }
 
 /// Where an instrument is used: on the ruler, or by its form.
@@ -43,10 +58,21 @@ pub fn Bench(props: &Props) -> Html {
     html! {
         <>
             <Bar title="Bench" under="Measure instead of guessing" back="#/" back_name="Back to the rack" />
-            <section class="card"><ul class="further">
-                { row(&Route::Ruler, "Ruler on the screen", ruler) }
-                { for INSTRUMENTS.iter().copied().map(|instrument| row(&place(instrument), instrument.name, instrument.says)) }
-            </ul></section>
+            <section class="card">
+                <h2>{ "On this screen" }</h2>
+                <ul class="tools">
+                    { row(&Route::Ruler, "Ruler on the screen", ruler, None) }
+                    { row(&Route::SeamKind, "Which stitch, which seam", "Three looks name the stitch and the seam, and what each implies.", None) }
+                </ul>
+            </section>
+            { for DRAWERS.iter().map(|drawer| html! {
+                <section class="card" key={drawer.name}>
+                    <h2>{ drawer.name }</h2>
+                    <ul class="tools">
+                        { for drawer.tools.iter().map(|tool| row(&place(tool.instrument), tool.instrument.name, tool.instrument.says, tool.drawn)) }
+                    </ul>
+                </section>
+            }) }
         </>
     }
 }
@@ -70,10 +96,24 @@ pub fn InstrumentPage(props: &InstrumentProps) -> Html {
             if !instrument.steps.is_empty() {
                 <section class="card">
                     <h2>{ "What to do" }</h2>
+                    if let Some(picture) = drawn(instrument) {
+                        <div class="how-drawn"><Drawn {picture} aloud=true /></div>
+                    }
                     <ol class="steps">{ for instrument.steps.iter().map(|step| html! { <li key={*step}>{ *step }</li> }) }</ol>
                 </section>
             }
             <section class="card"><InstrumentForm key={instrument.key} {instrument} system={*system} /></section>
+            if let Some(scale) = GRADES.iter().find(|scale| scale.instrument == instrument) {
+                <section class="card">
+                    <h2>{ "The grades, drawn" }</h2>
+                    <p class="hint">{ "Drawn references of our own, not the standard’s cards: how much stands for a grade is judgement." }</p>
+                    <ol class="grades">
+                        { for scale.steps.iter().enumerate().rev().map(|(place, picture): (usize, &Picture)| html! {
+                            <li key={place}><Drawn picture={*picture} /><b>{ place + 1 }</b></li>
+                        }) }
+                    </ol>
+                </section>
+            }
             <section class="card">
                 <h2>{ "Where the formula comes from" }</h2>
                 <dl class="numbers">{ for instrument.sources.iter().map(|source| html! { <div key={source.name}><dt>{ source.name }</dt><dd>{ source.title }</dd></div> }) }</dl>

@@ -4,10 +4,10 @@ use garment_assay::check::Check;
 use garment_assay::garment::{Act, Answer, Given, Id, Readings};
 use garment_assay::measure::{Instrument, STITCH_COMB, STITCH_TAPS, ScreenScale, density_from_taps};
 use garment_assay::quantity::{System, Unit};
-use web_sys::{Element, HtmlInputElement};
+use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-use crate::app::browser::{address, screen};
+use crate::app::browser::{address, document, screen};
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::ruler::Ruler;
@@ -128,9 +128,9 @@ fn Taps(props: &MarkProps) -> Html {
         let (places, strip) = (places.clone(), strip.clone());
         Callback::from(move |event: PointerEvent| {
             event.prevent_default();
-            if let Some(strip) = strip.cast::<Element>() {
+            if let Some(top) = document::top(&strip) {
                 let mut next = (*places).clone();
-                next.push(f64::from(event.client_y()) - strip.get_bounding_client_rect().top());
+                next.push(f64::from(event.client_y()) - top);
                 places.set(next);
             }
         })

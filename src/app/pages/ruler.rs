@@ -106,27 +106,33 @@ fn Fit(props: &Props) -> Html {
     let (width, height) = if chosen.short_mm.is_some() { (*short, *long) } else { (*long, *long) };
     html! {
         <>
-            <div class="card">
-                <p>{ "Lay a card on the screen, its back up, a corner in the corner of the frame. Move the two edges until the frame shows all round it, as thin as a thread. Nothing is photographed." }</p>
-                <div class="field">
-                    <label for="object">{ "What you lay on the screen" }</label>
-                    <select id="object" onchange={onobject}>
-                        <option value={CARD.key} selected={chosen == &CARD}>{ CARD.name }</option>
-                        { for COINS.iter().map(|coin| html! { <option key={coin.key} value={coin.key} selected={chosen == coin}>{ coin.name }</option> }) }
-                    </select>
+            // The card covers the words once they are read; the frame must not be pushed down by them.
+            <div class="fitting">
+                <svg class="outline" width={width.to_string()} height={height.to_string()} viewBox={format!("0 0 {width} {height}")} role="img"
+                    aria-label={format!("Frame for: {}", chosen.name.to_lowercase())}>
+                    if chosen.short_mm.is_some() {
+                        <rect x="0.5" y="0.5" width={(width - 1.0).to_string()} height={(height - 1.0).to_string()} rx={(height / 85.6 * 3.18).to_string()} />
+                    } else {
+                        <circle cx={(width / 2.0).to_string()} cy={(height / 2.0).to_string()} r={(width / 2.0 - 0.5).to_string()} />
+                    }
+                </svg>
+                <div class="fitting-words">
+                    <div class="field">
+                        <label for="object">{ "What you lay on the screen" }</label>
+                        <select id="object" onchange={onobject}>
+                            <option value={CARD.key} selected={chosen == &CARD}>{ CARD.name }</option>
+                            { for COINS.iter().map(|coin| html! { <option key={coin.key} value={coin.key} selected={chosen == coin}>{ coin.name }</option> }) }
+                        </select>
+                    </div>
+                    if chosen.short_mm.is_some() {
+                        <p>{ "Lay the card in this frame, its back up, one corner in the upper left. Move the lines until the frame shows all round it, as thin as a thread." }</p>
+                        <p class="hint">{ "Nothing is photographed." }</p>
+                    } else {
+                        <p>{ "Lay the coin in the circle. Move the line until the circle shows all round it." }</p>
+                        <p class="hint">{ "A coin tells the scale to about 1.2 %, a card to 0.3 %. " }{ if chosen.confirmed { "" } else { "This coin’s size is from memory." } }</p>
+                    }
                 </div>
-                if chosen.short_mm.is_none() {
-                    <p class="hint">{ "A coin tells the scale to about 1.2 %, a card to 0.3 %. " }{ if chosen.confirmed { "" } else { "This coin’s size is from memory." } }</p>
-                }
             </div>
-            <svg class="outline" width={width.to_string()} height={height.to_string()} viewBox={format!("0 0 {width} {height}")} role="img"
-                aria-label={format!("Frame for the {}", chosen.name.to_lowercase())}>
-                if chosen.short_mm.is_some() {
-                    <rect x="0.5" y="0.5" width={(width - 1.0).to_string()} height={(height - 1.0).to_string()} rx={(height / 85.6 * 3.18).to_string()} />
-                } else {
-                    <circle cx={(width / 2.0).to_string()} cy={(height / 2.0).to_string()} r={(width / 2.0 - 0.5).to_string()} />
-                }
-            </svg>
             <div class="foot fit">
                 <Side name={if chosen.short_mm.is_some() { "Long side" } else { "Across" }} id="side-long" px={*long} {least} {most} set={set(&long)} />
                 if let Some(mm) = chosen.short_mm {

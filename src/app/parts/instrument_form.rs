@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use garment_assay::garment::{Given, Readings};
-use garment_assay::measure::{Choice, Input, InputKind, Instrument, Outcome};
+use garment_assay::measure::{Choice, Input, InputKind, Instrument, Needed, Outcome};
 use garment_assay::quantity::{Decimal, System, Unit, read, written_exactly};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
@@ -26,6 +26,9 @@ pub struct Props {
     /// Called when the reading is to be used.
     #[prop_or_default]
     pub used: Callback<Readings>,
+    /// A further sentence on what the readings come to, where the form serves a check.
+    #[prop_or_default]
+    pub advice: Option<Callback<(Readings, Outcome), Option<String>>>,
 }
 
 /// What is typed into one input.
@@ -201,7 +204,7 @@ fn outcome_shown(outcome: &Outcome, instrument: &'static Instrument, system: Sys
 /// An instrument's form.
 #[component]
 pub fn InstrumentForm(props: &Props) -> Html {
-    let Props { instrument, given, system, verb, used } = props;
+    let Props { instrument, given, system, verb, used, advice } = props;
     let (instrument, system) = (*instrument, *system);
     let draft = use_state(|| kept(given));
     let touched = use_state_eq(|| false);
@@ -252,17 +255,30 @@ pub fn InstrumentForm(props: &Props) -> Html {
     };
     let is_kept = given.as_ref().is_some_and(|kept| typed.as_ref().is_ok_and(|typed| *kept == typed.given));
     let field = |input: &'static Input| {
-        let shown = (*draft).get(input.key).cloned().unwrap_or(Typed { text: String::new(), unit: input.unit_in(system) });
+        // A choice that usually stands is shown as chosen.
+        let preset =
+            input.usual().filter(|_| matches!(input.kind, InputKind::Choice(_))).map_or(String::new(), |place| place.to_string());
+        let shown = (*draft).get(input.key).cloned().unwrap_or(Typed { text: preset, unit: input.unit_in(system) });
         let fault = faults.get(input.key).filter(|_| *touched).cloned();
         html! { <Field key={input.key} {instrument} {input} text={shown.text} unit={shown.unit} {fault} typed={on_typed.clone()} left={left.clone()} /> }
     };
-    let usual = |input: &&'static Input| input.usual().is_some() && input.kind != InputKind::YesNo;
+    // Choices and ticks are answered at a glance; numbers that usually stand may stay out of sight.
+    let usual =
+        |input: &&'static Input| input.usual().is_some() && matches!(input.kind, InputKind::WholeCount | InputKind::Measured);
+    let spare = |input: &&'static Input| input.needed == Needed::Never;
     html! {
         <div class="reading-form">
-            { for instrument.cautions.iter().map(|caution| html! {
-                <p key={*caution} class="caution"><Icon shape={Shape::Care} /><span>{ *caution }</span></p>
-            }) }
-            { for instrument.inputs.iter().filter(|input| !usual(input)).map(field) }
+            if !instrument.cautions.is_empty() {
+                <div class="caution"><Icon shape={Shape::Care} /><div>
+                    { for instrument.cautions.iter().map(|caution| html! { <p key={*caution}>{ *caution }</p> }) }
+                </div></div>
+            }
+            { for instrument.inputs.iter().filter(|input| !usual(input) && !spare(input)).map(field) }
+            if instrument.inputs.iter().any(|input| spare(&input)) {
+                <details><summary>{ "If you have it" }</summary>
+                    { for instrument.inputs.iter().filter(spare).map(field) }
+                </details>
+            }
             if instrument.inputs.iter().any(|input| usual(&input)) {
                 <details><summary>{ "How good is the reading" }</summary>
                     { for instrument.inputs.iter().filter(usual).map(field) }
@@ -274,6 +290,9 @@ pub fn InstrumentForm(props: &Props) -> Html {
             <output class="figure">
                 if let Some(outcome) = &outcome {
                     { outcome_shown(outcome, instrument, system) }
+                    if let Some(sentence) = advice.as_ref().zip(typed.as_ref().ok()).and_then(|(advice, typed)| advice.emit((typed.clone(), outcome.clone()))) {
+                        <small class="advice">{ sentence }</small>
+                    }
                 } else {
                     <small>{ "The reading and its spread appear here." }</small>
                 }

@@ -2,8 +2,8 @@
 
 use garment_assay::check::Check;
 use garment_assay::garment::{Act, Answer, Readings};
-use garment_assay::measure::Instrument;
-use garment_assay::quantity::System;
+use garment_assay::measure::{Instrument, Outcome, STITCH_DENSITY};
+use garment_assay::quantity::{Decimal, Estimate, System, Unit, written};
 use yew::prelude::*;
 
 use super::instrument_form::InstrumentForm;
@@ -24,6 +24,30 @@ pub struct Props {
     pub act: Callback<Act>,
 }
 
+/// Over what length a count would tell which side of an edge it lies on, where it does not yet.
+fn count_longer(check: &Check, readings: &Readings, outcome: &Outcome, system: System) -> Option<String> {
+    let length = readings.given.iter().rfind(|given| given.input == "length")?;
+    let now = Estimate::exact_in(length.amount, length.unit).ok()?;
+    let telling = check.length_that_tells(outcome, &now)?;
+    let edge = written(telling.edge, 1, Decimal::Point).trim_end_matches(".0").to_owned();
+    let (unit, decimals) = match system {
+        System::Metric => (Unit::Centimetre, 0),
+        System::Imperial => (Unit::Inch, 1),
+    };
+    let (over, _) = telling.over.in_unit(unit)?;
+    // Longer than a leg is no advice.
+    let longest = Unit::Metre.convert(1.0, unit)?;
+    Some(if over > longest {
+        format!("It lies so close to {edge} per inch that no count will tell which side it is on.")
+    } else {
+        format!(
+            "It could be either side of {edge} per inch. Count over {} {} to tell.",
+            written(over.ceil(), decimals, Decimal::Point),
+            unit.symbol()
+        )
+    })
+}
+
 /// The instruments of a check, one of them open.
 #[component]
 pub fn Reading(props: &Props) -> Html {
@@ -38,6 +62,10 @@ pub fn Reading(props: &Props) -> Html {
     let Some(first) = check.instruments.first().copied() else { return Html::default() };
     let instrument = (*chosen).or(kept.as_ref().map(|kept| kept.instrument)).unwrap_or(first);
     let given = kept.as_ref().filter(|kept| kept.instrument == instrument).map(|kept| kept.given.clone());
+    let advice = (instrument == &STITCH_DENSITY).then(|| {
+        let system = *system;
+        Callback::from(move |(readings, outcome): (Readings, Outcome)| count_longer(check, &readings, &outcome, system))
+    });
     let used = act.reform(move |readings| Act::Answer(check, Answer::Measured(readings)));
     html! {
         <section class="reading" aria-label="Measure it">
@@ -65,7 +93,7 @@ pub fn Reading(props: &Props) -> Html {
                         <a class="prime" href={format!("{marks}{}", instrument.key)}>{ "Open the ruler" }</a>
                     </div>
                 } else {
-                    <InstrumentForm key={instrument.key} {instrument} {given} system={*system} verb="Use this reading" {used} />
+                    <InstrumentForm key={instrument.key} {instrument} {given} system={*system} verb="Use this reading" {used} {advice} />
                 }
             }
         </section>
