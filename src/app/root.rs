@@ -3,10 +3,12 @@
 use std::rc::Rc;
 
 use garment_assay::catalog::Family;
+use garment_assay::catalog::bench::{LOOKS, POINTS};
 use garment_assay::check::Check;
 use garment_assay::garment::{Act, Garment, Id};
-use garment_assay::measure::{INSTRUMENTS, Instrument, ScreenScale};
+use garment_assay::measure::{BACK, EDGE, INSTRUMENTS, Instrument, Look, ROWS, ScreenScale};
 use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Settings};
+use garment_assay::specimen::Picture;
 use gloo::events::EventListener;
 use yew::prelude::*;
 
@@ -220,7 +222,7 @@ impl Component for App {
                 <Details key={id.as_str()} garment={garment.clone()} currency={model.settings.currency} send={send.clone()} />
             },
             (Route::TapeSheet(id), Some(garment)) => html! {
-                <TapeSheet key={id.as_str()} garment={garment.clone()} {system} can_take_back={model.can_take_back(id)} send={send.clone()} />
+                <TapeSheet key={id.as_str()} garment={garment.clone()} {system} can_take_back={model.can_take_back(id)} pictures={POINTS} send={send.clone()} />
             },
             (Route::Start, _) => {
                 html! { <Start garments={model.garments.clone()} currency={model.settings.currency} send={send.clone()} /> }
@@ -230,7 +232,7 @@ impl Component for App {
             }
             (Route::Numbers, _) => html! { <Numbers /> },
             (Route::Bench, _) => html! { <Bench scale={model.scale} void={model.scale_void} /> },
-            (Route::SeamKind, _) => html! { <SeamKind /> },
+            (Route::SeamKind, _) => html! { <SeamKind backs={looks(&BACK)} rows={looks(&ROWS)} edges={looks(&EDGE)} /> },
             (Route::Ruler, _) => html! { <RulerPage scale={model.scale} void={model.scale_void} {system} send={send.clone()} /> },
             (Route::Instrument(key), _) if instrument_of(key).is_some() => match instrument_of(key) {
                 Some(instrument) => html! { <InstrumentPage key={instrument.key} {instrument} {system} /> },
@@ -285,6 +287,11 @@ impl Component for App {
             document::set_root("ready", "yes");
         }
     }
+}
+
+/// What the choices of a look are drawn as.
+fn looks(look: &'static Look) -> &'static [(&'static str, Picture)] {
+    LOOKS.iter().find(|drawn| drawn.look.key == look.key).map_or(&[], |drawn| drawn.choices)
 }
 
 fn instrument_of(key: &str) -> Option<&'static Instrument> {

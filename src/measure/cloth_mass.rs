@@ -106,7 +106,8 @@ const BELIEVED: [f64; 2] = [1.0, 40.0];
 const MASS_UNITS: [Unit; 3] = [Unit::OuncePerSquareYard, Unit::GramPerSquareMetre, Unit::OuncePerSquareYard];
 const CENTIMETRES: [Unit; 3] = [Unit::Centimetre, Unit::Centimetre, Unit::Inch];
 
-const SCALE: Input =
+/// Which name-scale says light or heavy.
+pub(super) const SCALE: Input =
     Input::choice("scale", "Called light or heavy by", "No scale is universal. Choose whose words you want.", &SCALES)
         .usually(0.0);
 

@@ -2,7 +2,8 @@
 //!
 //! The usual spreads (1 sigma) are one expert's judgement; nobody measured them. A person who knows better can say so.
 
-use super::{Fault, Input, InputKind, Instrument, Needed, Outcome, sources};
+use super::cloth_mass::SCALE;
+use super::{Fault, Input, InputKind, Instrument, Needed, Outcome, WeightScale, sources};
 use crate::quantity::Unit;
 
 /// Loose thread ends longer than 3 mm on the whole piece. Usual spread 0.7 of one: judgement.
@@ -70,6 +71,7 @@ pub static CLOTH_MASS: Instrument = Instrument {
             [1.0, 40.0],
         ),
         spread([Unit::OuncePerSquareYard, Unit::GramPerSquareMetre, Unit::OuncePerSquareYard], [0.05, 10.0], 1.1),
+        SCALE,
     ],
     steps: &[
         "Take it from the label or the maker’s sheet.",
@@ -77,7 +79,7 @@ pub static CLOTH_MASS: Instrument = Instrument {
     ],
     cautions: &[],
     sources: &[&sources::UNITS, &sources::JUDGEMENT],
-    formula: straight,
+    formula: labelled,
 };
 
 /// The reading itself. Units: of the amount, offered in metric, offered in imperial. Limits: least, most.
@@ -101,6 +103,18 @@ pub(super) const fn spread(units: [Unit; 3], limits: [f64; 2], usual: f64) -> In
         most,
         needed: Needed::Usually(usual),
     }
+}
+
+/// Amounts: the mass and its spread in oz/yd², and the name-scale.
+fn labelled(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
+    let [mass, spread, Some(scale)] = *amounts else {
+        return Err(Fault::WrongNumberOfReadings { needed: 3, given: amounts.len() });
+    };
+    let outcome = straight(&[mass, spread])?;
+    Ok(match WeightScale::at(scale).sentence(outcome.value, outcome.uncertainty) {
+        Some(sentence) => outcome.saying(sentence),
+        None => outcome,
+    })
 }
 
 /// Amounts: the reading and its spread, both in the instrument's unit.
