@@ -6,7 +6,7 @@ use std::hint::black_box;
 use criterion::{BatchSize, Criterion, criterion_group, criterion_main};
 use garment_assay::catalog::jeans::JEANS;
 use garment_assay::check::Check;
-use garment_assay::garment::{Act, Answer, Appraiser, Garment, Given, Id};
+use garment_assay::garment::{Act, Answer, Appraiser, Garment, Given, Id, Readings};
 use garment_assay::grading::Care;
 use garment_assay::measure::STITCH_DENSITY;
 use garment_assay::notebook::{MemoryShelf, Mode, Notebook, export, import, read, write};
@@ -23,10 +23,10 @@ fn pair(name: &str, answers: usize) -> Option<Garment> {
     };
     let checks = JEANS.checks.iter().copied().filter(|check| check.speaks.curve().is_some() && check.asked_when.is_none());
     let answered = checks.take(answers).enumerate().fold(garment, |garment, (n, check)| {
-        let act = match check.instrument {
+        let act = match check.instruments.first().copied() {
             Some(instrument) if *instrument == STITCH_DENSITY => {
-                let readings = vec![given("count", 24.0, Unit::Count), given("length", 3.0, Unit::Inch)];
-                Act::Answer(check, Answer::Measured(readings))
+                let given = vec![given("count", 24.0, Unit::Count), given("length", 3.0, Unit::Inch)];
+                Act::Answer(check, Answer::Measured(Readings { instrument, given }))
             }
             _ => judged(n, check),
         };

@@ -59,11 +59,11 @@ fn answer_in_words(garment: &Garment, place: usize) -> String {
             let name = entry.check.level(level).map_or(*level, |(_, level)| level.name);
             format!("{name} ({})", care.key())
         }
-        Answer::Measured(_) => match (garment.reading(entry.check), entry.check.instrument) {
-            (Some(Ok(outcome)), Some(instrument)) => {
-                format!("{:.2} ± {:.2} {}", outcome.value, outcome.uncertainty, instrument.unit.symbol())
+        Answer::Measured(readings) => match readings.outcome() {
+            Ok(outcome) => {
+                format!("{:.2} ± {:.2} {}", outcome.value, outcome.uncertainty, readings.instrument.unit.symbol())
             }
-            _ => "readings that say nothing".to_owned(),
+            Err(_) => "readings that say nothing".to_owned(),
         },
     }
 }
