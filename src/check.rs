@@ -161,7 +161,7 @@ impl Check {
         let far = |edge: f64| (outcome.value - edge).abs();
         let edge = edges.filter(|edge| far(*edge).is_finite()).min_by(|one, other| far(*one).total_cmp(&far(*other)))?;
         let reach = 2.0 * outcome.uncertainty;
-        if far(edge) == 0.0 || !(far(edge) < reach) {
+        if far(edge) == 0.0 || far(edge) >= reach {
             return None;
         }
         let over: Estimate<Length> = Estimate::exact(now.value() * reach / far(edge));

@@ -91,6 +91,7 @@ pub fn Checks(props: &PageProps) -> Html {
     html! {
         <>
             <Bar title="All checks" {under} back={Route::Resume(id.clone()).href()} back_name="Back to checking">
+                <a class="icon-button" href={Route::TapeSheet(id.clone()).href()} aria-label="Tape sheet: girths and lengths"><Icon shape={Shape::Ruler} /></a>
                 <a class="icon-button" href={Route::Details(id.clone()).href()} aria-label="Details: name, place, ticket, note"><Icon shape={Shape::Edit} /></a>
             </Bar>
             <Tape appraisal={appraisals.of(garment)} />

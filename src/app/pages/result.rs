@@ -198,7 +198,6 @@ pub fn ResultPage(props: &Props) -> Html {
     html! {
         <>
             <Bar title={label.to_owned()} under={under.into_iter().flatten().collect::<Vec<_>>().join(" · ")} back="#/" back_name="Back to the rack">
-                <a class="icon-button" href={Route::TapeSheet(id.clone()).href()} aria-label="Tape sheet: girths and lengths"><Icon shape={Shape::Ruler} /></a>
                 <a class="icon-button" href={Route::Details(id.clone()).href()} aria-label="Details: name, place, ticket, note"><Icon shape={Shape::Edit} /></a>
                 <a class="icon-button" href={Route::Checks(id.clone()).href()} aria-label="All checks"><Icon shape={Shape::List} /></a>
             </Bar>

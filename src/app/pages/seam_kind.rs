@@ -214,17 +214,9 @@ pub fn SeamKind(props: &Props) -> Html {
             { question(3, &EDGE, props.edges, &edge) }
             <section class="card seam-answer" aria-labelledby="seam-answer">
                 <h2 id="seam-answer">{ "What it is" }</h2>
-                <div role="status">
-                    if looked_at_stitch {
-                        <p class="verdict">{ &stitch_verdict }</p>
-                    }
-                    if looked_at_edge {
-                        <p class="verdict">{ &seam_verdict }</p>
-                    }
-                    if !looked_at_stitch && !looked_at_edge {
-                        <p>{ "Answer one of the questions, and what it can be appears here." }</p>
-                    }
-                </div>
+                if !looked_at_stitch && !looked_at_edge {
+                    <p>{ "Answer one of the questions, and what it can be appears here." }</p>
+                }
                 if looked_at_stitch && !stitches.is_empty() {
                     <ul class="found" aria-label="Stitch types">{ for stitches.iter().map(|kind| stitch(kind, stitches.len() >= FOLDED)) }</ul>
                 }
@@ -237,6 +229,15 @@ pub fn SeamKind(props: &Props) -> Html {
                 <h2>{ "Work it out" }</h2>
                 <ul class="further">{ for [&SEAM_STRENGTH, &THREAD_USE, &SEWING_TIME].into_iter().map(link) }</ul>
             </section>
+            // In view while the questions are: on a phone the rest of the answer lies far below them.
+            <div class="seam-said" role="status">
+                if looked_at_stitch {
+                    <p>{ &stitch_verdict }</p>
+                }
+                if looked_at_edge {
+                    <p>{ &seam_verdict }</p>
+                }
+            </div>
         </>
     }
 }

@@ -101,11 +101,12 @@ fn Reading(props: &ReadingProps) -> Html {
     let (lay, fault_id) = (format!("{}-lay", point.key), format!("{id}-fault"));
     html! {
         <div class="tape-reading">
-            <label for={id.clone()}>{ format!("Reading {}", place + 1) }<span class="unseen">{ format!(", {}", point.name.to_lowercase()) }</span></label>
+            <label for={id.clone()}>{ format!("Reading {}", place + 1) }</label>
             <span class="field-unit">
                 <input {id} ref={field} inputmode="decimal" autocomplete="off" value={text.clone()} {oninput} {onblur}
+                    aria-label={format!("Reading {}, {}, in {}", place + 1, point.name.to_lowercase(), unit.name())}
                     aria-invalid={fault.is_some().to_string()} aria-describedby={if fault.is_some() { format!("{fault_id} {lay}") } else { lay }} />
-                <span class="unit" aria-hidden="true">{ unit.symbol() }</span><span class="unseen">{ unit.name() }</span>
+                <span class="unit" aria-hidden="true">{ unit.symbol() }</span>
             </span>
             if let Some(fault) = fault {
                 <p class="fault" id={fault_id} role="alert">{ format!("{fault} This one is not kept.") }</p>
@@ -239,7 +240,8 @@ fn Point(props: &PointProps) -> Html {
                     fault={faults.get(&place).filter(|_| *editing != Some(place)).cloned()} typed={typed.clone()} left={left.clone()} />
             }) }
             if point.doubled {
-                <label class="tick"><input type="checkbox" checked={draft.round} onchange={onround} /><span>{ "The tape went all the way round" }<span class="unseen">{ format!(", {}", point.name.to_lowercase()) }</span></span></label>
+                <label class="tick"><input type="checkbox" checked={draft.round} onchange={onround}
+                    aria-label={format!("The tape went all the way round, {}", point.name.to_lowercase())} /><span>{ "The tape went all the way round" }</span></label>
             }
             <output class="figure">
                 if let Some((outcome, taped)) = &outcome {
@@ -249,7 +251,7 @@ fn Point(props: &PointProps) -> Html {
                 }
             </output>
             if !is_full && outcome.is_some() {
-                <p><button type="button" class="ghost" onclick={again}>{ "Read again" }<span class="unseen">{ format!(", {}", point.name.to_lowercase()) }</span></button></p>
+                <p><button type="button" class="ghost" onclick={again} aria-label={format!("Read again, {}", point.name.to_lowercase())}>{ "Read again" }</button></p>
             }
         </section>
     }
@@ -288,7 +290,7 @@ pub fn TapeSheet(props: &Props) -> Html {
     let under = format!("{label} · {} of {} measured", garment.measures().count(), points.len());
     html! {
         <>
-            <Bar title="Tape sheet" {under} back={Route::Result(id.clone()).href()} back_name="Back to the result">
+            <Bar title="Tape sheet" {under} back={Route::Checks(id.clone()).href()} back_name="Back to all checks">
                 <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label="Undo"><Icon shape={Shape::Undo} /></button>
             </Bar>
             <section class="card">
