@@ -23,12 +23,11 @@ fn pair(name: &str, answers: usize) -> Option<Garment> {
     };
     let checks = JEANS.checks.iter().copied().filter(|check| check.speaks.curve().is_some() && check.asked_when.is_none());
     let answered = checks.take(answers).enumerate().fold(garment, |garment, (n, check)| {
-        let act = match check.instruments.first().copied() {
-            Some(instrument) if *instrument == STITCH_DENSITY => {
-                let given = vec![given("count", 24.0, Unit::Count), given("length", 3.0, Unit::Inch)];
-                Act::Answer(check, Answer::Measured(Readings { instrument, given }))
-            }
-            _ => judged(n, check),
+        let act = if check.instruments.contains(&&STITCH_DENSITY) {
+            let given = vec![given("count", 24.0, Unit::Count), given("length", 3.0, Unit::Inch)];
+            Act::Answer(check, Answer::Measured(Readings { instrument: &STITCH_DENSITY, given }))
+        } else {
+            judged(n, check)
         };
         garment.after(act)
     });
