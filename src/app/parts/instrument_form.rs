@@ -28,7 +28,7 @@ pub struct Props {
     pub used: Callback<Readings>,
     /// A further sentence on what the readings come to, where the form serves a check.
     #[prop_or_default]
-    pub advice: Option<Callback<(Readings, Outcome), Option<String>>>,
+    pub advice: Option<Callback<Readings, Option<String>>>,
 }
 
 /// What is typed into one input.
@@ -290,7 +290,7 @@ pub fn InstrumentForm(props: &Props) -> Html {
             <output class="figure">
                 if let Some(outcome) = &outcome {
                     { outcome_shown(outcome, instrument, system) }
-                    if let Some(sentence) = advice.as_ref().zip(typed.as_ref().ok()).and_then(|(advice, typed)| advice.emit((typed.clone(), outcome.clone()))) {
+                    if let Some(sentence) = advice.as_ref().zip(typed.as_ref().ok()).and_then(|(advice, typed)| advice.emit(typed.clone())) {
                         <small class="advice">{ sentence }</small>
                     }
                 } else {

@@ -2,8 +2,8 @@
 
 use garment_assay::check::Check;
 use garment_assay::garment::{Act, Answer, Readings};
-use garment_assay::measure::{Instrument, Outcome, STITCH_DENSITY};
-use garment_assay::quantity::{Decimal, Estimate, System, Unit, written};
+use garment_assay::measure::Instrument;
+use garment_assay::quantity::{Decimal, System, Unit, written, written_exactly};
 use yew::prelude::*;
 
 use super::instrument_form::InstrumentForm;
@@ -25,27 +25,19 @@ pub struct Props {
 }
 
 /// Over what length a count would tell which side of an edge it lies on, where it does not yet.
-fn count_longer(check: &Check, readings: &Readings, outcome: &Outcome, system: System) -> Option<String> {
-    let length = readings.given.iter().rfind(|given| given.input == "length")?;
-    let now = Estimate::exact_in(length.amount, length.unit).ok()?;
-    let telling = check.length_that_tells(outcome, &now)?;
-    let edge = written(telling.edge, 1, Decimal::Point).trim_end_matches(".0").to_owned();
-    let (unit, decimals) = match system {
-        System::Metric => (Unit::Centimetre, 0),
-        System::Imperial => (Unit::Inch, 1),
+fn count_longer(check: &Check, readings: &Readings, system: System) -> Option<String> {
+    let telling = readings.length_that_tells(check)?;
+    let edge = written_exactly(telling.edge, 1, Decimal::Point);
+    let unit = match system {
+        System::Metric => Unit::Centimetre,
+        System::Imperial => Unit::Inch,
     };
     let (over, _) = telling.over.in_unit(unit)?;
-    // Longer than a leg is no advice.
-    let longest = Unit::Metre.convert(1.0, unit)?;
-    Some(if over > longest {
-        format!("It lies so close to {edge} per inch that no count will tell which side it is on.")
-    } else {
-        format!(
-            "It could be either side of {edge} per inch. Count over {} {} to tell.",
-            written(over.ceil(), decimals, Decimal::Point),
-            unit.symbol()
-        )
-    })
+    Some(format!(
+        "It could be either side of {edge} per inch. Count over {} {} to tell.",
+        written(over.ceil(), 0, Decimal::Point),
+        unit.symbol()
+    ))
 }
 
 /// The instruments of a check, one of them open.
@@ -62,10 +54,10 @@ pub fn Reading(props: &Props) -> Html {
     let Some(first) = check.instruments.first().copied() else { return Html::default() };
     let instrument = (*chosen).or(kept.as_ref().map(|kept| kept.instrument)).unwrap_or(first);
     let given = kept.as_ref().filter(|kept| kept.instrument == instrument).map(|kept| kept.given.clone());
-    let advice = (instrument == &STITCH_DENSITY).then(|| {
+    let advice = {
         let system = *system;
-        Callback::from(move |(readings, outcome): (Readings, Outcome)| count_longer(check, &readings, &outcome, system))
-    });
+        Callback::from(move |readings: Readings| count_longer(check, &readings, system))
+    };
     let used = act.reform(move |readings| Act::Answer(check, Answer::Measured(readings)));
     html! {
         <section class="reading" aria-label="Measure it">
