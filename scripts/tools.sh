@@ -156,6 +156,7 @@ web() {
   if [ "$kind" = debian ]; then
     path=$TOOLS/bin:/usr/bin:$PATH
     set -- env RUSTC=/usr/bin/rustc RUSTC_BOOTSTRAP=1 CARGO_UNSTABLE_BUILD_STD=std,panic_abort \
+      CARGO_UNSTABLE_BUILD_STD_FEATURES=optimize_for_size \
       CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER="$(wasm_linker)" "$@"
   fi
   exec env PATH="$path" CARGO_TARGET_DIR="$PWD/target/web" TRUNK_SKIP_VERSION_CHECK=true "$@"
