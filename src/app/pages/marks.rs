@@ -10,7 +10,7 @@ use yew::prelude::*;
 use crate::app::browser::{address, document, screen};
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
-use crate::app::parts::ruler::Ruler;
+use crate::app::parts::ruler::{Ruler, ZERO, use_view};
 use crate::app::route::Route;
 use crate::app::words;
 
@@ -82,7 +82,7 @@ fn Comb(props: &MarkProps) -> Html {
         let pitch = pitch.clone();
         Callback::from(move |_: MouseEvent| pitch.set((*pitch + by).clamp(PITCH.0, PITCH.1)))
     };
-    let path = (0..bars as u32).fold(String::new(), |path, bar| format!("{path}M0 {:.3}h58", f64::from(bar) * pitch_px + 1.0));
+    let path = (0..bars as u32).fold(String::new(), |path, bar| format!("{path}M0 {:.3}h58", f64::from(bar) * pitch_px + ZERO));
     html! {
         <>
             <div class="marks">
@@ -176,6 +176,7 @@ fn Taps(props: &MarkProps) -> Html {
 #[component]
 pub fn Marks(props: &Props) -> Html {
     let Props { instrument, scale, system, target, send } = props;
+    use_view();
     let readings = use_state_eq(|| None::<Readings>);
     let read = {
         let readings = readings.clone();

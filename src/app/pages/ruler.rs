@@ -8,7 +8,7 @@ use yew::prelude::*;
 use crate::app::browser::screen;
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
-use crate::app::parts::ruler::Ruler;
+use crate::app::parts::ruler::{Ruler, use_view};
 use crate::app::route::Route;
 
 #[derive(Properties, PartialEq)]
@@ -151,6 +151,7 @@ fn Fit(props: &Props) -> Html {
 #[component]
 pub fn RulerPage(props: &Props) -> Html {
     let Props { scale, void, system, send } = props;
+    use_view();
     let again = send.reform(|_: MouseEvent| Message::ScaleFitted(None));
     let magnified = screen::is_magnified();
     html! {

@@ -2,6 +2,8 @@
 
 use garment_assay::measure::{Instrument, STITCH_COMB, STITCH_TAPS, ScreenScale};
 use garment_assay::quantity::System;
+use gloo::events::EventListener;
+use web_sys::window;
 use yew::prelude::*;
 
 #[derive(Properties, PartialEq)]
@@ -19,8 +21,21 @@ pub fn is_on_ruler(instrument: &'static Instrument) -> bool {
     instrument == &STITCH_COMB || instrument == &STITCH_TAPS
 }
 
+/// Draws the component anew when the page's height changes or two fingers magnify it: its properties do not tell it.
+#[hook]
+pub fn use_view() {
+    let again = use_force_update();
+    use_effect_with((), move |()| {
+        let view = window().and_then(|window| window.visual_viewport());
+        let listening = view.map(|view| EventListener::new(&view, "resize", move |_| again.force_update()));
+        move || drop(listening)
+    });
+}
+
 /// Breadth of the ruler in CSS pixels.
 const BREADTH: f64 = 76.0;
+/// Where the zero stands, in CSS pixels: at the very edge half of its tick would be cut off.
+pub const ZERO: f64 = 1.0;
 
 /// Where ticks stand, in CSS pixels from the zero, and how long each is: `(position, length, number)`. Positions are not rounded.
 fn ticks(px_per_mm: f64, system: System, height: f64) -> Vec<(f64, f64, Option<u32>)> {
@@ -43,7 +58,7 @@ fn ticks(px_per_mm: f64, system: System, height: f64) -> Vec<(f64, f64, Option<u
 #[component]
 pub fn Ruler(props: &Props) -> Html {
     let ticks = ticks(props.scale.px_per_mm, props.system, props.height - 8.0);
-    let path = ticks.iter().fold(String::new(), |path, (at, length, _)| format!("{path}M0 {at:.3}h{length}"));
+    let path = ticks.iter().fold(String::new(), |path, (at, length, _)| format!("{path}M0 {:.3}h{length}", at + ZERO));
     let unit = match props.system {
         System::Metric => "centimetres",
         System::Imperial => "inches",
@@ -55,7 +70,7 @@ pub fn Ruler(props: &Props) -> Html {
             <rect class="ruler-strip" width={BREADTH.to_string()} height={height.to_string()} />
             <path class="ruler-ticks" d={path} />
             { for ticks.iter().filter_map(|(at, _, number)| Some((at, (*number)?))).filter(|(_, number)| *number > 0).map(|(at, number)| html! {
-                <text key={number} x="42" y={format!("{:.2}", at + 6.0)}>{ number }</text>
+                <text key={number} x="42" y={format!("{:.2}", at + ZERO + 6.0)}>{ number }</text>
             }) }
         </svg>
     }
