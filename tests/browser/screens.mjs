@@ -1,7 +1,7 @@
 // Every screen of the app, and how to come to it: for the pictures and for judging each.
 
 import { exported, garment, RACK } from "./rack.mjs";
-import { begin, chooseFile, plan } from "./steps.mjs";
+import { begin, chooseFile, fitCard, go, plan } from "./steps.mjs";
 
 const main = (page) => page.getByRole("main");
 const of = (place, screen) => `#/garment/${RACK[place].id}/${screen}`;
@@ -16,6 +16,41 @@ async function measure(page, count, length) {
   const field = main(page).getByRole("textbox", { name: "Length", exact: true });
   await field.fill(length);
   await field.blur();
+}
+
+/** Sees to it that the screen's scale is known, or that it is not; a window may have been on another screen of this list before. */
+async function scaled(page, wanted = true) {
+  await go(page, "#/bench/ruler", "Ruler on the screen");
+  const again = main(page).getByRole("button", { name: "Fit it again" });
+  const is = await again.isVisible();
+  if (is && !wanted) await again.click();
+  if (!is && wanted) await fitCard(page, page.viewportSize().width < 700 ? 6.1 : 3.8);
+}
+
+/** Goes to the ruler with that instrument; on it the comb and the taps stand at the screen's edge. */
+async function marks(page, key, heading, from = "#/bench") {
+  await scaled(page);
+  await go(page, from === "#/bench" ? `#/bench/${key}/marks` : `${from}/marks/${key}`, heading);
+  await main(page).getByRole("img", { name: /^Ruler in/ }).waitFor();
+}
+
+/** Taps holes that far apart all along the strip, leaving out one if it is named. */
+async function tapHoles(page, mm, leftOut) {
+  const box = await main(page).getByRole("button", { name: /^Tap every needle hole/ }).boundingBox();
+  const perMm = page.viewportSize().width < 700 ? 6.1 : 3.8;
+  for (let at = 8, tap = 0; at < box.height - 8; at += mm * perMm, tap += 1) {
+    if (tap === leftOut) continue;
+    await page.mouse.click(box.x + box.width / 2 + (tap % 3) * 3 - 3, box.y + at + ((tap * 7) % 5) - 2);
+  }
+}
+
+/** Types into the fields of an instrument, by their labels, and leaves the last. */
+async function read(page, readings) {
+  for (const [label, value] of Object.entries(readings)) {
+    const field = main(page).locator(".reading-form").getByLabel(label, { exact: true });
+    await field.fill(value);
+    await field.blur();
+  }
 }
 
 /**
@@ -50,6 +85,26 @@ export const SCREENS = [
   { name: "walk-drawn", path: of(0, "check/inseam"), whole: true },
   { name: "walk-instrument", path: of(3, "check/spi"), whole: true, act: (page) => measure(page, "24", "76") },
   { name: "walk-instrument-fault", path: of(3, "check/spi"), whole: true, act: (page) => measure(page, "24", "wide") },
+  {
+    name: "walk-ways",
+    path: of(3, "check/spi"),
+    whole: true,
+    act: async (page) => {
+      await main(page).getByRole("button", { name: /Measure it/ }).click();
+      await main(page).locator("label").filter({ hasText: "Stitches by a comb" }).click();
+      await main(page).getByRole("link", { name: "Open the ruler" }).waitFor();
+    },
+  },
+  {
+    name: "walk-read",
+    path: of(3, "check/spi"),
+    whole: true,
+    act: async (page) => {
+      await measure(page, "19", "76");
+      await main(page).getByRole("button", { name: "Use this reading" }).click();
+      await main(page).locator(".answer em").first().waitFor();
+    },
+  },
   { name: "walk-caution", path: of(3, "check/thread-ends"), whole: true },
   {
     name: "walk-meaning",
@@ -95,6 +150,63 @@ export const SCREENS = [
       await page.getByRole("dialog").waitFor();
     },
   },
+  { name: "bench", path: "#/bench", whole: true },
+  { name: "bench-fit", path: "#/bench/ruler", act: (page) => scaled(page, false) },
+  {
+    name: "bench-fit-fault",
+    path: "#/bench/ruler",
+    act: async (page) => {
+      await scaled(page, false);
+      await main(page).getByLabel("Long side", { exact: true }).fill("550");
+      await main(page).getByRole("button", { name: "It fits: keep this" }).click();
+      await main(page).getByRole("alert").waitFor();
+    },
+  },
+  {
+    name: "bench-fit-coin",
+    path: "#/bench/ruler",
+    act: async (page) => {
+      await scaled(page, false);
+      await main(page).getByLabel("What you lay on the screen").selectOption({ label: "1 euro" });
+    },
+  },
+  {
+    name: "bench-unfitted",
+    path: "#/bench/ruler",
+    act: async (page) => {
+      await scaled(page, false);
+      await go(page, "#/bench/stitch-comb/marks", "Stitches by a comb");
+    },
+  },
+  { name: "bench-ruler", path: "#/bench/ruler", act: (page) => scaled(page) },
+  { name: "bench-comb", path: "#/bench", act: (page) => marks(page, "stitch-comb", "Stitches by a comb") },
+  { name: "walk-comb", path: "#/bench", act: (page) => marks(page, "stitch-comb", "Stitches by a comb", of(3, "check/spi")) },
+  {
+    name: "walk-taps",
+    path: "#/bench",
+    act: async (page) => {
+      await marks(page, "stitch-taps", "Stitches by tapping", of(3, "check/spi"));
+      await tapHoles(page, 3);
+      await main(page).locator("output.marks-figure b").waitFor();
+    },
+  },
+  {
+    name: "bench-taps-doubt",
+    path: "#/bench",
+    act: async (page) => {
+      await marks(page, "stitch-taps", "Stitches by tapping");
+      await tapHoles(page, 4, 5);
+      await main(page).locator("p.fault").waitFor();
+    },
+  },
+  { name: "bench-instrument", path: "#/bench/stretch-recovery", whole: true, act: (page) => read(page, { "Before the pull": "250", "Under the pull": "310" }) },
+  {
+    name: "bench-instrument-fault",
+    path: "#/bench/shrinkage",
+    whole: true,
+    act: (page) => read(page, { "Along the length, before": "380", "Along the length, after": "5" }),
+  },
+  { name: "bench-grades", path: "#/bench/pilling", whole: true },
   { name: "numbers", path: "#/numbers", whole: true },
   { name: "rack-deleted", act: (page) => page.getByRole("button", { name: "Delete Grey carpenter" }).click() },
   {

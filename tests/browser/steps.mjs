@@ -72,6 +72,21 @@ export async function next(page) {
   await until(async () => [hash(page), await question(page)], (now) => now[0] !== before[0] && now[1] !== before[1], "the next screen");
 }
 
+/**
+ * Fits the frame on the screen to a card at so many CSS pixels to the millimetre, and keeps it unless told otherwise.
+ * @returns {Promise<{width: number, height: number}>} the frame as it stands on the page
+ */
+export async function fitCard(page, perMm, { keep = true } = {}) {
+  await main(page).getByLabel("Long side", { exact: true }).fill(String(85.6 * perMm));
+  await main(page).getByLabel("Short side", { exact: true }).fill(String(53.98 * perMm));
+  const frame = await main(page).getByRole("img", { name: /^Frame for/ }).boundingBox();
+  if (keep) {
+    await main(page).getByRole("button", { name: "It fits: keep this" }).click();
+    await main(page).getByRole("img", { name: /^Ruler in/ }).waitFor();
+  }
+  return frame;
+}
+
 /** Opens the result of the garment on the screen. */
 export async function openResult(page) {
   await go(page, `#/garment/${garmentId(page)}/result`, "What this does not say");
