@@ -61,6 +61,11 @@ impl Notice {
         Notice { text: text.into(), back: Vec::new(), away: Vec::new() }
     }
 
+    /// Whether its way back would touch that garment.
+    pub fn speaks_of(&self, id: &Id) -> bool {
+        self.away.contains(id) || self.back.iter().any(|garment| garment.id() == id)
+    }
+
     /// Whether there is a way back.
     pub fn can_undo(&self) -> bool {
         !self.back.is_empty() || !self.away.is_empty()
@@ -102,7 +107,7 @@ pub enum Message {
     /// Other settings.
     Chosen(Settings),
     /// An import, as shown and agreed to.
-    Import(Vec<Change>),
+    Import(Vec<Change>, Option<Settings>),
     /// Everything is to be erased.
     Erase,
     /// Another window wrote a garment.
@@ -158,8 +163,13 @@ impl Model {
 
     fn take(&mut self, id: &Id) -> Option<Rc<Garment>> {
         let place = self.garments.iter().position(|garment| garment.id() == id)?;
-        Rc::make_mut(&mut self.undo).retain(|(other, _)| other != id);
+        self.forget_undo(id);
         Some(self.garments.remove(place))
+    }
+
+    /// Acts recorded for undo fit the garment they were done to; once another window has written it, they no longer do.
+    pub fn forget_undo(&mut self, id: &Id) {
+        Rc::make_mut(&mut self.undo).retain(|(other, _)| other != id);
     }
 
     /// Whether there is something to take back for that garment.
@@ -197,8 +207,17 @@ impl Model {
                     undo.remove(0);
                 }
                 let next = Rc::new(next);
+                // What was done since must not be undone with it.
+                if self.notice.as_ref().is_some_and(|notice| notice.speaks_of(next.id())) {
+                    self.notice = None;
+                }
                 self.put(next.clone());
-                vec![Effect::Keep(next)]
+                let mut effects = vec![Effect::Keep(next)];
+                // A reading taken on the ruler leads back to its check.
+                if let Route::Marks(_, Some((id, check))) = &self.route {
+                    effects.push(Effect::Open(Route::Check(id.clone(), check.clone())));
+                }
+                effects
             }
             Message::TakeBack(id) => {
                 let Some(place) = self.undo.iter().rposition(|(other, _)| *other == id) else { return Vec::new() };
@@ -254,16 +273,26 @@ impl Model {
                 self.settings = settings;
                 vec![Effect::KeepSettings]
             }
-            Message::Import(changes) => self.imported(changes),
+            Message::Import(changes, settings) => {
+                let mut effects = self.imported(changes);
+                if let Some(settings) = settings {
+                    self.settings = settings;
+                    effects.push(Effect::KeepSettings);
+                }
+                effects
+            }
             Message::Erase => {
                 self.garments.clear();
                 self.set_aside = Rc::default();
                 self.undo = Rc::default();
                 self.settings = Settings::default();
-                self.notice = Some(Rc::new(Notice::plain("Everything is erased.")));
+                (self.scale, self.scale_void) = (None, false);
+                // Whether all is gone is said by whoever erased it.
+                self.notice = None;
                 vec![Effect::Erase, Effect::Open(Route::Rack)]
             }
             Message::ChangedElsewhere(garment) => {
+                self.forget_undo(garment.id());
                 self.put(Rc::new(*garment));
                 Vec::new()
             }
@@ -279,6 +308,7 @@ impl Model {
             }
             Message::Healed(garments, gone, mended) => {
                 for garment in garments {
+                    self.forget_undo(garment.id());
                     self.put(Rc::new(garment));
                 }
                 for id in gone {

@@ -7,7 +7,7 @@ use garment_assay::catalog::bench::{LOOKS, POINTS};
 use garment_assay::check::Check;
 use garment_assay::garment::{Act, Garment, Id};
 use garment_assay::measure::{BACK, EDGE, INSTRUMENTS, Instrument, Look, ROWS, ScreenScale};
-use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Settings};
+use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Page, Settings, read};
 use garment_assay::specimen::Picture;
 use gloo::events::EventListener;
 use yew::prelude::*;
@@ -53,6 +53,8 @@ pub enum Incoming {
 enum Mirroring {
     /// It is being opened; until it was compared, nothing may be written over what it holds.
     Opening,
+    /// It is being opened, and everything was erased meanwhile: what it holds must go too.
+    Emptying,
     /// They do.
     On,
     /// There is none, or it could not be compared.
@@ -65,6 +67,8 @@ pub struct App {
     notebook: Notebook<BrowserShelf>,
     mirror: Mirror,
     mirroring: Mirroring,
+    /// A garment that goes on under a new name since this message: old name, new name.
+    renamed: Option<(Id, Id)>,
     appraisals: Appraisals,
     aloud: String,
     _listeners: Vec<EventListener>,
@@ -128,6 +132,7 @@ impl Component for App {
             notebook,
             mirror,
             mirroring: Mirroring::Opening,
+            renamed: None,
             appraisals: Appraisals::default(),
             aloud: String::new(),
             _listeners: listeners.into_iter().flatten().collect(),
@@ -151,7 +156,20 @@ impl Component for App {
                 self.mirroring = Mirroring::Off;
                 true
             }
+            Incoming::Mirrored(Some(_)) if matches!(self.mirroring, Mirroring::Emptying) => {
+                self.mirroring = Mirroring::On;
+                self.empty_mirror(ctx);
+                let healed = self.notebook.heal(&[]).unwrap_or_default();
+                self.model.on_the_way = 0;
+                self.send_to_mirror(ctx, healed.to_mirror);
+                true
+            }
             Incoming::Mirrored(Some(pages)) => {
+                for (_, text) in &pages {
+                    if let Ok(Page::Garment { garment, .. }) = read(text) {
+                        self.rescue(ctx, garment.id(), Some(&garment));
+                    }
+                }
                 let healed = self
                     .notebook
                     .heal(&pages)
@@ -187,8 +205,14 @@ impl Component for App {
                 true
             }
             Incoming::Written(Some(key), text) => match self.notebook.written_elsewhere(&key, text.as_deref()) {
-                Elsewhere::Changed(garment) => self.take(ctx, Message::ChangedElsewhere(garment)),
-                Elsewhere::Gone(id) => self.take(ctx, Message::GoneElsewhere(id)),
+                Elsewhere::Changed(garment) => {
+                    self.rescue(ctx, garment.id(), Some(&garment));
+                    self.take(ctx, Message::ChangedElsewhere(garment))
+                }
+                Elsewhere::Gone(id) => {
+                    self.rescue(ctx, &id, None);
+                    self.take(ctx, Message::GoneElsewhere(id))
+                }
                 Elsewhere::Nothing => false,
             },
         }
@@ -310,9 +334,12 @@ impl App {
             Message::Done(id, Act::Answer(..) | Act::Clear(_)) | Message::TakeBack(id) => Some(id.clone()),
             _ => None,
         };
+        // A tab may stay open past midnight.
+        self.model.today = clock::today();
         for effect in self.model.after(message) {
             self.carry_out(ctx, effect);
         }
+        self.renamed = None;
         if let Some(garment) = speaks.and_then(|id| self.model.garment(&id).cloned()) {
             self.aloud = headline(&self.appraisals.of(&garment)).aloud();
         }
@@ -353,21 +380,29 @@ impl App {
                     Ok(()) => {
                         (self.model.fault, self.model.unkept) = (None, Rc::default());
                         self.model.low_on_room = !self.notebook.set_reserve_aside();
+                        self.model.notice = Some(Rc::new(Notice::plain("Everything is erased.")));
                     }
-                    Err(KeepFault(fault)) => self.model.fault = Some(fault),
+                    Err(KeepFault(fault)) => {
+                        self.model.fault = Some(fault);
+                        let text = "Not everything could be erased. Load the page again and erase once more.";
+                        self.model.notice = Some(Rc::new(Notice::plain(text)));
+                    }
                 }
-                let mirror = self.mirror.clone();
-                wasm_bindgen_futures::spawn_local(async move {
-                    // What the mirror still holds after a failure would come back at the next start; the person would see it there.
-                    let _ = mirror.clear().await;
-                });
+                match self.mirroring {
+                    Mirroring::Opening => self.mirroring = Mirroring::Emptying,
+                    Mirroring::Emptying => {}
+                    Mirroring::On | Mirroring::Off => self.empty_mirror(ctx),
+                }
             }
             Effect::DropSetAside(key) => {
                 if let Err(KeepFault(fault)) = self.notebook.drop_set_aside(&key) {
                     self.model.fault = Some(fault);
                 }
             }
-            Effect::Open(route) => address::open(&route.href()),
+            Effect::Open(route) => match self.renamed.take() {
+                Some((old, new)) if route.garment() == Some(&old) => address::open(&route.of(new).href()),
+                _ => address::open(&route.href()),
+            },
         }
     }
 
@@ -385,9 +420,16 @@ impl App {
                 if let Some(renamed) = kept.renamed {
                     self.part_ways(ctx, id, renamed.ours, renamed.theirs);
                 }
-                if let Some(theirs) = kept.stays.and_then(|stays| stays.theirs) {
-                    self.take(ctx, Message::ChangedElsewhere(Box::new(theirs)));
-                    let text = "This garment was changed in another window, so it was not deleted.";
+                if let Some(stays) = kept.stays {
+                    let text = match stays.theirs {
+                        Some(theirs) => {
+                            self.take(ctx, Message::ChangedElsewhere(Box::new(theirs)));
+                            "This garment was changed in another window, so it was not deleted."
+                        }
+                        None => {
+                            "A newer version of the app has written this garment, so it was not deleted. Load the page again."
+                        }
+                    };
                     self.model.notice = Some(Rc::new(Notice::plain(text)));
                 }
             }
@@ -403,6 +445,7 @@ impl App {
         let new = ours.id().clone();
         let label = if ours.label().is_empty() { ours.family().name } else { ours.label() };
         let ours = Rc::new(ours.after(Act::Label(format!("{label} (this window)"))));
+        self.model.forget_undo(id);
         self.model.garments.retain(|garment| garment.id() != id);
         self.model.garments.extend(theirs.map(Rc::new));
         self.model.garments.push(ours.clone());
@@ -411,20 +454,26 @@ impl App {
         )));
         let kept = self.notebook.keep(&ours);
         self.note_keeping(ctx, &new, kept);
-        let route = match &self.model.route {
-            Route::Check(open, key) if open == id => Route::Check(new, key.clone()),
-            Route::Details(open) if open == id => Route::Details(new),
-            Route::TapeSheet(open) if open == id => Route::TapeSheet(new),
-            _ => return,
-        };
-        address::replace(&route.href());
+        if self.model.route.garment() == Some(id) {
+            address::replace(&self.model.route.clone().of(new.clone()).href());
+        }
+        self.renamed = Some((id.clone(), new));
+    }
+
+    /// Another window wrote a garment of which our latest change is not kept: ours goes on under a new name, unless it is the same.
+    fn rescue(&mut self, ctx: &Context<App>, id: &Id, theirs: Option<&Garment>) {
+        let ours = self.model.garment(id).cloned().filter(|_| self.model.unkept.contains(id));
+        if let Some(ours) = ours.filter(|ours| Some(ours.as_ref()) != theirs) {
+            Rc::make_mut(&mut self.model.unkept).remove(id);
+            self.part_ways(ctx, id, ours.named(clock::new_id()), theirs.cloned());
+        }
     }
 
     fn send_to_mirror(&mut self, ctx: &Context<App>, pages: Vec<(String, String)>) {
         match self.mirroring {
             _ if pages.is_empty() => return,
             Mirroring::Off => return,
-            Mirroring::Opening => {
+            Mirroring::Opening | Mirroring::Emptying => {
                 self.model.on_the_way = 1;
                 return;
             }
@@ -442,6 +491,18 @@ impl App {
     fn scale(&self) -> (Option<ScreenScale>, bool) {
         let scale = screen::name().and_then(|name| self.notebook.scale(&name));
         (scale, self.notebook.knows_scales())
+    }
+
+    /// Erases the second copy, and says so when that fails: it would come back at the next start.
+    fn empty_mirror(&self, ctx: &Context<App>) {
+        let (mirror, link) = (self.mirror.clone(), ctx.link().clone());
+        wasm_bindgen_futures::spawn_local(async move {
+            if mirror.clear().await.is_err() {
+                let text =
+                    "The second copy in this browser could not be erased. Clear the site’s data in the browser’s settings.";
+                link.send_message(Incoming::Message(Message::Said(text.to_owned())));
+            }
+        });
     }
 
     /// Lets the page follow the settings.

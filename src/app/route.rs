@@ -86,6 +86,20 @@ impl Route {
         }
     }
 
+    /// The same screen about another garment.
+    pub fn of(self, id: Id) -> Route {
+        match self {
+            Route::Resume(_) => Route::Resume(id),
+            Route::Check(_, key) => Route::Check(id, key),
+            Route::Checks(_) => Route::Checks(id),
+            Route::Result(_) => Route::Result(id),
+            Route::Details(_) => Route::Details(id),
+            Route::TapeSheet(_) => Route::TapeSheet(id),
+            Route::Marks(key, Some((_, check))) => Route::Marks(key, Some((id, check))),
+            other => other,
+        }
+    }
+
     /// The garment that the screen is about.
     pub fn garment(&self) -> Option<&Id> {
         match self {

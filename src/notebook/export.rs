@@ -6,6 +6,7 @@ use serde_json::{Map, Value, json};
 
 use super::checksum::checksum;
 use super::page::{self, FORM};
+use super::settings::Settings;
 use crate::garment::{Act, Garment, Id};
 use crate::trade::Day;
 
@@ -14,10 +15,19 @@ const KIND: &str = "garment-assay-rack";
 
 /// Writes garments as one file of JSON text, with their number and a checksum.
 pub fn export(garments: &[&Garment], made: Day) -> String {
+    written(garments, made, None)
+}
+
+/// The same with the settings, so that one file restores everything.
+pub fn export_all(garments: &[&Garment], settings: &Settings, made: Day) -> String {
+    written(garments, made, serde_json::from_str(&settings.write()).ok())
+}
+
+fn written(garments: &[&Garment], made: Day, settings: Option<Value>) -> String {
     let bodies: Vec<Value> = garments.iter().map(|garment| Value::Object(page::body(garment))).collect();
     let made = made.to_string();
     let sum = checksum(&[&made, "\n", &Value::Array(bodies.clone()).to_string()]);
-    let file = json!({
+    let mut file = json!({
         "kind": KIND,
         "form": FORM,
         "made": made,
@@ -25,6 +35,9 @@ pub fn export(garments: &[&Garment], made: Day) -> String {
         "sum": sum,
         "garments": bodies,
     });
+    if let Some(settings) = settings {
+        file["settings"] = settings;
+    }
     format!("{file:#}\n")
 }
 
@@ -66,6 +79,8 @@ pub enum Mode {
 pub struct Import {
     /// Day on which the file was made.
     pub made: Day,
+    /// The settings in the file, if it has any; a choice that cannot be read is as by default.
+    pub settings: Option<Settings>,
     /// What becomes of each garment, in the file's order; with [`Mode::Replace`], deletions follow.
     pub changes: Vec<Change>,
 }
@@ -107,6 +122,8 @@ pub fn import(text: &str, here: &[&Garment], mode: Mode) -> Result<Import, Impor
     {
         return Err(ImportFault::Damaged);
     }
+    let names: Vec<&str> = garments.iter().filter_map(|garment| garment.get("id").and_then(Value::as_str)).collect();
+    let settings = file.get("settings").map(|settings| Settings::read(&settings.to_string()));
     let mut changes: Vec<Change> = Vec::new();
     let mut seen: Vec<Id> = Vec::new();
     for (place, value) in garments.iter().enumerate() {
@@ -121,7 +138,7 @@ pub fn import(text: &str, here: &[&Garment], mode: Mode) -> Result<Import, Impor
             (None, _) => Change::Add(garment),
             (Some(known), _) if **known == garment => Change::Same(garment.id().clone()),
             (Some(_), Mode::Replace) => Change::Overwrite(garment),
-            (Some(_), Mode::Merge) => beside(garment, here).ok_or(ImportFault::Garment(place + 1))?,
+            (Some(_), Mode::Merge) => beside(garment, here, &names).ok_or(ImportFault::Garment(place + 1))?,
         });
     }
     if mode == Mode::Replace {
@@ -129,15 +146,16 @@ pub fn import(text: &str, here: &[&Garment], mode: Mode) -> Result<Import, Impor
             here.iter().filter(|garment| !seen.contains(garment.id())).map(|garment| Change::Delete(garment.id().clone())),
         );
     }
-    Ok(Import { made, changes })
+    Ok(Import { made, settings, changes })
 }
 
 /// The file's garment under a name worked out from its facts, so that the same file, taken twice, adds it once.
-fn beside(garment: Garment, here: &[&Garment]) -> Option<Change> {
+fn beside(garment: Garment, here: &[&Garment], in_file: &[&str]) -> Option<Change> {
     let stem: String = garment.id().as_str().chars().take(Id::LONGEST - 10).collect();
     let sum = checksum(&[&Value::Object(page::body(&garment)).to_string()]);
     let name = Id::new(&format!("{stem}~{sum}"))?;
-    if here.iter().any(|other| *other.id() == name) {
+    // Where the file brings a garment of that name itself, that one was made from this: it has both already.
+    if here.iter().any(|other| *other.id() == name) || in_file.contains(&name.as_str()) {
         return Some(Change::Same(name));
     }
     let label = if garment.label().is_empty() { "From a file".to_owned() } else { format!("{} (from a file)", garment.label()) };

@@ -8,7 +8,7 @@ mod scale;
 mod settings;
 mod shelf;
 
-pub use export::{Change, Import, ImportFault, Mode, export, import};
+pub use export::{Change, Import, ImportFault, Mode, export, export_all, import};
 pub use kept::{Elsewhere, Healed, KeepFault, Kept, Notebook, Opened, Renamed, SetAside, Stays};
 pub use page::{FORM, Page, Unreadable, read, write};
 pub use settings::{Settings, TextSize, Theme};

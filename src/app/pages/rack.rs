@@ -1,9 +1,11 @@
 //! The rack: garments noted.
 
+use std::cmp::Reverse;
 use std::rc::Rc;
 
 use garment_assay::garment::{Appraisal, Garment, Id};
 use garment_assay::notebook::SetAside;
+use garment_assay::trade::Currency;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
@@ -79,9 +81,10 @@ fn name(garment: &Garment) -> &str {
 }
 
 /// The price that sorting by price may look at: a ticket that lies face down has none.
-fn shown_price(garment: &Garment) -> Option<u64> {
+fn shown_price(garment: &Garment) -> Option<(Reverse<Currency>, u64)> {
+    // Amounts in two currencies cannot be compared without a rate, so each currency stands by itself.
     let ticket = garment.ticket().filter(|ticket| !ticket.face_down)?;
-    Some(ticket.minor * 100 / 10_u64.pow(ticket.currency.decimals()))
+    Some((Reverse(ticket.currency), ticket.minor))
 }
 
 fn matches(garment: &Garment, words: &[String]) -> bool {

@@ -2,8 +2,8 @@
 
 use std::rc::Rc;
 
-use garment_assay::garment::Garment;
-use garment_assay::notebook::{Change, Import, Mode, Settings, TextSize, Theme, export, import};
+use garment_assay::garment::{Garment, Id};
+use garment_assay::notebook::{Change, Import, Mode, Settings, TextSize, Theme, export_all, import};
 use garment_assay::quantity::System;
 use garment_assay::trade::{Currency, Day};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
@@ -45,6 +45,30 @@ fn counted(import: &Import) -> [(usize, &'static str); 5] {
         (count(|change| matches!(change, Change::Delete(_))), "not in the file: will be deleted here"),
     ]
 }
+
+/// Names of the garments here that an import would replace, delete or set another beside.
+fn touched(import: &Import, here: &[Rc<Garment>]) -> String {
+    let name = |id: &Id| {
+        let garment = here.iter().find(|garment| garment.id() == id)?;
+        Some(if garment.label().is_empty() { garment.family().name } else { garment.label() }.to_owned())
+    };
+    let names: Vec<String> = import
+        .changes
+        .iter()
+        .filter_map(|change| match change {
+            Change::Overwrite(garment) => name(garment.id()),
+            Change::Delete(id) => name(id),
+            Change::AddBeside(garment) => Some(garment.label().to_owned()),
+            Change::Add(_) | Change::Same(_) => None,
+        })
+        .collect();
+    let more = names.len().saturating_sub(NAMED);
+    let said = names.into_iter().take(NAMED).collect::<Vec<_>>().join(", ");
+    if more > 0 { format!("{said} and {more} more") } else { said }
+}
+
+/// Garments named in the plan of an import.
+const NAMED: usize = 12;
 
 #[derive(Properties, PartialEq)]
 struct TakeInProps {
@@ -102,11 +126,14 @@ fn TakeIn(props: &TakeInProps) -> Html {
                 Some(Err(fault)) => html! { <p class="fault" role="alert">{ fault.to_string() }</p> },
                 Some(Ok(plan)) => {
                     let counts = counted(&plan);
+                    let named = touched(&plan, garments);
                     let changes = plan.changes.iter().any(|change| !matches!(change, Change::Same(_)));
+                    // Whoever merges keeps their own settings.
+                    let settings = plan.settings.filter(|_| *mode == Mode::Replace);
                     let agree = {
                         let (send, text, changes) = (send.clone(), text.clone(), plan.changes.clone());
                         Callback::from(move |_: MouseEvent| {
-                            send.emit(Message::Import(changes.clone()));
+                            send.emit(Message::Import(changes.clone(), settings));
                             text.set(None);
                         })
                     };
@@ -114,13 +141,19 @@ fn TakeIn(props: &TakeInProps) -> Html {
                         <div class="import-plan" role="group" aria-labelledby="import-title">
                             <h3 id="import-title">{ format!("In this file, made {}", clock::written_day(plan.made)) }</h3>
                             <ul>{ for counts.into_iter().filter(|(count, _)| *count > 0).map(|(count, says)| html! { <li key={says}><b>{ count }</b>{ format!(" {says}") }</li> }) }</ul>
-                            if !changes {
+                            if !named.is_empty() {
+                                <p>{ format!("Replaced, deleted or kept twice: {named}.") }</p>
+                            }
+                            if settings.is_some() {
+                                <p>{ "Its settings take the place of yours." }</p>
+                            }
+                            if !changes && settings.is_none() {
                                 <p>{ "It would change nothing." }</p>
                             }
                             <label class="tick"><input type="radio" name="mode" checked={*mode == Mode::Merge} onchange={set_mode(Mode::Merge)} /><span>{ "Merge: keep all that is here" }</span></label>
                             <label class="tick"><input type="radio" name="mode" checked={*mode == Mode::Replace} onchange={set_mode(Mode::Replace)} /><span>{ "Replace: make the rack what the file holds" }</span></label>
                             <div class="row">
-                                <button type="button" class="prime" onclick={agree} disabled={!changes}>{ if *mode == Mode::Merge { "Merge" } else { "Replace" } }</button>
+                                <button type="button" class="prime" onclick={agree} disabled={!changes && settings.is_none()}>{ if *mode == Mode::Merge { "Merge" } else { "Replace" } }</button>
                                 <button type="button" class="second" onclick={leave}>{ "Leave it" }</button>
                             </div>
                         </div>
@@ -163,7 +196,7 @@ pub fn SettingsPage(props: &Props) -> Html {
         Callback::from(move |_: MouseEvent| {
             let all: Vec<&Garment> = garments.iter().map(Rc::as_ref).collect();
             let name = format!("garment-assay-{today}.json");
-            let said = match files::save(&name, "application/json", &export(&all, today)) {
+            let said = match files::save(&name, "application/json", &export_all(&all, &settings, today)) {
                 Ok(()) => format!("Handed to the browser to save: {name}."),
                 Err(_) => {
                     "The browser would not save the file. Try another browser, or allow downloads for this page.".to_owned()
@@ -224,7 +257,7 @@ pub fn SettingsPage(props: &Props) -> Html {
             <section class="card">
                 <h2>{ "Your data" }</h2>
                 <p>{ "Everything stays in this browser on this device. Nothing is sent anywhere. A browser may throw away what a page keeps, so export now and then." }</p>
-                <p><button type="button" class="second" onclick={save} disabled={garments.is_empty()}>{ "Export everything" }</button></p>
+                <p><button type="button" class="second" onclick={save} >{ "Export everything" }</button></p>
                 <TakeIn garments={garments.clone()} send={send.clone()} />
             </section>
             <section class="card">
