@@ -61,7 +61,8 @@ bench: ## measure speed, of the library and in a browser
 	@echo "bench: the library"
 	@$(tools) native cargo bench --no-default-features
 	@if [ -f tests/browser/measure.mjs ]; then $(MAKE) --no-print-directory build && \
-	  echo "bench: the app, in Chromium" && $(tools) browser node tests/browser/measure.mjs; fi
+	  echo "bench: the app, in Chromium" && $(tools) browser node tests/browser/measure.mjs && \
+	  echo "bench: ways of counting stitches, by a scripted hand" && $(tools) browser node tests/browser/measure_bench.mjs; fi
 
 shots: build ## picture every screen, in three sizes, light and dark, into shots/
 	@$(tools) browser node tests/browser/shots.mjs

@@ -67,10 +67,10 @@ const TARGETS: [&str; 3] = ["HtmlInputElement", "HtmlSelectElement", "HtmlTextAr
 
 /// Who in the app may name what of the notebook. Only the root holds one; the others name what it reports or takes.
 const NOTEBOOK: [(&str, &[&str]); 6] = [
-    ("app/root.rs", &["Elsewhere", "Healed", "KeepFault", "Kept", "Notebook", "Settings", "ShelfFault", "Stays"]),
+    ("app/root.rs", &["Elsewhere", "Healed", "KeepFault", "Kept", "Notebook", "Page", "Settings", "ShelfFault", "Stays", "read"]),
     ("app/model.rs", &["Change", "SetAside", "Settings", "ShelfFault"]),
     ("app/browser/shelf.rs", &["Shelf", "ShelfFault"]),
-    ("app/pages/settings.rs", &["Change", "Import", "Mode", "Settings", "TextSize", "Theme", "export", "import"]),
+    ("app/pages/settings.rs", &["Change", "Import", "Mode", "Settings", "TextSize", "Theme", "export_all", "import"]),
     // What is shown there as it is.
     ("app/pages/rack.rs", &["SetAside"]),
     ("app/parts/alert.rs", &["ShelfFault"]),

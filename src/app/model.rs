@@ -198,8 +198,13 @@ impl Model {
                 let Some(garment) = self.garment(&id).cloned() else { return Vec::new() };
                 let back = garment.undoing(&act);
                 let next = garment.after(act);
+                // A reading taken on the ruler leads back to its check.
+                let onward = match &self.route {
+                    Route::Marks(_, Some((id, check))) => Some(Effect::Open(Route::Check(id.clone(), check.clone()))),
+                    _ => None,
+                };
                 if next == *garment {
-                    return Vec::new();
+                    return onward.into_iter().collect();
                 }
                 let undo = Rc::make_mut(&mut self.undo);
                 undo.push((id, back));
@@ -212,12 +217,7 @@ impl Model {
                     self.notice = None;
                 }
                 self.put(next.clone());
-                let mut effects = vec![Effect::Keep(next)];
-                // A reading taken on the ruler leads back to its check.
-                if let Route::Marks(_, Some((id, check))) = &self.route {
-                    effects.push(Effect::Open(Route::Check(id.clone(), check.clone())));
-                }
-                effects
+                [Some(Effect::Keep(next)), onward].into_iter().flatten().collect()
             }
             Message::TakeBack(id) => {
                 let Some(place) = self.undo.iter().rposition(|(other, _)| *other == id) else { return Vec::new() };

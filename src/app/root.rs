@@ -5,7 +5,7 @@ use std::rc::Rc;
 use garment_assay::catalog::Family;
 use garment_assay::catalog::bench::{LOOKS, POINTS};
 use garment_assay::check::Check;
-use garment_assay::garment::{Act, Garment, Id};
+use garment_assay::garment::{Act, Answer, Garment, Id};
 use garment_assay::measure::{BACK, EDGE, INSTRUMENTS, Instrument, Look, ROWS, ScreenScale};
 use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Page, Settings, read};
 use garment_assay::specimen::Picture;
@@ -268,7 +268,11 @@ impl Component for App {
                         .as_ref()
                         .zip(shown)
                         .and_then(|((id, check), garment)| Some((id.clone(), check_of(garment.family(), check)?)));
-                    html! { <Marks key={instrument.key} {instrument} scale={model.scale} {system} {target} send={send.clone()} /> }
+                    let kept = target.as_ref().zip(shown).and_then(|((_, check), garment)| match garment.answer(check)? {
+                        Answer::Measured(readings) if readings.instrument == instrument => Some(readings.clone()),
+                        _ => None,
+                    });
+                    html! { <Marks key={instrument.key} {instrument} scale={model.scale} {system} {target} {kept} send={send.clone()} /> }
                 }
                 None => Html::default(),
             },

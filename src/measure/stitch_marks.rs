@@ -1,8 +1,10 @@
 //! Stitch density without counting: needle holes tapped on the screen's ruler, or a comb of bars laid over them.
 
+use std::fmt;
+
 use super::stitch_density::{BELIEVED, density_of_stitch_length};
 use super::{Fault, Input, Instrument, Outcome, sources};
-use crate::quantity::{Estimate, Length, Number, PerLength, Unit, triangular};
+use crate::quantity::{Decimal, Estimate, Length, Number, PerLength, Unit, triangular, written};
 
 /// Why a row of taps or a comb of bars says nothing.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -15,6 +17,26 @@ pub enum MarksFault {
     NotInOrder,
     /// What comes out is no density that a machine sews, in stitches per inch.
     Implausible(f64),
+}
+
+impl fmt::Display for MarksFault {
+    /// What the person is told, and what to do.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            MarksFault::TooFew(needed) => write!(f, "{needed} marks or more are needed to say anything."),
+            MarksFault::NotANumber => f.write_str("The marks cannot be read. Begin again."),
+            MarksFault::NotInOrder => {
+                f.write_str("The taps do not go one way along the seam. Take the last one back, or begin again.")
+            }
+            MarksFault::Implausible(density) => {
+                write!(
+                    f,
+                    "That makes {} stitches per inch; no machine sews so. Look at the marks again.",
+                    written(*density, 0, Decimal::Point)
+                )
+            }
+        }
+    }
 }
 
 /// What a row of taps gives.

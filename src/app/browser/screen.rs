@@ -3,8 +3,9 @@
 use gloo::events::EventListener;
 use web_sys::{Window, window};
 
-/// Names the screen: its size in CSS pixels and the device pixels to each. Page zoom, another monitor and a change of the system's
-/// scaling all change the name; so does nothing that leaves a ruler right.
+/// Names the screen as far as a browser tells: its size in CSS pixels and the device pixels to each. Page zoom, a change of the system's
+/// scaling and a monitor of other figures change the name. Two monitors with the same figures and another size of glass do not: nothing
+/// that a page may ask tells them apart.
 pub fn name() -> Option<String> {
     let window = window()?;
     let screen = window.screen().ok()?;
@@ -32,4 +33,10 @@ pub fn width() -> f64 {
 /// Calls back when the page's size or zoom changes, until the listener is dropped.
 pub fn on_change(call: impl Fn() + 'static) -> Option<EventListener> {
     window().map(|window| EventListener::new(&window, "resize", move |_| call()))
+}
+
+/// Calls back when two fingers magnify the page or the part of it in view changes its size, until the listener is dropped.
+pub fn on_view_change(call: impl Fn() + 'static) -> Option<EventListener> {
+    let view = window()?.visual_viewport()?;
+    Some(EventListener::new(&view, "resize", move |_| call()))
 }

@@ -2,12 +2,12 @@
 
 use garment_assay::check::Check;
 use garment_assay::garment::{Act, Answer, Given, Id, Readings};
-use garment_assay::measure::{Instrument, STITCH_COMB, STITCH_TAPS, ScreenScale, density_from_taps};
-use garment_assay::quantity::{System, Unit};
+use garment_assay::measure::{Instrument, STITCH_COMB, STITCH_TAPS, ScreenScale, Taps, density_from_taps};
+use garment_assay::quantity::{Decimal, System, Unit};
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-use crate::app::browser::{address, document, screen};
+use crate::app::browser::{document, screen};
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::ruler::{Ruler, ZERO, use_view};
@@ -18,10 +18,13 @@ use crate::app::words;
 const BAR_AND_FOOT: f64 = 208.0;
 /// Pitches of the comb, in mm: 21 to 3 stitches per inch.
 const PITCH: (f64, f64) = (1.2, 8.5);
-/// The smallest misfit of a bar that the eye sees, in mm: about half its width. Judgement.
-const MISFIT_MM: f64 = 0.25;
-/// How far a finger lands from where it aims, in mm. Judgement; taps that scatter more say so themselves.
-const FINGER_MM: f64 = 0.7;
+/// Where the comb begins: 8 stitches per inch.
+const BEGIN: f64 = 3.2;
+
+/// What usually stands for an input: the spreads are the instrument's to say.
+fn usual(instrument: &'static Instrument, input: &str) -> f64 {
+    instrument.input(input).and_then(|(_, input)| input.usual()).unwrap_or_default()
+}
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -33,6 +36,8 @@ pub struct Props {
     pub system: System,
     /// The garment and the check that the reading is for; none on the bench.
     pub target: Option<(Id, &'static Check)>,
+    /// Readings of this instrument that answer the check already.
+    pub kept: Option<Readings>,
     /// Where messages go.
     pub send: Callback<Message>,
 }
@@ -46,41 +51,52 @@ struct MarkProps {
     scale: ScreenScale,
     system: System,
     height: f64,
+    kept: Option<Readings>,
     read: Callback<Option<Readings>>,
 }
 
 /// The comb: its first bar at the zero, its pitch by slider and fine buttons.
 #[component]
 fn Comb(props: &MarkProps) -> Html {
-    let MarkProps { scale, system, height, read } = props;
-    let pitch = use_state(|| 3.2_f64);
+    let MarkProps { scale, system, height, kept, read } = props;
+    let kept = kept.as_ref().and_then(|kept| kept.given.iter().find(|given| given.input == "comb")).map(|given| given.amount);
+    let pitch = use_state(|| kept.unwrap_or(BEGIN).clamp(PITCH.0, PITCH.1));
+    // Where the bars lie before anybody moved them is no reading.
+    let moved = use_state_eq(|| kept.is_some());
     let pitch_px = *pitch * scale.px_per_mm;
     let bars = ((height - 8.0) / pitch_px).floor() + 1.0;
     // Half a CSS pixel at the last bar.
     let fine = 0.5 / scale.px_per_mm / (bars - 1.0).max(1.0);
     {
         let (read, relative) = (read.clone(), scale.relative);
-        use_effect_with((*pitch, bars), move |(pitch, bars)| {
+        use_effect_with((*pitch, bars, *moved), move |(pitch, bars, moved)| {
+            if !moved {
+                return;
+            }
             let given = given([
                 ("comb", *pitch, Unit::Millimetre),
                 ("bars", *bars, Unit::Count),
-                ("misfit", MISFIT_MM, Unit::Millimetre),
+                ("misfit", usual(&STITCH_COMB, "misfit"), Unit::Millimetre),
                 ("ruler", relative * 100.0, Unit::Percent),
             ]);
             read.emit(Some(Readings { instrument: &STITCH_COMB, given }));
         });
     }
     let oninput = {
-        let pitch = pitch.clone();
+        let (pitch, moved) = (pitch.clone(), moved.clone());
         Callback::from(move |event: InputEvent| {
             if let Some(value) = event.target_dyn_into::<HtmlInputElement>().and_then(|field| field.value().parse::<f64>().ok()) {
                 pitch.set(value.exp());
+                moved.set(true);
             }
         })
     };
     let nudge = |by: f64| {
-        let pitch = pitch.clone();
-        Callback::from(move |_: MouseEvent| pitch.set((*pitch + by).clamp(PITCH.0, PITCH.1)))
+        let (pitch, moved) = (pitch.clone(), moved.clone());
+        Callback::from(move |_: MouseEvent| {
+            pitch.set((*pitch + by).clamp(PITCH.0, PITCH.1));
+            moved.set(true);
+        })
     };
     let path = (0..bars as u32).fold(String::new(), |path, bar| format!("{path}M0 {:.3}h58", f64::from(bar) * pitch_px + ZERO));
     html! {
@@ -102,17 +118,16 @@ fn Comb(props: &MarkProps) -> Html {
 
 /// Taps: a strip beside the ruler that takes one for every needle hole.
 #[component]
-fn Taps(props: &MarkProps) -> Html {
-    let MarkProps { scale, system, height, read } = props;
+fn TapAlong(props: &MarkProps) -> Html {
+    let MarkProps { scale, system, height, read, .. } = props;
     let places = use_state(Vec::<f64>::new);
     let strip = use_node_ref();
-    let taps = density_from_taps(&places.iter().map(|px| px / scale.px_per_mm).collect::<Vec<_>>(), FINGER_MM, scale.relative);
+    let mm: Vec<f64> = places.iter().map(|px| px / scale.px_per_mm).collect();
+    let taps = density_from_taps(&mm, usual(&STITCH_TAPS, "tap-spread"), scale.relative);
     {
-        let (read, scale) = (read.clone(), *scale);
-        use_effect_with((*places).clone(), move |places| {
-            let mm: Vec<f64> = places.iter().map(|px| px / scale.px_per_mm).collect();
-            let readings = density_from_taps(&mm, FINGER_MM, scale.relative).ok().map(|taps| {
-                let [count, stitch, spread, ruler] = taps.readings;
+        let read = read.clone();
+        use_effect_with(taps.as_ref().ok().map(|taps| taps.readings), move |readings| {
+            let readings = readings.map(|[count, stitch, spread, ruler]| {
                 let given = given([
                     ("taps", count, Unit::Count),
                     ("stitch", stitch, Unit::Millimetre),
@@ -143,13 +158,18 @@ fn Taps(props: &MarkProps) -> Html {
         let places = places.clone();
         Callback::from(move |_: MouseEvent| places.set(Vec::new()))
     };
-    let doubt = taps.as_ref().ok().and_then(|taps| match (taps.missed_after, taps.doubled_after) {
-        (Some(gap), _) => {
+    let doubt = match &taps {
+        // Nobody is told off before the first tap.
+        Err(_) if places.is_empty() => None,
+        Err(fault) => Some(fault.to_string()),
+        Ok(Taps { missed_after: Some(gap), .. }) => {
             Some(format!("Between tap {} and {} there is room for two stitches. Was one left out?", gap + 1, gap + 2))
         }
-        (None, Some(gap)) => Some(format!("Taps {} and {} lie close together. Was one hole tapped twice?", gap + 1, gap + 2)),
-        (None, None) => None,
-    });
+        Ok(Taps { doubled_after: Some(gap), .. }) => {
+            Some(format!("Taps {} and {} lie close together. Was one hole tapped twice?", gap + 1, gap + 2))
+        }
+        Ok(_) => None,
+    };
     html! {
         <>
             <div class="marks">
@@ -175,7 +195,7 @@ fn Taps(props: &MarkProps) -> Html {
 /// The page: ruler and marks at the edge, the reading large beside them, what to do at the foot.
 #[component]
 pub fn Marks(props: &Props) -> Html {
-    let Props { instrument, scale, system, target, send } = props;
+    let Props { instrument, scale, system, target, kept, send } = props;
     use_view();
     let readings = use_state_eq(|| None::<Readings>);
     let read = {
@@ -194,14 +214,22 @@ pub fn Marks(props: &Props) -> Html {
             </>
         };
     };
-    let outcome = (*readings).as_ref().and_then(|readings| readings.outcome().ok());
+    if screen::is_magnified() {
+        return html! {
+            <>
+                <Bar title={instrument.name} under={instrument.says} {back} back_name="Back" />
+                <p class="fault lonely" role="alert">{ "The page is magnified, so the ruler is not right. Pinch it back to normal first." }</p>
+            </>
+        };
+    }
+    let outcome = (*readings).as_ref().map(Readings::outcome);
+    let fault = outcome.as_ref().and_then(|outcome| outcome.as_ref().err()).map(|fault| fault.sentence(*system, Decimal::Point));
+    let outcome = outcome.and_then(Result::ok);
     let use_it = target.clone().map(|(id, check)| {
         let (send, readings) = (send.clone(), (*readings).clone());
-        let href = Route::Check(id.clone(), check.key.to_owned()).href();
         Callback::from(move |_: MouseEvent| {
             if let Some(readings) = readings.clone() {
                 send.emit(Message::Done(id.clone(), Act::Answer(check, Answer::Measured(readings))));
-                address::open(&href);
             }
         })
     });
@@ -209,14 +237,11 @@ pub fn Marks(props: &Props) -> Html {
     html! {
         <div class="marks-screen">
             <Bar title={instrument.name} under={instrument.steps.first().copied().unwrap_or_default()} {back} back_name="Back" />
-            if screen::is_magnified() {
-                <p class="fault" role="alert">{ "The page is magnified, so the ruler is not right. Pinch it back to normal first." }</p>
-            }
             <div class="marks-body">
                 if *instrument == &STITCH_COMB {
-                    <Comb scale={*scale} system={*system} {height} {read} />
+                    <Comb scale={*scale} system={*system} {height} kept={kept.clone()} {read} />
                 } else {
-                    <Taps scale={*scale} system={*system} {height} {read} />
+                    <TapAlong scale={*scale} system={*system} {height} kept={None::<Readings>} {read} />
                 }
                 <div class="marks-words">
                     <output class="marks-figure" aria-live="polite">
@@ -224,6 +249,8 @@ pub fn Marks(props: &Props) -> Html {
                             <b>{ words::value(outcome.value, outcome.uncertainty) }</b>
                             <span>{ "stitches per inch" }</span>
                             <span>{ words::spread_and_per_cm(outcome.value, outcome.uncertainty) }</span>
+                        } else if let Some(fault) = fault {
+                            <span class="fault">{ fault }</span>
                         } else {
                             <span>{ "The reading appears here." }</span>
                         }

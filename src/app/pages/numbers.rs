@@ -2,7 +2,9 @@
 
 use garment_assay::catalog::{FAMILIES, SOURCES};
 use garment_assay::grading::Care;
-use garment_assay::source::Kind;
+use garment_assay::measure::{INSTRUMENTS, Input, InputKind};
+use garment_assay::quantity::{Decimal, written_exactly};
+use garment_assay::source::{Kind, Source};
 use garment_assay::trade::Stage;
 use yew::prelude::*;
 
@@ -17,6 +19,22 @@ fn kind(kind: Kind) -> &'static str {
         Kind::Judgement => "Judgement",
         Kind::Memory => "From memory, not confirmed",
     }
+}
+
+/// A number that stands when nothing is given.
+fn is_figure(input: &Input) -> bool {
+    input.usual().is_some() && matches!(input.kind, InputKind::Measured | InputKind::WholeCount)
+}
+
+/// Sources of the checks, then those of the instruments that are not among them.
+fn sources() -> Vec<&'static Source> {
+    let mut sources: Vec<&'static Source> = SOURCES.to_vec();
+    for source in INSTRUMENTS.iter().flat_map(|instrument| instrument.sources) {
+        if sources.iter().all(|known| known.title != source.title) {
+            sources.push(source);
+        }
+    }
+    sources
 }
 
 const KINDS: [Kind; 6] = [Kind::Standard, Kind::Document, Kind::Computed, Kind::CommonPractice, Kind::Judgement, Kind::Memory];
@@ -69,15 +87,29 @@ pub fn Numbers() -> Html {
                 </section>
             }) }
             <section class="card">
+                <h2>{ "Instruments: what usually stands" }</h2>
+                <p class="hint">{ "How far off a reading may be, and other figures that stand when you leave a field empty. Judgement, unless the instrument’s page names a source." }</p>
+                <dl class="numbers">
+                    { for INSTRUMENTS.iter().filter(|instrument| instrument.inputs.iter().any(is_figure)).map(|instrument| html! {
+                        <div key={instrument.key}><dt>{ instrument.name }</dt><dd>{
+                            instrument.inputs.iter().filter(|input| is_figure(input)).filter_map(|input| {
+                                let usual = written_exactly(input.usual()?, 3, Decimal::Point);
+                                Some(format!("{}: {usual} {}", input.name.to_lowercase(), input.unit.symbol()))
+                            }).collect::<Vec<_>>().join("; ")
+                        }</dd></div>
+                    }) }
+                </dl>
+            </section>
+            <section class="card">
                 <h2>{ "Sources" }</h2>
                 { for KINDS.into_iter().map(|of| {
-                    let sources: Vec<_> = SOURCES.iter().filter(|source| source.kind == of).collect();
+                    let sources: Vec<&Source> = sources().into_iter().filter(|source| source.kind == of).collect();
                     html! {
                         <div key={kind(of)}>
                             if !sources.is_empty() {
                                 <h3>{ kind(of) }</h3>
                                 <dl class="numbers">
-                                    { for sources.into_iter().map(|source| html! { <div key={source.name}><dt>{ source.name }</dt><dd>{ source.title }</dd></div> }) }
+                                    { for sources.into_iter().map(|source| html! { <div key={source.title}><dt>{ source.name }</dt><dd>{ source.title }</dd></div> }) }
                                 </dl>
                             }
                         </div>

@@ -168,7 +168,7 @@ pub fn RulerPage(props: &Props) -> Html {
                     <Ruler scale={*scale} system={*system} height={screen::height() - 64.0} />
                     <div class="ruler-words">
                         <p>{ format!("{:.2} pixels to the millimetre, sure to {:.1} % (1 sigma).", scale.px_per_mm, scale.relative * 100.0) }</p>
-                        <p class="hint">{ "It holds on this screen at this zoom. Press the cloth flat on the glass and look straight down." }</p>
+                        <p class="hint">{ "It holds on this screen at this zoom; on another monitor of the same figures fit it again, for a page cannot tell them apart. Press the cloth flat on the glass and look straight down." }</p>
                         <p><button type="button" class="second" onclick={again}>{ "Fit it again" }</button></p>
                     </div>
                 </div>

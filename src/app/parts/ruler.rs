@@ -2,9 +2,9 @@
 
 use garment_assay::measure::{Instrument, STITCH_COMB, STITCH_TAPS, ScreenScale};
 use garment_assay::quantity::System;
-use gloo::events::EventListener;
-use web_sys::window;
 use yew::prelude::*;
+
+use crate::app::browser::screen;
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -26,8 +26,7 @@ pub fn is_on_ruler(instrument: &'static Instrument) -> bool {
 pub fn use_view() {
     let again = use_force_update();
     use_effect_with((), move |()| {
-        let view = window().and_then(|window| window.visual_viewport());
-        let listening = view.map(|view| EventListener::new(&view, "resize", move |_| again.force_update()));
+        let listening = screen::on_view_change(move || again.force_update());
         move || drop(listening)
     });
 }
