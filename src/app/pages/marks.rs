@@ -54,33 +54,39 @@ struct MarkProps {
 fn Comb(props: &MarkProps) -> Html {
     let MarkProps { scale, system, height, read } = props;
     let pitch = use_state(|| 3.2_f64);
+    // Where the comb happens to begin is no reading.
+    let laid = use_state_eq(|| false);
     let pitch_px = *pitch * scale.px_per_mm;
     let bars = ((height - 8.0) / pitch_px).floor() + 1.0;
     // Half a CSS pixel at the last bar.
     let fine = 0.5 / scale.px_per_mm / (bars - 1.0).max(1.0);
     {
         let (read, relative) = (read.clone(), scale.relative);
-        use_effect_with((*pitch, bars), move |(pitch, bars)| {
+        use_effect_with((*pitch, bars, *laid), move |(pitch, bars, laid)| {
             let given = given([
                 ("comb", *pitch, Unit::Millimetre),
                 ("bars", *bars, Unit::Count),
                 ("misfit", MISFIT_MM, Unit::Millimetre),
                 ("ruler", relative * 100.0, Unit::Percent),
             ]);
-            read.emit(Some(Readings { instrument: &STITCH_COMB, given }));
+            read.emit(laid.then_some(Readings { instrument: &STITCH_COMB, given }));
         });
     }
     let oninput = {
-        let pitch = pitch.clone();
+        let (pitch, laid) = (pitch.clone(), laid.clone());
         Callback::from(move |event: InputEvent| {
             if let Some(value) = event.target_dyn_into::<HtmlInputElement>().and_then(|field| field.value().parse::<f64>().ok()) {
                 pitch.set(value.exp());
+                laid.set(true);
             }
         })
     };
     let nudge = |by: f64| {
-        let pitch = pitch.clone();
-        Callback::from(move |_: MouseEvent| pitch.set((*pitch + by).clamp(PITCH.0, PITCH.1)))
+        let (pitch, laid) = (pitch.clone(), laid.clone());
+        Callback::from(move |_: MouseEvent| {
+            pitch.set((*pitch + by).clamp(PITCH.0, PITCH.1));
+            laid.set(true);
+        })
     };
     let path = (0..bars as u32).fold(String::new(), |path, bar| format!("{path}M0 {:.3}h58", f64::from(bar) * pitch_px + ZERO));
     html! {
@@ -90,7 +96,7 @@ fn Comb(props: &MarkProps) -> Html {
                 <svg class="comb" width="58" height={height.to_string()} viewBox={format!("0 0 58 {height}")} aria-hidden="true"><path d={path} /></svg>
             </div>
             <div class="side">
-                <label for="pitch">{ "Wider or closer" }</label>
+                <label class="unseen" for="pitch">{ "Wider or closer" }</label>
                 <button type="button" class="second" onclick={nudge(-fine)} aria-label="Bars a little closer">{ "−" }</button>
                 <input id="pitch" type="range" min={PITCH.0.ln().to_string()} max={PITCH.1.ln().to_string()} step="0.001" value={pitch.ln().to_string()} {oninput}
                     aria-valuetext={format!("{:.2} millimetres from bar to bar, {bars} bars", *pitch)} />
