@@ -179,8 +179,16 @@ export const SCREENS = [
     },
   },
   { name: "bench-ruler", path: "#/bench/ruler", act: (page) => scaled(page) },
-  { name: "bench-comb", path: "#/bench", act: (page) => marks(page, "stitch-comb", "Stitches by a comb") },
-  { name: "walk-comb", path: "#/bench", act: (page) => marks(page, "stitch-comb", "Stitches by a comb", of(3, "check/spi")) },
+  { name: "bench-comb", path: "#/bench", act: (page) => marks(page, "stitch-comb", "Stitches by a comb") }, // not laid yet: no reading
+  {
+    name: "walk-comb",
+    path: "#/bench",
+    act: async (page) => {
+      await marks(page, "stitch-comb", "Stitches by a comb", of(3, "check/spi"));
+      await main(page).getByRole("button", { name: "Bars a little wider" }).click();
+      await main(page).locator("output.marks-figure b").waitFor();
+    },
+  },
   {
     name: "walk-taps",
     path: "#/bench",
