@@ -72,49 +72,49 @@ const WORKED = [
     // Handbook, section 4.3: 690 g less 70 g of trims on the area of these seven measures are 12.9 oz/yd², about 9 % either way.
     key: "cloth-mass-weighed",
     typed: { "The pair on the scale": "690", Thigh: "60", Knee: "44", Hem: "40", Inseam: "81", Seat: "104", Rise: "32", Waist: "84" },
-    says: [/12\.9 ± 1\.1 oz/, /43\d g\/m²|44\d g\/m²|4[34]0 g\/m²/],
+    says: [/12\.9 ± 1\.1 oz/, /440 g\/m²/, /1\.42 ± 0\.12 m²/],
   },
   {
     // Handbook, section 5, after ASTM D3107: (310 - 250) / 250 = 24 %; (256 - 250) / 250 = 2.4 %; (310 - 256) / 60 = 90 %; ISO: 97.6 %.
     key: "stretch-recovery",
     typed: { "Before the pull": "250", "Under the pull": "310", "After the rest": "256" },
-    says: [/24(\.0)? ± [\d.]+ %/, /2\.4 ± [\d.]+ %/, /90(\.\d)? ± [\d.]+ %/, /97\.6 ± [\d.]+ %/],
+    says: [/^24\.0 ± [\d.]+ %/, /Growth 2\.4 ± [\d.]+ %/, /ASTM D3107 counts it 90 ± [\d.]+ %/, /ISO 20932-1 counts it 97\.6 ± [\d.]+ %/],
   },
   {
     // Handbook, section 6.1: (369 - 380) / 380 = -2.89 %; 1 mm on each: sqrt(1 + 0.97^2) / 380 = 0.37 %.
     key: "shrinkage",
     typed: { "Along the length, before": "380", "Along the length, after": "369" },
-    says: [/-2\.89? ± 0\.37? %|-2\.9 ± 0\.4 %/],
+    says: [/^-2\.9 ± 0\.4 %/],
   },
   {
     // A flat waist of 42.5 cm is 85 round: front and back lie on each other.
     key: "girth",
     typed: { "Point of measure": "Waist", Reading: "42.5" },
-    says: [/85(\.0)? ± 0\.6\d? cm/, /doubled to a girth/],
+    says: [/^85\.0 ± 0\.6 cm/, /42\.5 ± 0\.3 cm/, /doubled to a girth/],
   },
   {
     // The same tape walked all the way round is not doubled.
     key: "girth",
     typed: { "Point of measure": "Waist", Reading: "85", "The tape went round": true },
-    says: [/85(\.0)? ± 0\.3\d? cm/],
+    says: [/^85\.0 ± 0\.3 cm/],
   },
   {
     // Handbook, section 2.3, a thread maker's bulletin: 10 per inch of 4.0 lbf, lockstitch, hold 60 lbf/in: 525.4 N on 50 mm, or 53.6 kg.
     key: "seam-strength",
     typed: { Stitch: "Lockstitch, 301", Stitches: "10 per inch", "Thread breaks at": "4 lb" },
-    says: [/5[34](\.\d)? ± 11 kg/, /525(\.4)? ± \d+ N|530 ± \d+ N|525|530/],
+    says: [/^54 ± 11 kg/, /Newtons on 50 mm 530 ± 110/, /Pounds-force on an inch 60 ± 12/],
   },
   {
     // 68 ends and 44 picks in an inch: 26.77 and 17.32 to the cm; atan(68 / 44) = 57.1 degrees. Handbook, section 4.6.
     key: "thread-count",
     typed: { Ends: "68", Picks: "44", Window: "25.4" },
-    says: [/26\.[78]\d? ± 0\.\d+ per cm/, /17\.3\d? ± 0\.\d+ per cm/, /57(\.1)? ± [\d.]+/],
+    says: [/^26\.8 ± 0\.3 per cm/, /Picks 17\.3 ± 0\.2 per cm/, /57\.1 ± [\d.]+°/],
   },
   {
     // 24 stitches over 76 mm are 24 / 76 * 25.4 = 8.02 to the inch.
     key: "stitch-density",
     typed: { Stitches: "24", Length: "76" },
-    says: [/8\.0\d? ± 0\.1\d per inch|3\.16 ± 0\.06 per cm/],
+    says: [/^8\.02 ± 0\.15 per inch · 3\.16 per cm/],
   },
 ];
 
@@ -123,7 +123,6 @@ for (const { key, typed, says } of WORKED) {
     await visit({ path: `#/bench/${key}` }, async ({ page }) => {
       await fillIn(page, typed);
       const shown = await until(() => said(page), (text) => text !== NOTHING, "a figure", 3000);
-      console.log(shown);
       for (const pattern of says) assert.match(shown, pattern);
       assert.equal(await main(page).getByRole("alert").count(), 0);
     });
@@ -140,7 +139,7 @@ const REFUSED = [
   { key: "cloth-mass-weighed", typed: { ...WORKED[0].typed, "The pair on the scale": "690 cm" }, at: "The pair on the scale", words: /./ },
   { key: "stretch-recovery", typed: { "Before the pull": "310", "Under the pull": "250" }, words: /is to be expected/ },
   { key: "stretch-recovery", typed: { "Before the pull": "250", "Under the pull": "310", "After the rest": "320" }, words: /is to be expected/ },
-  { key: "shrinkage", typed: { "Along the length, before": "380", "Along the length, after": "100" }, words: /-26|−73\.7|-73\.7/ },
+  { key: "shrinkage", typed: { "Along the length, before": "380", "Along the length, after": "100" }, words: /73\.7/ },
   { key: "shrinkage", typed: { "Along the length, before": "380", "Along the length, after": "369", "Across, before": "200" }, at: "Across, after", words: /needed too/ },
   { key: "girth", typed: { "Point of measure": "Waist", Reading: "-42" }, at: "Reading", words: /number/ },
   { key: "seam-strength", typed: { Stitch: "Lockstitch, 301", Stitches: "10 per inch" }, at: "Thread breaks at", words: /./ },
@@ -256,8 +255,11 @@ test("a comb laid over the seam answers the check with the pitch of its bars", a
     await way(page, "Stitches by a comb").click();
     await main(page).getByRole("link", { name: "Open the ruler" }).click();
     const output = main(page).locator("output.marks-figure");
-    await output.locator("b").waitFor();
+    // Where the comb happens to begin is no reading.
+    await output.getByText("The reading appears here.").waitFor();
+    assert.ok(await main(page).getByRole("button", { name: "Use this reading" }).isDisabled());
     await main(page).getByLabel("Wider or closer").fill(String(Math.log(2.8).toFixed(3)));
+    await output.locator("b").waitFor();
     // Bars as they stand on the page, not as the slider says.
     const bars = await main(page).locator("svg.comb path").evaluate((path) => [...path.getAttribute("d").matchAll(/M0 ([\d.]+)/g)].map((hit) => Number(hit[1])));
     const pitch = (bars.at(-1) - bars[0]) / (bars.length - 1) / PX_PER_MM;
@@ -313,6 +315,7 @@ test("what was read on the ruler is still there after loading again, and can be 
     await openWays(page);
     await way(page, "Stitches by a comb").click();
     await main(page).getByRole("link", { name: "Open the ruler" }).click();
+    await main(page).getByLabel("Wider or closer").fill(String(Math.log(3.2).toFixed(3)));
     await main(page).getByRole("button", { name: /^Use \d/ }).click();
     await answers(page).first().waitFor();
     await kept(page);
@@ -320,7 +323,7 @@ test("what was read on the ruler is still there after loading again, and can be 
     await reload(page);
     assert.equal(await tape(page), after);
     assert.deepEqual(await stored(page), facts);
-    assert.match(await said(page), /^7\.9\d? ± /); // 25.4 / 3.2 mm, where the comb begins
+    assert.match(await said(page), /^7\.9\d? ± /); // 25.4 / 3.2 mm
     await main(page).getByRole("link", { name: "Open the ruler" }).click();
     await main(page).getByLabel("Wider or closer").fill(String(Math.log(5).toFixed(3)));
     await main(page).getByRole("button", { name: /^Use 5\.\d/ }).click();

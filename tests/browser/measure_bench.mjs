@@ -58,7 +58,7 @@ const open = async (page, hand) => hand.tap(main(page).getByRole("button", { nam
 const way = (page, name) => main(page).locator("label").filter({ hasText: name });
 
 const WAYS = {
-  "judged by the words": async (page, hand) => {
+  "judged by the pictures": async (page, hand) => {
     // Nothing is counted: the seam is looked at, as by somebody who knows about how dense 8 per inch is.
     hand.spend("look");
     await hand.tap(main(page).locator("label.answer").first());

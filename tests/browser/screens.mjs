@@ -40,7 +40,9 @@ async function tapHoles(page, mm, leftOut) {
   const perMm = page.viewportSize().width < 700 ? 6.1 : 3.8;
   for (let at = 8, tap = 0; at < box.height - 8; at += mm * perMm, tap += 1) {
     if (tap === leftOut) continue;
-    await page.mouse.click(box.x + box.width / 2 + (tap % 3) * 3 - 3, box.y + at + ((tap * 7) % 5) - 2);
+    const [x, y] = [box.x + box.width / 2 + (tap % 3) * 3 - 3, box.y + at + ((tap * 7) % 5) - 2];
+    // With very large text the foot covers part of the strip.
+    if (await page.evaluate(([x, y]) => document.elementFromPoint(x, y)?.closest(".tap-strip") !== null, [x, y])) await page.mouse.click(x, y);
   }
 }
 
@@ -179,8 +181,16 @@ export const SCREENS = [
     },
   },
   { name: "bench-ruler", path: "#/bench/ruler", act: (page) => scaled(page) },
-  { name: "bench-comb", path: "#/bench", act: (page) => marks(page, "stitch-comb", "Stitches by a comb") },
-  { name: "walk-comb", path: "#/bench", act: (page) => marks(page, "stitch-comb", "Stitches by a comb", of(3, "check/spi")) },
+  { name: "bench-comb", path: "#/bench", act: (page) => marks(page, "stitch-comb", "Stitches by a comb") }, // not laid yet: no reading
+  {
+    name: "walk-comb",
+    path: "#/bench",
+    act: async (page) => {
+      await marks(page, "stitch-comb", "Stitches by a comb", of(3, "check/spi"));
+      await main(page).getByRole("button", { name: "Bars a little wider" }).click();
+      await main(page).locator("output.marks-figure b").waitFor();
+    },
+  },
   {
     name: "walk-taps",
     path: "#/bench",

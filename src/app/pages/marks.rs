@@ -106,7 +106,7 @@ fn Comb(props: &MarkProps) -> Html {
                 <svg class="comb" width="58" height={height.to_string()} viewBox={format!("0 0 58 {height}")} aria-hidden="true"><path d={path} /></svg>
             </div>
             <div class="side">
-                <label for="pitch">{ "Wider or closer" }</label>
+                <label class="unseen" for="pitch">{ "Wider or closer" }</label>
                 <button type="button" class="second" onclick={nudge(-fine)} aria-label="Bars a little closer">{ "−" }</button>
                 <input id="pitch" type="range" min={PITCH.0.ln().to_string()} max={PITCH.1.ln().to_string()} step="0.001" value={pitch.ln().to_string()} {oninput}
                     aria-valuetext={format!("{:.2} millimetres from bar to bar, {bars} bars", *pitch)} />
@@ -181,7 +181,7 @@ fn TapAlong(props: &MarkProps) -> Html {
                 </div>
             </div>
             <div class="side">
-                <span role="status">{ format!("{} taps", places.len()) }</span>
+                <span role="status">{ if places.len() == 1 { "1 tap".to_owned() } else { format!("{} taps", places.len()) } }</span>
                 <button type="button" class="second" onclick={less} disabled={places.is_empty()}>{ "Undo tap" }</button>
                 <button type="button" class="second" onclick={none} disabled={places.is_empty()}>{ "Begin again" }</button>
             </div>

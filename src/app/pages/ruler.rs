@@ -23,9 +23,11 @@ pub struct Props {
     pub send: Callback<Message>,
 }
 
-/// CSS pixels to the millimetre that most phones and most desks have; where fitting begins.
+/// CSS pixels to the millimetre that most phones and most desks have; where fitting begins. Never so many that a card's frame is wider
+/// than the page.
 fn usual() -> f64 {
-    if screen::width() < 700.0 { 6.1 } else { 3.8 }
+    let usual = if screen::width() < 700.0 { 6.1 } else { 3.8 };
+    CARD.short_mm.map_or(usual, |mm| (screen::width() / mm).min(usual))
 }
 
 /// Step of the fine buttons in CSS pixels: finer than half of one.
