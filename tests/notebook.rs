@@ -9,8 +9,8 @@ use garment_assay::garment::{Act, Answer, Garment, Given, Id, Readings, Taped};
 use garment_assay::grading::Care;
 use garment_assay::measure::STITCH_DENSITY;
 use garment_assay::notebook::{
-    Change, Elsewhere, FaultyShelf, ImportFault, KeepFault, MemoryShelf, Mode, Notebook, Page, Shelf, ShelfFault, Unreadable,
-    export, import, read, write,
+    Change, Elsewhere, FaultyShelf, ImportFault, KeepFault, MemoryShelf, Mode, Notebook, Page, Settings, Shelf, ShelfFault,
+    Theme, Unreadable, export, export_all, import, read, write,
 };
 use garment_assay::quantity::{Amount, Unit};
 use garment_assay::trade::{Currency, Day, PriceKind, Ticket};
@@ -1033,4 +1033,31 @@ fn what_is_taken_beside_says_where_it_is_from_and_never_grows_beyond_a_name() {
     assert_eq!(beside.label(), "From a file");
     assert!(beside.id().as_str().len() <= Id::LONGEST && beside.id() != mine.id());
     assert_eq!(beside.entries(), theirs.entries());
+}
+
+#[test]
+fn one_file_restores_the_settings_too() {
+    let settings = Settings { currency: Currency::Jpy, theme: Theme::Dark, ..Settings::default() };
+    let file = export_all(&[&full("a")], &settings, day());
+    let read = import(&file, &[], Mode::Replace).expect("a whole file");
+    assert_eq!(read.settings, Some(settings));
+    assert_eq!(import(&export(&[&full("a")], day()), &[], Mode::Replace).expect("a whole file").settings, None);
+}
+
+#[test]
+fn a_file_that_holds_a_garment_and_what_was_once_set_beside_it_brings_no_two_of_one_name() {
+    let mine = full("a").after(Act::Label("mine".to_owned()));
+    let theirs = full("a").after(Act::Label("theirs".to_owned()));
+    let first = import(&export(&[&theirs], day()), &[&mine], Mode::Merge).expect("a whole file").changes;
+    let [Change::AddBeside(beside)] = &first[..] else { panic!("{first:?}") };
+    let edited = beside.after(Act::Note("edited".to_owned()));
+    let changes = import(&export(&[&theirs, &edited], day()), &[&mine], Mode::Merge).expect("a whole file").changes;
+    let added: Vec<&Id> = changes
+        .iter()
+        .filter_map(|change| match change {
+            Change::Add(garment) | Change::AddBeside(garment) => Some(garment.id()),
+            _ => None,
+        })
+        .collect();
+    assert_eq!(added, [edited.id()]);
 }

@@ -371,3 +371,96 @@ impl Model {
         effects
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use garment_assay::catalog::FAMILIES;
+    use garment_assay::garment::Answer;
+    use garment_assay::trade::Currency;
+
+    fn id(name: &str) -> Id {
+        Id::new(name).expect("a plain name")
+    }
+
+    fn day() -> Day {
+        Day::new(2026, 11, 25).expect("a day")
+    }
+
+    fn model(garments: Vec<Garment>) -> Model {
+        Model {
+            route: Route::Rack,
+            garments: garments.into_iter().map(Rc::new).collect(),
+            set_aside: Rc::default(),
+            settings: Settings::default(),
+            undo: Rc::default(),
+            notice: None,
+            unkept: Rc::default(),
+            fault: None,
+            low_on_room: false,
+            on_the_way: 0,
+            wide: false,
+            today: day(),
+            scale: None,
+            scale_void: false,
+        }
+    }
+
+    fn garment(name: &str) -> Garment {
+        Garment::new(id(name), FAMILIES[0], day())
+    }
+
+    fn answered() -> Act {
+        Act::Answer(FAMILIES[0].checks[0], Answer::CannotTell)
+    }
+
+    #[test]
+    fn what_another_window_wrote_cannot_be_undone_by_what_was_done_here_before() {
+        let mut model = model(vec![garment("a")]);
+        model.after(Message::Done(id("a"), answered()));
+        assert!(model.can_take_back(&id("a")));
+        let theirs = garment("a").after(Act::Label("theirs".to_owned()));
+        model.after(Message::ChangedElsewhere(Box::new(theirs.clone())));
+        assert!(model.after(Message::TakeBack(id("a"))).is_empty());
+        assert_eq!(model.garment(&id("a")).map(|garment| garment.as_ref()), Some(&theirs));
+    }
+
+    #[test]
+    fn a_deleted_garment_comes_back_with_undo() {
+        let mut model = model(vec![garment("a"), garment("b")]);
+        assert_eq!(model.after(Message::Delete(id("a"))), [Effect::Discard(id("a"))]);
+        assert!(model.garment(&id("a")).is_none());
+        model.after(Message::UndoNotice);
+        assert!(model.garment(&id("a")).is_some());
+    }
+
+    #[test]
+    fn undoing_an_import_does_not_take_what_was_done_since() {
+        let mut model = model(Vec::new());
+        model.after(Message::Import(vec![Change::Add(garment("a"))], None));
+        model.after(Message::Done(id("a"), answered()));
+        assert!(model.after(Message::UndoNotice).is_empty());
+        assert_eq!(model.garment(&id("a")).map(|garment| garment.answered()), Some(1));
+    }
+
+    #[test]
+    fn a_reading_taken_on_the_ruler_leads_back_to_its_check() {
+        let mut model = model(vec![garment("a")]);
+        let check = FAMILIES[0].checks[0].key.to_owned();
+        model.route = Route::Marks("stitch-comb".to_owned(), Some((id("a"), check.clone())));
+        let effects = model.after(Message::Done(id("a"), answered()));
+        assert_eq!(effects.last(), Some(&Effect::Open(Route::Check(id("a"), check.clone()))));
+        // So does one that changes nothing.
+        assert_eq!(model.after(Message::Done(id("a"), answered())), [Effect::Open(Route::Check(id("a"), check))]);
+    }
+
+    #[test]
+    fn settings_of_a_file_are_taken_only_when_it_brings_some() {
+        let mut model = model(Vec::new());
+        let yen = Settings { currency: Currency::Jpy, ..Settings::default() };
+        model.after(Message::Import(Vec::new(), None));
+        assert_eq!(model.settings, Settings::default());
+        assert_eq!(model.after(Message::Import(Vec::new(), Some(yen))), [Effect::KeepSettings]);
+        assert_eq!(model.settings, yen);
+    }
+}
