@@ -2,60 +2,14 @@
 
 use crate::source::{Kind, Source};
 
-/// One expert’s estimate.
-pub static JUDGEMENT: Source =
-    Source { name: "judgement", title: "One expert’s estimate; nobody measured it.", kind: Kind::Judgement };
-
-/// Widely done, with no single source.
-pub static COMMON_PRACTICE: Source = Source {
-    name: "common practice",
-    title: "Widely known and done in the trade; no single source.",
-    kind: Kind::CommonPractice,
-};
-
-/// Stitch types by number.
-pub static ISO_4915: Source = Source {
-    name: "ISO 4915",
-    title: "ISO 4915, Textiles: stitch types, classification and terminology. Class digits seen in university course notes; \
-        the standard itself not read.",
-    kind: Kind::Standard,
-};
+// What instruments lean on too stands with them.
+pub use crate::measure::sources::{COMMON_PRACTICE, D3107, D6193, ISO_4915, ISO_16322, JUDGEMENT, TM207};
 
 /// Seam types by number.
 pub static ISO_4916: Source = Source {
     name: "ISO 4916",
     title: "ISO 4916, Textiles: seam types, classification and terminology. Class digits seen in a primer; the standard itself \
         not read.",
-    kind: Kind::Standard,
-};
-
-/// Stitches and seams by letter.
-pub static D6193: Source = Source {
-    name: "ASTM D6193",
-    title: "ASTM D6193, Standard practice for stitches and seams. The felled seam LSc seen in a seam chart.",
-    kind: Kind::Standard,
-};
-
-/// Stretch and growth of woven stretch cloth.
-pub static D3107: Source = Source {
-    name: "ASTM D3107",
-    title: "ASTM D3107, Stretch properties of fabrics woven from stretch yarns. Scope and loads seen; the formula symbols from \
-        memory. The hand pull here only follows its idea.",
-    kind: Kind::Standard,
-};
-
-/// Seam twist in garments.
-pub static TM207: Source = Source {
-    name: "AATCC TM207",
-    title: "AATCC TM207, Seam twist in garments before and after home laundering. A reading before washing is part of the \
-        method.",
-    kind: Kind::Standard,
-};
-
-/// Twist stated in millimetres, per cent or as an angle.
-pub static ISO_16322: Source = Source {
-    name: "ISO 16322",
-    title: "ISO 16322, Textiles: determination of spirality after laundering, parts 1 to 3. Seen as national adoptions.",
     kind: Kind::Standard,
 };
 
