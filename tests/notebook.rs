@@ -1061,3 +1061,15 @@ fn a_file_that_holds_a_garment_and_what_was_once_set_beside_it_brings_no_two_of_
         .collect();
     assert_eq!(added, [edited.id()]);
 }
+
+#[test]
+fn what_was_given_on_the_bench_is_kept_and_erased_with_the_rest() {
+    let (mut notebook, _) = Notebook::open(MemoryShelf::default());
+    let given =
+        vec![Given { input: "count", amount: 24.0, unit: Unit::Count }, Given { input: "length", amount: 3.0, unit: Unit::Inch }];
+    assert_eq!(notebook.on_the_bench(&STITCH_DENSITY), None);
+    notebook.keep_on_the_bench(&Readings { instrument: &STITCH_DENSITY, given: given.clone() }).expect("room");
+    assert_eq!(notebook.on_the_bench(&STITCH_DENSITY), Some(given));
+    notebook.erase().expect("a shelf that works");
+    assert_eq!(notebook.on_the_bench(&STITCH_DENSITY), None);
+}

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 use std::rc::Rc;
 
 use garment_assay::catalog::Family;
-use garment_assay::garment::{Act, Garment, Id};
+use garment_assay::garment::{Act, Garment, Id, Readings};
 use garment_assay::measure::ScreenScale;
 use garment_assay::notebook::{Change, SetAside, Settings, ShelfFault};
 use garment_assay::trade::{Day, Ticket};
@@ -118,6 +118,8 @@ pub enum Message {
     Healed(Vec<Garment>, Vec<Id>, Vec<String>),
     /// A page that cannot be read is to be dropped.
     DropSetAside(String),
+    /// An instrument was given these on the bench.
+    Tried(Readings),
     /// The ruler was fitted to this screen, or is to be fitted again.
     ScaleFitted(Option<ScreenScale>),
     /// The page is on another screen or at another zoom: what is kept for it, and whether something is kept for others.
@@ -135,6 +137,8 @@ pub enum Effect {
     Discard(Id),
     /// Keep the settings.
     KeepSettings,
+    /// Keep what was given to an instrument on the bench.
+    KeepOnTheBench(Readings),
     /// Keep or forget the scale of this screen.
     KeepScale(Option<ScreenScale>),
     /// Erase shelf and mirror.
@@ -321,6 +325,7 @@ impl Model {
                 Rc::make_mut(&mut self.set_aside).retain(|page| page.key != key);
                 vec![Effect::DropSetAside(key)]
             }
+            Message::Tried(readings) => vec![Effect::KeepOnTheBench(readings)],
             Message::ScaleFitted(scale) => {
                 self.scale = scale;
                 self.scale_void = false;

@@ -259,7 +259,9 @@ impl Component for App {
             (Route::SeamKind, _) => html! { <SeamKind backs={looks(&BACK)} rows={looks(&ROWS)} edges={looks(&EDGE)} /> },
             (Route::Ruler, _) => html! { <RulerPage scale={model.scale} void={model.scale_void} {system} send={send.clone()} /> },
             (Route::Instrument(key), _) if instrument_of(key).is_some() => match instrument_of(key) {
-                Some(instrument) => html! { <InstrumentPage key={instrument.key} {instrument} {system} /> },
+                Some(instrument) => {
+                    html! { <InstrumentPage key={instrument.key} {instrument} given={self.notebook.on_the_bench(instrument)} {system} send={send.clone()} /> }
+                }
                 None => Html::default(),
             },
             (Route::Marks(key, target), _) if instrument_of(key).is_some() => match instrument_of(key) {
@@ -370,6 +372,11 @@ impl App {
             }
             Effect::KeepSettings => {
                 if let Err(KeepFault(fault)) = self.notebook.keep_settings(&self.model.settings.write()) {
+                    self.model.fault = Some(fault);
+                }
+            }
+            Effect::KeepOnTheBench(readings) => {
+                if let Err(KeepFault(fault)) = self.notebook.keep_on_the_bench(&readings) {
                     self.model.fault = Some(fault);
                 }
             }

@@ -3,14 +3,15 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::checksum::checksum;
-use super::page::{Page, Unreadable, read, write, write_gone};
+use super::page::{self, Page, Unreadable, read, write, write_gone};
 use super::scale;
 use super::shelf::{Shelf, ShelfFault};
-use crate::garment::{Garment, Id};
-use crate::measure::ScreenScale;
+use crate::garment::{Garment, Given, Id, Readings};
+use crate::measure::{Instrument, ScreenScale};
 
 const PAGE: &str = "garment-assay/page/";
 const DAMAGED: &str = "garment-assay/damaged/";
+const BENCH: &str = "garment-assay/bench/";
 const SCALE: &str = "garment-assay/scale/";
 const SETTINGS: &str = "garment-assay/settings";
 const BALLAST: &str = "garment-assay/ballast";
@@ -401,6 +402,21 @@ impl<S: Shelf> Notebook<S> {
     /// The shelf refused; the settings that were there still are.
     pub fn keep_settings(&mut self, text: &str) -> Result<(), KeepFault> {
         self.put(SETTINGS, text).map(|_| ()).map_err(KeepFault)
+    }
+
+    /// What was last given to an instrument on the bench; none when there is none or it cannot be read.
+    pub fn on_the_bench(&self, instrument: &'static Instrument) -> Option<Vec<Given>> {
+        let text = self.shelf.get(&format!("{BENCH}{}", instrument.key)).ok()??;
+        page::given_read(instrument, &serde_json::from_str(&text).ok()?)
+    }
+
+    /// Keeps what was given to an instrument on the bench, so that it can be looked at again and corrected.
+    ///
+    /// # Errors
+    /// The shelf refused; what was kept before still is.
+    pub fn keep_on_the_bench(&mut self, readings: &Readings) -> Result<(), KeepFault> {
+        let text = page::given_written(&readings.given).to_string();
+        self.put(&format!("{BENCH}{}", readings.instrument.key), &text).map(|_| ()).map_err(KeepFault)
     }
 
     /// The scale kept for a screen of that name; none when there is none or it cannot be read.

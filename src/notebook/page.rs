@@ -16,6 +16,7 @@ use crate::catalog::{FAMILIES, Family};
 use crate::check::Check;
 use crate::garment::{Act, Answer, Garment, Given, Id, Readings, Taped};
 use crate::grading::Care;
+use crate::measure::Instrument;
 use crate::quantity::{Amount, Unit};
 use crate::trade::{Currency, Day, PriceKind, Ticket};
 
@@ -185,14 +186,29 @@ fn answer_written(check: &Check, answer: &Answer) -> Value {
         Answer::Measured(Readings { instrument, given }) => json!({
             "check": check.key,
             "instrument": instrument.key,
-            "measured": given
-                .iter()
-                .map(|given| json!({ "input": given.input, "amount": given.amount, "unit": given.unit.key() }))
-                .collect::<Vec<_>>(),
+            "measured": given_written(given),
         }),
         Answer::CannotTell => json!({ "check": check.key, "cannot_tell": true }),
         Answer::Skipped => json!({ "check": check.key, "skipped": true }),
     }
+}
+
+/// What was given for the inputs of an instrument.
+pub(super) fn given_written(given: &[Given]) -> Value {
+    given.iter().map(|given| json!({ "input": given.input, "amount": given.amount, "unit": given.unit.key() })).collect()
+}
+
+/// The other way; none when anything in it is not known or not whole.
+pub(super) fn given_read(instrument: &'static Instrument, value: &Value) -> Option<Vec<Given>> {
+    let given = value.as_array()?.iter().map(|reading| {
+        let input = reading.get("input").filter(|_| has_only(reading, &["input", "amount", "unit"]))?.as_str()?;
+        Some(Given {
+            input: instrument.input(input)?.1.key,
+            amount: reading.get("amount")?.as_f64()?,
+            unit: Unit::from_key(reading.get("unit")?.as_str()?)?,
+        })
+    });
+    given.collect()
 }
 
 /// Reads the facts of a garment. What this version does not know within them is set aside whole, not dropped and not half read.
@@ -329,13 +345,6 @@ fn answer_read(family: &'static Family, value: &Value) -> Option<(&'static Check
         None => check.instruments.first().copied()?,
         Some(key) => check.instrument(key.as_str()?)?,
     };
-    let given = value.get("measured")?.as_array()?.iter().map(|reading| {
-        let input = reading.get("input").filter(|_| has_only(reading, &["input", "amount", "unit"]))?.as_str()?;
-        Some(Given {
-            input: instrument.inputs.iter().find(|known| known.key == input)?.key,
-            amount: reading.get("amount")?.as_f64()?,
-            unit: Unit::from_key(reading.get("unit")?.as_str()?)?,
-        })
-    });
-    Some((check, Answer::Measured(Readings { instrument, given: given.collect::<Option<Vec<_>>>()? })))
+    let given = given_read(instrument, value.get("measured")?)?;
+    Some((check, Answer::Measured(Readings { instrument, given })))
 }

@@ -352,3 +352,19 @@ test("cloth weighed on a luggage scale answers its check", async () => {
     await until(() => main(page).locator(".answer em").count(), (count) => count === 0, "the shares to go");
   });
 });
+
+test("a reading on the bench is there again after leaving and loading, and can be corrected", async () => {
+  await visit({ path: "#/bench/stitch-density" }, async ({ page }) => {
+    const field = (name) => main(page).getByRole("textbox", { name, exact: true });
+    await field("Stitches").fill("24");
+    await field("Length").fill("76");
+    await field("Length").press("Tab");
+    await go(page, "#/bench", "Bench");
+    await reload(page);
+    await go(page, "#/bench/stitch-density", "What to do");
+    await until(() => field("Stitches").inputValue(), (value) => value === "24", "the count");
+    assert.match(await said(page), /^8\.02 ± 0\.15 per inch/);
+    await field("Stitches").fill("25");
+    assert.match(await said(page), /^8\.36 ± 0\.15 per inch/);
+  });
+});

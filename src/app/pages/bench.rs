@@ -1,11 +1,13 @@
 //! The bench: instruments, to use alone or from a check.
 
 use garment_assay::catalog::bench::{DRAWERS, GRADES};
+use garment_assay::garment::Given;
 use garment_assay::measure::{Instrument, ScreenScale};
 use garment_assay::quantity::System;
 use garment_assay::specimen::Picture;
 use yew::prelude::*;
 
+use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::drawn::Drawn;
 use crate::app::parts::instrument_form::InstrumentForm;
@@ -81,14 +83,19 @@ pub fn Bench(props: &Props) -> Html {
 pub struct InstrumentProps {
     /// The instrument.
     pub instrument: &'static Instrument,
+    /// What was last given to it here.
+    pub given: Option<Vec<Given>>,
     /// Metric or imperial.
     pub system: System,
+    /// Where messages go.
+    pub send: Callback<Message>,
 }
 
 /// One instrument, used alone.
 #[component]
 pub fn InstrumentPage(props: &InstrumentProps) -> Html {
-    let InstrumentProps { instrument, system } = props;
+    let InstrumentProps { instrument, given, system, send } = props;
+    let kept = send.reform(Message::Tried);
     let instrument = *instrument;
     html! {
         <>
@@ -102,7 +109,7 @@ pub fn InstrumentPage(props: &InstrumentProps) -> Html {
                     <ol class="steps">{ for instrument.steps.iter().map(|step| html! { <li key={*step}>{ *step }</li> }) }</ol>
                 </section>
             }
-            <section class="card"><InstrumentForm key={instrument.key} {instrument} system={*system} /></section>
+            <section class="card"><InstrumentForm key={instrument.key} {instrument} given={given.clone()} system={*system} {kept} /></section>
             if let Some(scale) = GRADES.iter().find(|scale| scale.instrument == instrument) {
                 <section class="card">
                     <h2>{ "The grades, drawn" }</h2>

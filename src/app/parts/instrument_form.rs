@@ -26,6 +26,9 @@ pub struct Props {
     /// Called when the reading is to be used.
     #[prop_or_default]
     pub used: Callback<Readings>,
+    /// Called with a whole reading when a field is left, where the form stands by itself.
+    #[prop_or_default]
+    pub kept: Option<Callback<Readings>>,
     /// A further sentence on what the readings come to, where the form serves a check.
     #[prop_or_default]
     pub advice: Option<Callback<Readings, Option<String>>>,
@@ -40,7 +43,7 @@ struct Typed {
 
 type Draft = BTreeMap<&'static str, Typed>;
 
-fn kept(given: &Option<Vec<Given>>) -> Draft {
+fn drafted(given: &Option<Vec<Given>>) -> Draft {
     given
         .iter()
         .flatten()
@@ -204,16 +207,16 @@ fn outcome_shown(outcome: &Outcome, instrument: &'static Instrument, system: Sys
 /// An instrument's form.
 #[component]
 pub fn InstrumentForm(props: &Props) -> Html {
-    let Props { instrument, given, system, verb, used, advice } = props;
+    let Props { instrument, given, system, verb, used, kept, advice } = props;
     let (instrument, system) = (*instrument, *system);
-    let draft = use_state(|| kept(given));
+    let draft = use_state(|| drafted(given));
     let touched = use_state_eq(|| false);
     {
         // An undo, or another window, may change what is kept.
         let draft = draft.clone();
         use_effect_with(given.clone(), move |given| {
             if given.is_some() {
-                draft.set(kept(given));
+                draft.set(drafted(given));
             }
         });
     }
@@ -242,8 +245,15 @@ pub fn InstrumentForm(props: &Props) -> Html {
         })
     };
     let left = {
-        let touched = touched.clone();
-        Callback::from(move |()| touched.set(true))
+        // On the bench, where nothing is answered with it, a reading is kept when a field is left.
+        let (touched, kept) = (touched.clone(), kept.clone());
+        let whole = outcome.as_ref().and_then(|_| typed.as_ref().ok().cloned());
+        Callback::from(move |()| {
+            touched.set(true);
+            if let (Some(kept), Some(readings)) = (&kept, &whole) {
+                kept.emit(readings.clone());
+            }
+        })
     };
     let use_it = {
         let (used, typed) = (used.clone(), typed.as_ref().ok().cloned());
