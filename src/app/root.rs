@@ -5,7 +5,7 @@ use std::rc::Rc;
 use garment_assay::catalog::Family;
 use garment_assay::catalog::bench::{LOOKS, POINTS};
 use garment_assay::check::Check;
-use garment_assay::garment::{Act, Answer, Garment, Id};
+use garment_assay::garment::{Act, Answer, Garment, Id, Readings};
 use garment_assay::measure::{BACK, EDGE, INSTRUMENTS, Instrument, Look, ROWS, ScreenScale};
 use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Page, Settings, read};
 use garment_assay::specimen::Picture;
@@ -270,10 +270,14 @@ impl Component for App {
                         .as_ref()
                         .zip(shown)
                         .and_then(|((id, check), garment)| Some((id.clone(), check_of(garment.family(), check)?)));
-                    let kept = target.as_ref().zip(shown).and_then(|((_, check), garment)| match garment.answer(check)? {
+                    let answered = target.as_ref().zip(shown).and_then(|((_, check), garment)| match garment.answer(check)? {
                         Answer::Measured(readings) if readings.instrument == instrument => Some(readings.clone()),
                         _ => None,
                     });
+                    let kept = match &target {
+                        Some(_) => answered,
+                        None => self.notebook.on_the_bench(instrument).map(|given| Readings { instrument, given }),
+                    };
                     html! { <Marks key={instrument.key} {instrument} scale={model.scale} {system} {target} {kept} send={send.clone()} /> }
                 }
                 None => Html::default(),

@@ -368,3 +368,16 @@ test("a reading on the bench is there again after leaving and loading, and can b
     assert.match(await said(page), /^8\.36 ± 0\.15 per inch/);
   });
 });
+
+test("a comb laid on the bench lies as it lay after loading again", async () => {
+  await visit({ path: "#/bench/ruler" }, async ({ page }) => {
+    await fitCard(page, 6);
+    await go(page, "#/bench/stitch-comb/marks", "Stitches by a comb");
+    await main(page).getByLabel("Wider or closer").fill(String(Math.log(5).toFixed(3)));
+    const figure = main(page).locator("output");
+    await until(() => figure.innerText(), (text) => /^5\.\d/.test(text), "a reading");
+    const before = await figure.innerText();
+    await reload(page);
+    await until(() => figure.innerText(), (text) => text === before, "the same reading");
+  });
+});

@@ -124,9 +124,14 @@ fn TapAlong(props: &MarkProps) -> Html {
     let strip = use_node_ref();
     let mm: Vec<f64> = places.iter().map(|px| px / scale.px_per_mm).collect();
     let taps = density_from_taps(&mm, usual(&STITCH_TAPS, "tap-spread"), scale.relative);
+    let begun = use_mut_ref(|| false);
+    *begun.borrow_mut() |= !places.is_empty();
     {
-        let read = read.clone();
-        use_effect_with(taps.as_ref().ok().map(|taps| taps.readings), move |readings| {
+        let (read, begun) = (read.clone(), begun.clone());
+        use_effect_with((taps.as_ref().ok().map(|taps| taps.readings), places.len()), move |(readings, _)| {
+            if !*begun.borrow() {
+                return;
+            }
             let readings = readings.map(|[count, stitch, spread, ruler]| {
                 let given = given([
                     ("taps", count, Unit::Count),
@@ -197,7 +202,16 @@ fn TapAlong(props: &MarkProps) -> Html {
 pub fn Marks(props: &Props) -> Html {
     let Props { instrument, scale, system, target, kept, send } = props;
     use_view();
-    let readings = use_state_eq(|| None::<Readings>);
+    // What was read before stands until something else is read.
+    let readings = use_state_eq(|| kept.clone());
+    {
+        let (send, alone) = (send.clone(), target.is_none());
+        use_effect_with((*readings).clone(), move |readings| {
+            if let Some(readings) = readings.clone().filter(|_| alone) {
+                send.emit(Message::Tried(readings));
+            }
+        });
+    }
     let read = {
         let readings = readings.clone();
         Callback::from(move |now| readings.set(now))
