@@ -21,6 +21,15 @@ impl Band {
     /// All bands, worst first.
     pub const ALL: [Band; 5] = [Band::Poor, Band::Basic, Band::Sound, Band::Fine, Band::Exceptional];
 
+    /// Borders between the bands, in standard deviations of quality among new garments of the family. They cut the market into 6.7, 24.2,
+    /// 38.3, 24.2 and 6.7 per cent. Judgement.
+    pub const BORDERS: [f64; 4] = [-1.5, -0.5, 0.5, 1.5];
+
+    /// The band in which a quality lies; one on a border lies in the better.
+    pub fn of(quality: f64) -> Band {
+        Band::ALL[Band::BORDERS.iter().filter(|border| quality >= **border).count()]
+    }
+
     /// The word on the screen and on the sheet.
     pub const fn name(self) -> &'static str {
         match self {

@@ -104,14 +104,8 @@ pub fn strength(points: f64) -> &'static str {
 }
 
 /// Where a quality stands, in words.
-pub fn place(quality: f64) -> &'static str {
-    match quality {
-        q if q < -1.5 => "poor",
-        q if q < -0.5 => "basic",
-        q if q < 0.5 => "sound",
-        q if q < 1.5 => "fine",
-        _ => "exceptional",
-    }
+pub fn place(quality: f64) -> String {
+    Band::of(quality).name().to_lowercase()
 }
 
 /// A reading with its spread in the unit that its check speaks, and in the person's own where that is another.

@@ -27,9 +27,6 @@ pub(super) const PAD: usize = 24;
 pub(super) const ETA: usize = PSI + 2 * PAD;
 /// Variance of psi among new garments: quality has variance 1, the reading error is on top.
 pub(super) const VARIANCE: f64 = 1.0 + READING_ERROR * READING_ERROR;
-/// Borders between the bands, in standard deviations of quality among new garments. They cut the market into 6.7, 24.2, 38.3,
-/// 24.2 and 6.7 per cent. Judgement.
-const CUTS: [f64; 4] = [-1.5, -0.5, 0.5, 1.5];
 /// How many spreads of a group's error the sum takes in. Six leave an error of 2e-6 where groups contradict each other.
 const REACH: f64 = 7.5;
 
@@ -117,8 +114,8 @@ impl Grid {
         let bands = std::array::from_fn(|node| {
             let at = |cut: f64| (cut - psi_at(node) / VARIANCE) / sd_given_psi();
             std::array::from_fn(|band| {
-                let low = if band == 0 { f64::NEG_INFINITY } else { at(CUTS[band - 1]) };
-                let high = if band + 1 == Band::ALL.len() { f64::INFINITY } else { at(CUTS[band]) };
+                let low = if band == 0 { f64::NEG_INFINITY } else { at(Band::BORDERS[band - 1]) };
+                let high = if band + 1 == Band::ALL.len() { f64::INFINITY } else { at(Band::BORDERS[band]) };
                 normal::area_between(low, high)
             })
         });

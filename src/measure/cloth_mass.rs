@@ -346,7 +346,7 @@ static BUILT: [Input; 10] = [
     Input::measured(
         "warp-crimp",
         "Crimp of the ends",
-        "Draw a thread out of 100 mm, straighten it: each mm longer is one per cent. Leave it if you cannot: 9 suits denim.",
+        "On cloth of your own only: draw a thread out of 100 mm, straighten it; each mm longer is one per cent. Else leave it: 9 suits denim.",
         [Unit::Percent; 3],
         [0.0, 60.0],
     )

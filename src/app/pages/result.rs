@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use garment_assay::garment::{Answer, Appraisal, Garment, Moved, Proposal};
 use garment_assay::quantity::System;
-use garment_assay::trade::{Aspect, Stage};
+use garment_assay::trade::{Aspect, Band, Stage};
 use yew::prelude::*;
 
 use crate::app::appraisals::Appraisals;
@@ -101,7 +101,7 @@ fn aspects(appraisal: &Appraisal) -> Html {
                             <b>{ aspect.name() }</b>
                             <svg class="aspect-bar" viewBox="0 0 100 12" aria-hidden="true" focusable="false" preserveAspectRatio="none">
                                 <rect class="tape-strip" y="3" width="100" height="6" />
-                                <path class="aspect-cuts" d="M25 3v6M41.700 3v6M58.300 3v6M75 3v6" />
+                                <path class="aspect-cuts" d={Band::BORDERS.map(|border| format!("M{} 3v6", along(border))).concat()} />
                                 <path class="aspect-range" d={format!("M{low} 6H{high}")} />
                                 <path class="aspect-middle" d={format!("M{middle} 0v12")} />
                             </svg>

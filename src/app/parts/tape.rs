@@ -16,8 +16,6 @@ const HILL_FOOT: f64 = 46.0;
 /// Height of the hill at a density of 1; a belief with a spread of half a band stands four fifths as high.
 const HILL_HEIGHT: f64 = 54.0;
 const POINTS: usize = 61;
-/// Where one band gives way to the next.
-const CUTS: [f64; 4] = [-1.5, -0.5, 0.5, 1.5];
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -66,7 +64,7 @@ pub fn Tape(props: &Props) -> Html {
     // Bare, the strip is thinner and its bands have no names: the headline stands beside it.
     let strip = if props.bare { 10.0 } else { 26.0 };
     let under = HILL_FOOT + strip + if props.bare { 7.0 } else { 10.0 };
-    let edges: Vec<f64> = [-ENDS].into_iter().chain(CUTS).chain([ENDS]).map(along).collect();
+    let edges: Vec<f64> = [-ENDS].into_iter().chain(Band::BORDERS).chain([ENDS]).map(along).collect();
     html! {
         <div class="tape">
             if !props.bare {
@@ -89,7 +87,7 @@ pub fn Tape(props: &Props) -> Html {
                     }) }
                 </g>
                 }
-                <path class="tape-cuts" d={CUTS.map(|cut| format!("M{} {HILL_FOOT}v{strip}", tenth(along(cut)))).concat()} />
+                <path class="tape-cuts" d={Band::BORDERS.map(|cut| format!("M{} {HILL_FOOT}v{strip}", tenth(along(cut)))).concat()} />
                 if checked {
                     <path class="tape-range" d={format!("M{} {under}H{}", tenth(along(low)), tenth(along(high)))} />
                     <circle class="tape-middle" cx={tenth(along(middle)).to_string()} cy={under.to_string()} r="5" />
