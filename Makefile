@@ -32,7 +32,7 @@ test: test-rust test-browser ## run every test
 
 test-rust: ## run the tests that need no browser
 	@echo "test: the library, on this machine"
-	@$(tools) native cargo test --quiet --no-default-features
+	@$(tools) native cargo test --quiet --workspace --no-default-features
 	@echo "test: what of the app needs no browser, on this machine"
 	@$(tools) native cargo test --quiet --features web --bins
 
@@ -50,7 +50,7 @@ lint: ## check form and find doubtful code, in Rust, styles and scripts
 	@$(tools) node node node_modules/eslint/bin/eslint.js .
 
 format: ## put the Rust code into its form
-	@$(tools) native cargo fmt
+	@$(tools) native cargo fmt --all
 
 size: build ## weigh what a first visit loads
 	@$(tools) node node scripts/size.mjs

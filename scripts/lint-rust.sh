@@ -15,10 +15,10 @@ if ! cargo "$1" --version >/dev/null 2>&1; then
 fi
 
 case $1 in
-  fmt) cargo fmt --check ;;
+  fmt) cargo fmt --all --check ;;
   clippy)
     cargo check --quiet --lib --no-default-features
-    cargo clippy --quiet --all-targets --no-default-features -- -D warnings
+    cargo clippy --quiet --workspace --all-targets --no-default-features -- -D warnings
     cargo clippy --quiet --all-targets --features web -- -D warnings
     ;;
 esac
