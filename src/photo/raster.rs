@@ -1,5 +1,7 @@
 //! A picture as the browser decodes it.
 
+use crate::Point;
+
 /// Pixels of a picture, four bytes each (red, green, blue, opacity; sRGB, not premultiplied), row by row from the top. Borrowed, never copied whole.
 #[derive(Clone, Copy, Debug)]
 pub struct Raster<'a> {
@@ -31,6 +33,22 @@ impl<'a> Raster<'a> {
         let at = 4 * (clamped(y, self.height) * self.width + clamped(x, self.width));
         [self.rgba[at], self.rgba[at + 1], self.rgba[at + 2]]
     }
+
+    /// Red, green and blue (0 to 255) at a place between the centres of pixels, bilinear; a place that is not finite counts as the corner.
+    pub fn colour(&self, at: Point) -> [f32; 3] {
+        let (column, row) = (at.x.floor(), at.y.floor());
+        let (right, down) = ((at.x - column) as f32, (at.y - row) as f32);
+        let (x, y) = (column as isize, row as isize);
+        let [a, b, c, d] =
+            [(x, y), (x.saturating_add(1), y), (x, y.saturating_add(1)), (x.saturating_add(1), y.saturating_add(1))]
+                .map(|(x, y)| self.pixel(x, y).map(f32::from));
+        if !(right + down).is_finite() {
+            return a;
+        }
+        std::array::from_fn(|n| {
+            (a[n] * (1.0 - right) + b[n] * right) * (1.0 - down) + (c[n] * (1.0 - right) + d[n] * right) * down
+        })
+    }
 }
 
 #[cfg(test)]
@@ -51,5 +69,10 @@ mod tests {
         let raster = Raster::new(2, 2, &bytes).expect("a picture");
         assert_eq!(raster.pixel(-5, -5), [0, 1, 2]);
         assert_eq!(raster.pixel(9, 9), [12, 13, 14]);
+        assert_eq!(raster.colour(Point { x: 0.5, y: 0.5 }), [6.0, 7.0, 8.0]);
+        assert_eq!(
+            raster.colour(Point { x: f64::NAN, y: f64::INFINITY }),
+            raster.colour(Point { x: f64::NAN, y: f64::INFINITY })
+        );
     }
 }
