@@ -1,7 +1,7 @@
 //! A card of the format ID-1 by its four corners.
 
 use super::linear::{Normal, biweight, median, summit};
-use super::object::{Drift, HEIGHT, Scale, ScaleFault, focal, within};
+use super::object::{Drift, height, Scale, ScaleFault, focal, within};
 use crate::{Cause, Part, Plane, Point, Raster};
 
 /// Sides of a card, mm (ISO/IEC 7810, ID-1).
@@ -48,9 +48,10 @@ pub(super) fn scale(picture: &Raster, corners: [Point; 4]) -> Result<Scale, Scal
     // Two corners at each end of a side of which two are averaged; the change of scale from side to opposite side.
     let share = corner_mm / LONG;
     let drift = corner_mm * std::f64::consts::SQRT_2 / LONG / (SHORT * px_mm);
+    let height = height(picture, px_mm);
     Ok(Scale {
         plane,
-        spread: vec![Part { from: Cause::Scale, share }, Part { share: HEIGHT.share * FLAT, ..HEIGHT }],
+        spread: vec![Part { from: Cause::Scale, share }, Part { share: FLAT * height.share, ..height }],
         graduation: None,
         found: corners.to_vec(),
         object: corners.to_vec(),
@@ -95,7 +96,7 @@ fn upright(picture: &Raster, corners: [Point; 4]) -> Option<[Point; 4]> {
 fn oddness(picture: &Raster, plane: &Plane) -> f64 {
     let h = plane.to_px();
     let (cx, cy) = (picture.width() as f64 / 2.0, picture.height() as f64 / 2.0);
-    [0.8, 1.0, 1.3, 2.0, 5.0]
+    [0.6, 0.8, 1.0, 1.4, 3.0]
         .map(|times| {
             let focal = focal(picture) * times;
             let ray = |n: usize| [(h[n] - cx * h[6 + n]) / focal, (h[3 + n] - cy * h[6 + n]) / focal, h[6 + n]];

@@ -2,13 +2,15 @@
 
 use super::comb::{Comb, comb};
 use super::marks;
-use super::object::{Drift, Graduation, HEIGHT, Scale, ScaleFault, focal, unknown_tilt};
+use super::object::{Drift, Graduation, height, Scale, ScaleFault, focal, unknown_tilt};
 use super::strip::{Axes, Strip};
 use super::ticks::{Fit, fitted};
 use crate::{Cause, Part, Plane, Point, Raster};
 
 /// How far a comb must stand out of the spectrum round it to be one (measured on drawn pictures; cloth reaches 2).
 const LINE: f64 = 3.0;
+/// Most that both marks together can be off, mm.
+const MARKS_OFF: f64 = 1.2;
 /// What the printing of a ruler may be off by, as a share (judgement; EC class II allows 0.03 mm and more in 100).
 const PRINTED: f64 = 0.0005;
 
@@ -32,13 +34,18 @@ fn read(picture: &Raster, from: Point, to: Point, mm: f64) -> Option<Scale> {
         .into_iter()
         .filter_map(|unit| {
             let comb = comb(&strip, half, mm / unit.mm(), unit.mm())?;
-            Some((comb.line * plausible(mm, unit), unit, comb))
+            Some((comb.line * plausible(mm, unit) * (-0.5 * (comb.bend / 0.07).powi(2)).exp(), unit, comb))
         })
+        .inspect(|(a, u, comb)| if std::env::var("DBG").is_ok() { eprintln!("{u:?} {a:.1} {comb:?}") })
         .filter(|(_, _, comb)| comb.line >= LINE)
         .collect();
     combs.sort_by(|one, other| other.0.total_cmp(&one.0));
     combs.into_iter().find_map(|(_, unit, comb)| {
         let fit = fitted(&strip, half, &comb, prior)?;
+        let between = fit.n(1.0, 0.0) - fit.n(-1.0, 0.0);
+        if !((between * unit.mm() - mm).abs() < MARKS_OFF) {
+            return None;
+        }
         Some(scale_of(picture, &strip.axes, half, &fit, unit, (from, to)))?
     })
 }
@@ -74,9 +81,10 @@ fn scale_of(picture: &Raster, axes: &Axes, half: f64, fit: &Fit, unit: Graduatio
         .collect();
     let ends = (*found.first()?, *found.last()?);
     let from = axes.place(0.0, v0 * half);
+    let px_mm = plane.px_per_mm(from, from.stepped(axes.along, 1.0));
     Some(Scale {
         plane,
-        spread: vec![Part { from: Cause::Scale, share: fit.u_pitch.hypot(PRINTED) }, HEIGHT],
+        spread: vec![Part { from: Cause::Scale, share: fit.u_pitch.hypot(PRINTED) }, height(picture, px_mm)],
         graduation: Some(unit),
         object: vec![ends.0, marks.0, marks.1, ends.1],
         found,

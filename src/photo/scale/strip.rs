@@ -49,12 +49,16 @@ pub(super) struct Strip {
     pub(super) wide: f64,
     /// Brightness of each band, slow changes along it taken out.
     pub(super) bands: Vec<Vec<f32>>,
+    /// The same with its liveliness made equal: faint graduations count like strong ones, and cloth no more than they do.
+    pub(super) even: Vec<Vec<f32>>,
 }
 
 /// Half a millimetre wide: ticks that lean by half their length stay narrow in it.
-const BAND_MM: f64 = 0.5;
+pub(super) const BAND_MM: f64 = 0.5;
 /// Bands on each side of the line between the marks: 5.5 mm, as far as long graduations go.
 const BANDS: usize = 11;
+/// Liveliness of nothing at all: the noise of a picture, in steps of brightness.
+const NOISE: f32 = 1.0;
 /// The finest that is needed along, samples a millimetre.
 const FINEST: f64 = 12.0;
 
@@ -75,7 +79,7 @@ impl Strip {
         let rows = (wide.round() as usize).clamp(1, 6);
         let cells = (step.round() as usize).clamp(1, 2);
         let share = 1.0 / (rows * cells) as f32;
-        let bands = (0..=2 * BANDS)
+        let bands: Vec<Vec<f32>> = (0..=2 * BANDS)
             .map(|band| {
                 let v = (band as f64 - BANDS as f64) * wide;
                 let raw: Vec<f32> = (0..columns)
@@ -96,7 +100,15 @@ impl Strip {
                 raw.iter().zip(&smooth).map(|(value, mean)| value - mean).collect()
             })
             .collect();
-        Strip { axes, first: low, step, wide, bands }
+        let even = bands
+            .iter()
+            .map(|band| {
+                let squares: Vec<f32> = band.iter().map(|value| value * value).collect();
+                let power = boxed(&squares, (8.8 * tick_px / step).round() as usize);
+                band.iter().zip(&power).map(|(value, power)| value / (power.sqrt() + NOISE)).collect()
+            })
+            .collect();
+        Strip { axes, first: low, step, wide, bands, even }
     }
 
     /// How far across a band lies, pixels.

@@ -32,7 +32,7 @@ impl Fit {
     }
 
     /// Which graduation lies there, not whole in between.
-    fn n(&self, u: f64, v: f64) -> f64 {
+    pub(super) fn n(&self, u: f64, v: f64) -> f64 {
         (self.a[0] + self.a[1] * u + self.a[2] * v) / (1.0 + self.g * u + self.h * v)
     }
 
@@ -94,9 +94,14 @@ pub(super) fn fitted(strip: &Strip, half: f64, comb: &Comb, prior: f64) -> Optio
         let typical = mean.iter().map(|value| value * value).sum::<f64>().sqrt();
         hits.clear();
         let shifts = if round < 2 { SHIFTS } else { 4 };
-        let mut take = |band: usize, hits: &mut Vec<Hit>, fit: &Fit| -> bool {
+        let take = |band: usize, hits: &mut Vec<Hit>, fit: &Fit| -> bool {
             let found = in_band(strip, half, fit, band, (low, high), &mean, typical, shifts);
-            let good = is_comb(fit, &found);
+            let good = is_comb(fit, &found, match round {
+                // At first the comb is not bent quite right; what it was found in is taken.
+                0 => 0.14,
+                1 => 0.1,
+                _ => 0.05,
+            });
             if good {
                 hits.extend(found);
             }
@@ -117,6 +122,8 @@ pub(super) fn fitted(strip: &Strip, half: f64, comb: &Comb, prior: f64) -> Optio
                 }
             }
         }
+        if std::env::var("DBG").is_ok() { eprintln!("round {round} hits {} {:?} low {low:.2} high {high:.2}", hits.len(), fit);
+          for band in 0..strip.bands.len() { let f=in_band(strip, half, &fit, band, (low, high), &mean, typical, shifts); let sq: f64 = f.iter().map(|hit| (fit.n(hit.u, hit.v) - hit.n).powi(2)).sum(); eprint!(" {band}:{}/{:.3}", f.len(), (sq/f.len() as f64).sqrt()); } eprintln!(); }
         fit = solved(&hits, fit, prior)?;
         if round + 2 < rounds {
             // Graduations go on beyond the marks.
@@ -225,12 +232,12 @@ fn in_band(
 }
 
 /// Whether what was found in a band lies where the comb says, closer than chance would have it.
-fn is_comb(fit: &Fit, hits: &[Hit]) -> bool {
+fn is_comb(fit: &Fit, hits: &[Hit], most: f64) -> bool {
     if hits.len() < 4 {
         return false;
     }
     let squares: f64 = hits.iter().map(|hit| (fit.n(hit.u, hit.v) - hit.n).powi(2)).sum();
-    (squares / hits.len() as f64).sqrt() < 0.11
+    (squares / hits.len() as f64).sqrt() < most
 }
 
 /// Weighted, robust least squares of the five unknowns.
