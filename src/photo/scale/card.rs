@@ -1,7 +1,7 @@
 //! A card of the format ID-1 by its four corners.
 
 use super::linear::{Normal, biweight, median, summit};
-use super::object::{Drift, height, Scale, ScaleFault, focal, within};
+use super::object::{Drift, Scale, ScaleFault, focal, height, within};
 use crate::{Cause, Part, Plane, Point, Raster};
 
 /// Sides of a card, mm (ISO/IEC 7810, ID-1).
@@ -39,7 +39,8 @@ pub(super) fn scale(picture: &Raster, corners: [Point; 4]) -> Result<Scale, Scal
     let plane = Plane::through(marked, places()).ok_or(ScaleFault::NotACard)?;
     let px_mm = marked[0].distance(marked[1]) / LONG;
     let taps = MARK_MM.max(MARK_PX / px_mm);
-    let refined = edges(picture, &plane, marked, 4.0 * taps).and_then(|corners| Some((corners, Plane::through(corners, places())?)));
+    let refined =
+        edges(picture, &plane, marked, 4.0 * taps).and_then(|corners| Some((corners, Plane::through(corners, places())?)));
     let (corners, plane, corner_mm) = match refined {
         Some((corners, plane)) => (corners, plane, EDGE_MM.max(0.5 / px_mm)),
         None => (marked, plane, taps),
@@ -150,17 +151,15 @@ fn edge(picture: &Raster, plane: &Plane, from: Point, to: Point, reach: f64) -> 
     let out = Point { x: along.y, y: -along.x };
     let step = reach / ACROSS as f64;
     let at = |t: f64, off: f64| plane.in_picture(from.stepped(along, t).stepped(out, off));
-    let inside = |at: Point| {
-        at.x >= 0.0 && at.y >= 0.0 && at.x <= picture.width() as f64 - 1.0 && at.y <= picture.height() as f64 - 1.0
-    };
+    let inside =
+        |at: Point| at.x >= 0.0 && at.y >= 0.0 && at.x <= picture.width() as f64 - 1.0 && at.y <= picture.height() as f64 - 1.0;
     let mut profiles = Vec::new();
     for n in 0..PLACES {
         let t = ROUND + (length - 2.0 * ROUND) * (n as f64 + 0.5) / PLACES as f64;
         if !inside(at(t, reach)) || !inside(at(t, -reach)) {
             continue;
         }
-        let colours: Vec<[f32; 3]> =
-            (0..=2 * ACROSS).map(|k| picture.colour(at(t, (k as f64 - ACROSS as f64) * step))).collect();
+        let colours: Vec<[f32; 3]> = (0..=2 * ACROSS).map(|k| picture.colour(at(t, (k as f64 - ACROSS as f64) * step))).collect();
         profiles.push((t, colours));
     }
     if profiles.len() < PLACES / 4 {
@@ -182,11 +181,20 @@ fn edge(picture: &Raster, plane: &Plane, from: Point, to: Point, reach: f64) -> 
     let steps: Vec<(f64, Vec<f64>)> = profiles
         .iter()
         .map(|(t, colours)| {
-            let value: Vec<f64> =
-                colours.iter().map(|colour| f64::from(colour.iter().zip(&difference).map(|(c, d)| c * d / size).sum::<f32>())).collect();
-            let rise: Vec<f64> = (0..value.len())
-                .map(|k| if k < 2 || k + 2 >= value.len() { 0.0 } else { value[k + 1] + value[k + 2] - value[k - 1] - value[k - 2] })
+            let value: Vec<f64> = colours
+                .iter()
+                .map(|colour| f64::from(colour.iter().zip(&difference).map(|(c, d)| c * d / size).sum::<f32>()))
                 .collect();
+            let rise: Vec<f64> =
+                (0..value.len())
+                    .map(|k| {
+                        if k < 2 || k + 2 >= value.len() {
+                            0.0
+                        } else {
+                            value[k + 1] + value[k + 2] - value[k - 1] - value[k - 2]
+                        }
+                    })
+                    .collect();
             (*t, rise)
         })
         .collect();

@@ -4,7 +4,7 @@ use std::f64::consts::TAU;
 
 use super::ellipse::{Ellipse, ellipse};
 use super::linear::{biweight, median, summit};
-use super::object::{Drift, height, Scale, ScaleFault, focal, is_length, unknown_tilt, within};
+use super::object::{Drift, Scale, ScaleFault, focal, height, is_length, unknown_tilt, within};
 use crate::{Cause, Part, Plane, Point, Raster};
 
 /// A mark set by a finger, mm (standard deviation, judgement), and no better than in pixels.

@@ -33,7 +33,9 @@ const LEAN: f64 = 0.32;
 /// From one number of graduations tried to the next: half of what a window between the marks can tell apart.
 const STEP: f64 = 0.4;
 /// Spread of the bend among pictures (judgement: tilts up to 15 degrees at an arm's half).
-const BENDS: f64 = 0.07;
+const BENDS: f64 = 0.08;
+/// The largest bend tried.
+const MOST: f64 = 0.16;
 
 /// Samples of a band between the marks with the window that tapers their ends.
 struct Between<'a> {
@@ -99,6 +101,12 @@ fn untwisted(sums: &[Turned], lean: f64) -> Turned {
     })
 }
 
+/// The bends tried, `by` apart, on both sides of none.
+fn bends(by: f64) -> impl Iterator<Item = f64> {
+    let count = (MOST / by) as i32;
+    (-count..=count).map(move |n| f64::from(n) * by)
+}
+
 fn bent(q: f64, c: f64) -> f64 {
     (q + c) / (1.0 + c * q)
 }
@@ -119,7 +127,7 @@ pub(super) fn comb(strip: &Strip, half: f64, expected: f64, tick_mm: f64) -> Opt
     // Graduations are lines nearly upright to the ruler's edge: bands side by side, two millimetres of them. The marks lie on them, so those near
     // the marks' line count more.
     let mut groups = vec![0.0f64; all.len() + 1 - STRONG];
-    for bend in [-0.12, -0.08, -0.04, 0.0, 0.04, 0.08, 0.12] {
+    for bend in bends(if expected > 60.0 { 0.02 } else { 0.04 }) {
         for (n, sums) in between.turned(&all, row, bend).iter().enumerate() {
             let ticks = row.0 + n as f64 * STEP;
             for (group, sums) in groups.iter_mut().zip(sums.windows(STRONG)) {
@@ -136,7 +144,9 @@ pub(super) fn comb(strip: &Strip, half: f64, expected: f64, tick_mm: f64) -> Opt
     let prior = |bend: f64| (-0.5 * (bend / BENDS).powi(2)).exp();
     let score = |ticks: f64, bend: f64| between.power(&bands, ticks, bend) * prior(bend);
     let mut best = (f64::MIN, expected, 0.0);
-    for bend in (-8..=8).map(|n| 0.02 * f64::from(n)) {
+    // A bend moves the middle against the ends by so many graduations: steps must not lose it.
+    let fine = (0.9 / expected).min(0.02);
+    for bend in bends(fine) {
         for (n, sums) in between.turned(&bands, row, bend).iter().enumerate() {
             let ticks = row.0 + n as f64 * STEP;
             let value = between.upright(sums, ticks).0 * prior(bend);
@@ -145,7 +155,7 @@ pub(super) fn comb(strip: &Strip, half: f64, expected: f64, tick_mm: f64) -> Opt
             }
         }
     }
-    let (mut by_ticks, mut by_bend) = (0.2, 0.01);
+    let (mut by_ticks, mut by_bend) = (0.2, 0.5 * fine);
     for _ in 0..7 {
         for (ticks, bend) in [(by_ticks, 0.0), (-by_ticks, 0.0), (0.0, by_bend), (0.0, -by_bend)] {
             let (ticks, bend) = (best.1 + ticks, best.2 + bend);

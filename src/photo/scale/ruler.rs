@@ -2,7 +2,7 @@
 
 use super::comb::{Comb, comb};
 use super::marks;
-use super::object::{Drift, Graduation, height, Scale, ScaleFault, focal, unknown_tilt};
+use super::object::{Drift, Graduation, Scale, ScaleFault, focal, height, unknown_tilt};
 use super::strip::{Axes, Strip};
 use super::ticks::{Fit, fitted};
 use crate::{Cause, Part, Plane, Point, Raster};
@@ -34,9 +34,8 @@ fn read(picture: &Raster, from: Point, to: Point, mm: f64) -> Option<Scale> {
         .into_iter()
         .filter_map(|unit| {
             let comb = comb(&strip, half, mm / unit.mm(), unit.mm())?;
-            Some((comb.line * plausible(mm, unit) * (-0.5 * (comb.bend / 0.07).powi(2)).exp(), unit, comb))
+            Some((comb.line * plausible(mm, unit) * (-0.5 * (comb.bend / 0.08).powi(2)).exp(), unit, comb))
         })
-        .inspect(|(a, u, comb)| if std::env::var("DBG").is_ok() { eprintln!("{u:?} {a:.1} {comb:?}") })
         .filter(|(_, _, comb)| comb.line >= LINE)
         .collect();
     combs.sort_by(|one, other| other.0.total_cmp(&one.0));

@@ -57,6 +57,8 @@ const PLACES: usize = 21;
 const SHIFTS: usize = 6;
 /// Likeness (correlation) with the mean graduation that counts as found.
 const LIKE: f64 = 0.6;
+/// Share of the graduations between the first and the last that must be found.
+const FILLED: f64 = 0.6;
 /// Errors of neighbouring bands are not independent (the camera's own smoothing, compression): their uncertainty is taken this much larger.
 /// Set so that errors on drawn pictures fit it.
 const TIED: f64 = 2.0;
@@ -96,12 +98,16 @@ pub(super) fn fitted(strip: &Strip, half: f64, comb: &Comb, prior: f64) -> Optio
         let shifts = if round < 2 { SHIFTS } else { 4 };
         let take = |band: usize, hits: &mut Vec<Hit>, fit: &Fit| -> bool {
             let found = in_band(strip, half, fit, band, (low, high), &mean, typical, shifts);
-            let good = is_comb(fit, &found, match round {
-                // At first the comb is not bent quite right; what it was found in is taken.
-                0 => 0.14,
-                1 => 0.1,
-                _ => 0.05,
-            });
+            let good = is_comb(
+                fit,
+                &found,
+                match round {
+                    // At first the comb is not bent quite right; what it was found in is taken.
+                    0 => 0.14,
+                    1 => 0.1,
+                    _ => 0.05,
+                },
+            );
             if good {
                 hits.extend(found);
             }
@@ -122,8 +128,6 @@ pub(super) fn fitted(strip: &Strip, half: f64, comb: &Comb, prior: f64) -> Optio
                 }
             }
         }
-        if std::env::var("DBG").is_ok() { eprintln!("round {round} hits {} {:?} low {low:.2} high {high:.2}", hits.len(), fit);
-          for band in 0..strip.bands.len() { let f=in_band(strip, half, &fit, band, (low, high), &mean, typical, shifts); let sq: f64 = f.iter().map(|hit| (fit.n(hit.u, hit.v) - hit.n).powi(2)).sum(); eprint!(" {band}:{}/{:.3}", f.len(), (sq/f.len() as f64).sqrt()); } eprintln!(); }
         fit = solved(&hits, fit, prior)?;
         if round + 2 < rounds {
             // Graduations go on beyond the marks.
@@ -133,6 +137,13 @@ pub(super) fn fitted(strip: &Strip, half: f64, comb: &Comb, prior: f64) -> Optio
     }
     let ends = hits.iter().fold((f64::MAX, f64::MIN), |ends, hit| (ends.0.min(hit.n), ends.1.max(hit.n)));
     let reach = hits.iter().fold((f64::MAX, f64::MIN), |ends, hit| (ends.0.min(hit.v), ends.1.max(hit.v)));
+    // Another comb that shares every second or third line with this one would leave the others empty.
+    let mut whole: Vec<i64> = hits.iter().map(|hit| hit.n as i64).collect();
+    whole.sort_unstable();
+    whole.dedup();
+    if (whole.len() as f64) < FILLED * (ends.1 - ends.0 + 1.0) {
+        return None;
+    }
     fit.ends = (ends.0 as i64, ends.1 as i64);
     fit.reach = reach;
     Some(fit)
