@@ -1,12 +1,13 @@
-"""Numbers that tests/photo_scale.rs is checked against, worked out by general libraries: OpenCV (homography, ellipse) and numpy (comb).
+"""Numbers that tests/photo_scale.rs is checked against, worked out by general libraries: OpenCV (homography, ellipse), numpy and scipy (comb).
 
-Run from the root of the repository with numpy and opencv-python-headless; writes tests/vectors/photo_scale.json.
+Run from the root of the repository with numpy, scipy and opencv-python-headless; writes tests/vectors/photo_scale.json.
 """
 
 import json
 
 import cv2
 import numpy as np
+from scipy.ndimage import map_coordinates
 
 rng = np.random.default_rng(5)
 rows = {"origin": f"OpenCV {cv2.__version__}, numpy {np.__version__}", "homography": [], "ellipse": [], "comb": []}
@@ -55,17 +56,23 @@ a, b = np.array(marks["marks"][0]), np.array(marks["marks"][1])
 length = np.hypot(*(b - a))
 t = np.arange(0, length, 0.5) / length
 across = np.array([-(b - a)[1], (b - a)[0]]) / length
-profile = np.zeros(len(t))
-for off in np.arange(-4, 5):
-    at = a + t[:, None] * (b - a) + off * across
-    profile += cv2.remap(picture, at[:, 0].astype(np.float32), at[:, 1].astype(np.float32), cv2.INTER_LINEAR)[:, 0]
-profile -= np.convolve(np.pad(profile, 60, "edge"), np.ones(121) / 121, "valid")
-power = np.abs(np.fft.rfft(profile * np.hanning(len(profile)), 1 << 18)) ** 2
 frequency = np.fft.rfftfreq(1 << 18, 0.5)
 typed = marks["mm"] / length
 # Narrower than the lines that longer graduations put beside it, a tenth away.
 inside = (frequency > 0.96 * typed) & (frequency < 1.04 * typed)
-rows["comb"].append({"file": "ruler_flat.jpg", "px_per_mm": float(1 / frequency[inside][np.argmax(power[inside])])})
+around = (frequency > 0.7 * typed) & (frequency < 1.3 * typed)
+best = (0, 0)
+# Where across the ruler graduations are, is found by how far their line stands out.
+for middle in range(-40, 41, 8):
+    profile = np.zeros(len(t))
+    for off in range(middle - 3, middle + 4):
+        at = a + t[:, None] * (b - a) + off * across
+        profile += map_coordinates(picture, [at[:, 1], at[:, 0]], order=1)
+    profile -= np.convolve(np.pad(profile, 30, "edge"), np.ones(61) / 61, "valid")
+    power = np.abs(np.fft.rfft(profile * np.hanning(len(profile)), 1 << 18)) ** 2
+    line = power[inside].max() / np.median(power[around])
+    best = max(best, (line, 1 / frequency[inside][np.argmax(power[inside])]))
+rows["comb"].append({"file": "ruler_flat.jpg", "px_per_mm": float(best[1])})
 
 with open("tests/vectors/photo_scale.json", "w") as file:
     json.dump(rows, file, indent=1)

@@ -95,7 +95,7 @@ fn upright(picture: &Raster, corners: [Point; 4]) -> Option<[Point; 4]> {
 /// How far the picture of a square millimetre is from one that a camera with its axis through the middle of the picture sees: sides of unlike
 /// length, or not at right angles. The best among plausible focal lengths, from a wide lens to a small cut-out of a picture.
 fn oddness(picture: &Raster, plane: &Plane) -> f64 {
-    let h = plane.to_px();
+    let h = plane.towards_px();
     let (cx, cy) = (picture.width() as f64 / 2.0, picture.height() as f64 / 2.0);
     [0.6, 0.8, 1.0, 1.4, 3.0]
         .map(|times| {
@@ -112,7 +112,7 @@ fn oddness(picture: &Raster, plane: &Plane) -> f64 {
 
 /// Degrees between the camera's axis and the upright on the card.
 fn tilt(picture: &Raster, plane: &Plane) -> f64 {
-    let h = plane.to_mm();
+    let h = plane.towards_mm();
     let (cx, cy) = (picture.width() as f64 / 2.0, picture.height() as f64 / 2.0);
     let one = h[8] + h[6] * cx + h[7] * cy;
     (h[6].hypot(h[7]) * focal(picture) / one).abs().atan().to_degrees()
@@ -131,7 +131,8 @@ fn edges(picture: &Raster, plane: &Plane, marked: [Point; 4], reach: f64) -> Opt
         let turn = one[0] * other[1] - one[1] * other[0];
         let (x, y) = ((one[2] * other[1] - one[1] * other[2]) / turn, (one[0] * other[2] - one[2] * other[0]) / turn);
         let meets = plane.in_picture(Point { x, y });
-        if !(Point { x, y }.distance(corners[n]) < reach) || !meets.is_finite() {
+        let far = Point { x, y }.distance(corners[n]);
+        if far.is_nan() || far >= reach || !meets.is_finite() {
             return None;
         }
         *corner = meets;
@@ -175,7 +176,7 @@ fn edge(picture: &Raster, plane: &Plane, from: Point, to: Point, reach: f64) -> 
         }
     }
     let size = difference.iter().map(|part| part * part).sum::<f32>().sqrt();
-    if !(size > 0.0) {
+    if size.is_nan() || size <= 0.0 {
         return None;
     }
     let steps: Vec<(f64, Vec<f64>)> = profiles
@@ -238,7 +239,7 @@ fn edge(picture: &Raster, plane: &Plane, from: Point, to: Point, reach: f64) -> 
         }
         [level, slope] = normal.solved()?.0;
     }
-    if !(scatter < 0.15) {
+    if scatter.is_nan() || scatter >= 0.15 {
         return None;
     }
     let ends = [from.stepped(out, level), to.stepped(out, level + slope * length)];

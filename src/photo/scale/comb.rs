@@ -117,7 +117,7 @@ pub(super) fn comb(strip: &Strip, half: f64, expected: f64, tick_mm: f64) -> Opt
     let column = |u: f64| ((u - strip.first) / strip.step).ceil().clamp(0.0, count as f64) as usize;
     let columns = column(-half)..column(half);
     let per_tick = columns.len() as f64 / expected;
-    if expected < 3.0 || !(per_tick >= 2.5) {
+    if expected < 3.0 || per_tick < 2.5 {
         return None;
     }
     let between = Between { strip, half, columns, stride: ((per_tick / 7.0) as usize).max(1) };

@@ -42,7 +42,7 @@ pub(super) fn ellipse(places: &[(Point, f64)]) -> Option<Ellipse> {
     let mean = |value: fn(Point) -> f64| places.iter().map(|place| place.1 * value(place.0)).sum::<f64>() / weight;
     let middle = Point { x: mean(|at| at.x), y: mean(|at| at.y) };
     let size = (places.iter().map(|place| place.1 * middle.distance(place.0).powi(2)).sum::<f64>() / weight).sqrt();
-    if places.len() < 5 || !(size > 0.0) || !middle.is_finite() {
+    if places.len() < 5 || size.is_nan() || size <= 0.0 || !middle.is_finite() {
         return None;
     }
     let (mut s1, mut s2, mut s3) = ([[0.0; 3]; 3], [[0.0; 3]; 3], [[0.0; 3]; 3]);

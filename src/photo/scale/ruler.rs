@@ -24,7 +24,7 @@ pub(super) fn scale(picture: &Raster, from: Point, to: Point, mm: f64) -> Result
 fn read(picture: &Raster, from: Point, to: Point, mm: f64) -> Option<Scale> {
     let px = from.distance(to);
     let px_mm = px / mm;
-    if !(px_mm > 2.0) || px_mm * 3.0 > px {
+    if px_mm <= 2.0 || px_mm * 3.0 > px {
         return None;
     }
     let half = px / 2.0;
@@ -42,7 +42,8 @@ fn read(picture: &Raster, from: Point, to: Point, mm: f64) -> Option<Scale> {
     combs.into_iter().find_map(|(_, unit, comb)| {
         let fit = fitted(&strip, half, &comb, prior)?;
         let between = fit.n(1.0, 0.0) - fit.n(-1.0, 0.0);
-        if !((between * unit.mm() - mm).abs() < MARKS_OFF) {
+        let off = (between * unit.mm() - mm).abs();
+        if off.is_nan() || off >= MARKS_OFF {
             return None;
         }
         Some(scale_of(picture, &strip.axes, half, &fit, unit, (from, to)))?

@@ -125,7 +125,7 @@ impl Strip {
     pub(super) fn at(&self, band: usize, u: f64) -> Option<f32> {
         let column = (u - self.first) / self.step;
         let whole = column.floor();
-        if !(whole >= 0.0) {
+        if whole.is_nan() || whole < 0.0 {
             return None;
         }
         let (index, part) = (whole as usize, (column - whole) as f32);

@@ -161,7 +161,7 @@ fn window<const N: usize>(
     let v = strip.v(band) / half;
     let u = fit.u(n, v);
     let pitch = fit.pitch(u, v);
-    if !u.is_finite() || !(pitch > 0.0) {
+    if !u.is_finite() || pitch.is_nan() || pitch <= 0.0 {
         return None;
     }
     let mut values = [0.0; N];
