@@ -12,7 +12,7 @@ const ROUND: f64 = 6.5;
 /// A mark set by a finger, mm (standard deviation in either direction, judgement), and no better than in pixels.
 const MARK_MM: f64 = 0.25;
 const MARK_PX: f64 = 2.0;
-/// A corner where two fitted edges meet, mm (measured on drawn pictures; a blurred or shadowed edge limits it).
+/// A corner where two fitted edges meet, mm (judgement: a blurred or shadowed edge limits it).
 const EDGE_MM: f64 = 0.08;
 /// A card lies flat on the cloth and is thin, so its height counts half of a ruler's (judgement).
 const FLAT: f64 = 0.5;

@@ -95,11 +95,9 @@ mod tests {
     fn a_matrix_times_its_inverse_is_one() {
         let matrix = [[0.0, 2.0, 1.0], [1.0, -3.0, 0.5], [4.0, 0.0, 7.0]];
         let inverse = inverse(matrix).expect("an inverse");
-        for i in 0..3 {
-            for j in 0..3 {
-                let entry: f64 = (0..3).map(|k| matrix[i][k] * inverse[k][j]).sum();
-                assert!((entry - f64::from(u8::from(i == j))).abs() < 1e-12);
-            }
+        for (i, row) in matrix.iter().enumerate() {
+            let product: [f64; 3] = std::array::from_fn(|j| (0..3).map(|k| row[k] * inverse[k][j]).sum());
+            assert!(product.iter().enumerate().all(|(j, entry)| (entry - f64::from(u8::from(i == j))).abs() < 1e-12));
         }
     }
 

@@ -7,7 +7,8 @@ use super::strip::{Axes, BAND_MM, Strip};
 use super::ticks::{Fit, fitted};
 use crate::{Cause, Part, Plane, Point, Raster};
 
-/// How far a comb must stand out of the spectrum round it to be one (measured on drawn pictures; cloth reaches 2).
+/// How far a comb must stand out of the spectrum round it to be looked at (judgement). Rulers mostly reach hundreds; cloth alone can pass, and
+/// is told apart when each graduation is looked for.
 const LINE: f64 = 3.0;
 /// Most that both marks together can be off, mm.
 const MARKS_OFF: f64 = 1.2;

@@ -59,8 +59,8 @@ const SHIFTS: usize = 6;
 const LIKE: f64 = 0.6;
 /// Share of the graduations between the first and the last that must be found.
 const FILLED: f64 = 0.6;
-/// Errors of neighbouring bands are not independent (the camera's own smoothing, compression): their uncertainty is taken this much larger.
-/// Set so that errors on drawn pictures fit it.
+/// Errors of neighbouring bands are not independent (the camera's own smoothing, compression): their uncertainty is taken this much larger
+/// (judgement).
 const TIED: f64 = 2.0;
 
 /// Fits the plane, beginning from a comb. `prior` is the standard deviation of `g` and `h` among pictures. None when too few are found.
