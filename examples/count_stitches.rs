@@ -112,7 +112,11 @@ fn main() -> ExitCode {
                 if options.pitch {
                     // A picture without a seam has no pixels per stitch: any scale that is not absurd will do.
                     let px_per_mm = row.number("px_per_stitch") * truth / INCH;
-                    even(if px_per_mm.is_finite() { px_per_mm } else { 12.0 })
+                    let mut scale = even(if px_per_mm.is_finite() { px_per_mm } else { 12.0 });
+                    let object: Vec<Point> =
+                        ["ruler_a", "ruler_b", "card_corners"].iter().flat_map(|column| row.points(column)).collect();
+                    scale.iter_mut().for_each(|scale| scale.object.clone_from(&object));
+                    scale
                 } else {
                     row.object().and_then(|object| scale(&picture, &object).ok())
                 }

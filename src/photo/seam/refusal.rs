@@ -83,8 +83,10 @@ pub(super) struct Signs {
     pub(super) drift: f32,
     /// How clearly the seam stands out from the cloth.
     pub(super) strength: f32,
-    /// By how much the pitch of the three thirds differs, as a share.
+    /// By how much the pitch of the three thirds differs, as a share; a steady change counts less.
     pub(super) thirds: f32,
+    /// By how much the pitch placed differs from that of the line, as a share.
+    pub(super) off: f32,
 }
 
 impl Signs {
