@@ -167,7 +167,12 @@ fn looked_at(row: &Row, picture: &Raster, truth: f64, options: &Options, scale: 
     {
         let (a, b) = (scale.plane.on_cloth(from), scale.plane.on_cloth(to));
         let length = (b.x - a.x).hypot(b.y - a.y);
-        let (x, y) = (-(b.y - a.y) / length * options.aside, (b.x - a.x) / length * options.aside);
+        let (mut x, mut y) = (-(b.y - a.y) / length * options.aside, (b.x - a.x) / length * options.aside);
+        // Away from the ruler or card.
+        let object = scale.object.first().map_or(a, |corner| scale.plane.on_cloth(*corner));
+        if (object.x - a.x) * x + (object.y - a.y) * y > 0.0 {
+            (x, y) = (-x, -y);
+        }
         from = scale.plane.in_picture(Point { x: a.x + x, y: a.y + y });
         to = scale.plane.in_picture(Point { x: b.x + x, y: b.y + y });
     }

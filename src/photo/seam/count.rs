@@ -225,7 +225,10 @@ fn signs(best: &Reading, lines: &Lines, peaks: &[Candidate], seam: &track::Track
     let harmonic = |frequency: f32| {
         [0.5, 1.0, 1.5, 2.0, 3.0, 4.0, 5.0].iter().any(|times| (frequency / (times * candidate.frequency) - 1.0).abs() < 0.06)
     };
-    let rival = peaks.iter().filter(|peak| !harmonic(peak.frequency)).map(|peak| peak.line).fold(0.0, f32::max);
+    let near = |peak: &&Candidate| (peak.frequency / candidate.frequency - 1.0).abs() < 0.15;
+    let strongest = |peaks: Vec<&Candidate>| peaks.iter().map(|peak| peak.line).fold(0.0, f32::max) / candidate.line.max(1e-6);
+    // A multiple much stronger than the line itself is more than its overtone.
+    let others = || peaks.iter().filter(|peak| !harmonic(peak.frequency) || peak.line > 3.0 * candidate.line);
     let thirds = placed.thirds();
     let (slope, bend) = (thirds[2] - thirds[0], thirds[0] - 2.0 * thirds[1] + thirds[2]);
     Signs {
@@ -233,7 +236,8 @@ fn signs(best: &Reading, lines: &Lines, peaks: &[Candidate], seam: &track::Track
         px_per_stitch: placed.pitch() * px_per_sample as f32,
         line: lines.strongest(),
         likeness: placed.likeness,
-        rival: rival / candidate.line.max(1e-6),
+        rival: strongest(others().filter(|peak| !near(peak)).collect()),
+        near: strongest(others().filter(near).collect()),
         neighbours: *neighbours,
         drift: (placed.by_phase - placed.count() as f32).abs(),
         strength: seam.strength,

@@ -157,7 +157,10 @@ impl Lines {
         let weights = in_step(bank, &self.floor, frequency);
         let half = self.strength.len();
         let mut sum = vec![Complex::new(0.0, 0.0); half];
-        let near = 0.08 * frequency;
+        // Near the line, as wide as the line itself is: an uneven seam spreads it, an even one leaves the rest to the cloth.
+        let near = 0.13 * frequency;
+        let wide = dilated(&self.strength, (0.7 * self.bins / bank.samples() as f32) as usize);
+        let line = self.near(frequency, bank.samples()).max(1e-6);
         for ((profile, own), (weight, floor)) in bank.seam.iter().zip(&self.own).zip(weights.iter().zip(&self.floor)) {
             let spectrum = self.fourier.spectrum(profile.iter().copied());
             let scale = weight.conj() / floor.sqrt();
@@ -165,7 +168,7 @@ impl Lines {
                 let at = bin as f32 / self.bins;
                 let mut gain = own[bin];
                 if (at - frequency).abs() < near && !self.cloth[bin] {
-                    gain = gain.max(0.6);
+                    gain = gain.max(0.6 * (wide[bin] / line).min(1.0).sqrt());
                 }
                 if at > 3.6 * frequency {
                     gain *= 0.3;

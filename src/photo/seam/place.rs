@@ -1,10 +1,10 @@
 //! Each stitch put in its place: the mean stitch is learnt and laid along the seam so that it fits best.
 
 use super::pitch::turns;
-use super::spectrum::{between, top};
+use super::spectrum::{between, median, top};
 
-/// Cost of a piece that is longer or shorter than the period: times the square of the share.
-const STIFF: f32 = 3.5;
+/// Cost of a piece that is longer or shorter than the period, times the square of the share: before the seam's own evenness is known.
+const STIFF: f32 = 5.0;
 
 /// Points of the mean stitch.
 pub(super) const BINS: usize = 20;
@@ -72,9 +72,11 @@ pub(super) fn stitches(signal: &[f32], thread: &[f32], frequency: f32, margin: f
         (0..BINS).map(|n| fold[(n + start) % BINS]).collect()
     };
     let mut laid = (Vec::new(), Vec::new());
+    let mut stiff = STIFF;
     for _ in 0..3 {
         shape(&mut template);
-        laid = walk(signal, &template, period, margin)?;
+        laid = walk(signal, &template, period, margin, stiff)?;
+        stiff = stiffness(&laid.0, &laid.1, period);
         template = learnt(signal, &laid.0, &laid.1)?;
     }
     shape(&mut template);
@@ -125,7 +127,7 @@ fn fit(piece: &[f32], template: &[f32]) -> f32 {
 }
 
 /// The best chain of pieces along the signal (dynamic programming).
-fn walk(signal: &[f32], template: &[f32], period: f32, margin: f32) -> Option<(Vec<f32>, Vec<bool>)> {
+fn walk(signal: &[f32], template: &[f32], period: f32, margin: f32, stiff: f32) -> Option<(Vec<f32>, Vec<bool>)> {
     let cell = period / GRID as f32;
     let cells = ((signal.len() - 1) as f32 / cell) as usize;
     // On the grid, so that a piece is read without drawing between samples again.
@@ -134,11 +136,11 @@ fn walk(signal: &[f32], template: &[f32], period: f32, margin: f32) -> Option<(V
     let lengths: Vec<(usize, f32, f32, bool)> = (half..=GRID + half)
         .map(|cells| {
             let share = cells as f32 / GRID as f32;
-            (cells, share, -STIFF * (share - 1.0).powi(2), false)
+            (cells, share, -stiff * (share - 1.0).powi(2), false)
         })
         .chain((42..=55).map(|cells| {
             let share = cells as f32 / GRID as f32;
-            (cells, share, -0.25 - STIFF * (share - 2.0).powi(2), true)
+            (cells, share, -0.25 - stiff * (share - 2.0).powi(2), true)
         }))
         .collect();
     let readers: Vec<[(usize, f32); BINS]> = lengths
@@ -191,6 +193,14 @@ fn walk(signal: &[f32], template: &[f32], period: f32, margin: f32) -> Option<(V
     ends.reverse();
     double.reverse();
     (!double.is_empty()).then_some((ends, double))
+}
+
+/// An even seam's stitches may be bent less than an uneven one's, so that a few that are hard to see do not lead astray.
+fn stiffness(ends: &[f32], double: &[bool], period: f32) -> f32 {
+    let lengths = || ends.windows(2).zip(double).filter(|(_, double)| !**double).map(|(pair, _)| (pair[1] - pair[0]) / period);
+    let usual = median(lengths());
+    let spread = 1.4826 * median(lengths().map(|length| (length - usual).abs()));
+    (0.03 / (spread * spread + 0.0025)).clamp(3.0, 10.0)
 }
 
 /// The mean of the pieces.
