@@ -41,7 +41,7 @@ impl Graduation {
 }
 
 /// How the scale becomes less certain with the distance from the object, because what is known of the tilt is known at the object.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Drift {
     /// A place of the picture where the scale is best known.
     pub from: Point,
