@@ -76,7 +76,8 @@ impl RulerFace {
         let near = self.lines(self.divided, at, y, 1.0);
         let far = self.far_edge && {
             let other = if self.divided == Graduation::Millimetre { Graduation::Sixteenth } else { Graduation::Millimetre };
-            self.lines(other, at, wide - y, 0.8)
+            // Printed the other way round, so that it reads from the far side.
+            self.lines(other, self.long - self.nought - x, wide - y, 0.8)
         };
         let hole = self.salt & 1 == 0 && (x - 4.0).hypot(y - wide / 2.0) < 1.8 && self.nought > 6.5;
         if near || far {
@@ -120,16 +121,16 @@ impl RulerFace {
 
     /// Whether a place lies on a line or numeral of a division whose lines start at the edge y = 0.
     fn lines(&self, divided: Graduation, at: f32, y: f32, size: f32) -> bool {
-        if y < self.inset || y > self.inset + self.reach * size + self.below.max(0.0) + self.numeral * 1.2 + 1.0 || at < -0.5 {
+        if y < self.inset
+            || y > self.inset + self.reach * size + self.below.max(0.0) + self.numeral * 1.2 + 1.0
+            || at < -self.numeral
+        {
             return false;
         }
         let tick = divided.tick_mm() as f32;
         let nearest = (at / tick).round();
         let number = nearest as i32;
         let long = (self.long - self.nought) - 1.0;
-        if nearest * tick > long {
-            return false;
-        }
         let share = match divided {
             Graduation::Millimetre => match number.rem_euclid(10) {
                 0 => 1.0,
@@ -143,10 +144,11 @@ impl RulerFace {
         };
         let bold = if share > 0.99 { 1.25 } else { 1.0 };
         let reach = self.reach * size;
-        if (at - nearest * tick).abs() < 0.5 * self.line * bold && y < self.inset + reach * share {
+        let drawn = number >= 0 && nearest * tick <= long;
+        if drawn && (at - nearest * tick).abs() < 0.5 * self.line * bold && y < self.inset + reach * share {
             return true;
         }
-        if self.rail && (y - self.inset).abs() < 0.5 * self.line {
+        if self.rail && at > 0.0 && at < long && (y - self.inset).abs() < 0.5 * self.line {
             return true;
         }
         let span = divided.numeral_mm() as f32;
