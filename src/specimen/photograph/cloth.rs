@@ -3,7 +3,7 @@
 use std::f32::consts::PI;
 
 use super::colour::{Rgb, mix, times};
-use super::noise::{along, both, over, step, unit};
+use super::noise::{along, both, cell, over, step, unit};
 
 /// What the seam is sewn in.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -31,8 +31,8 @@ pub(super) struct Cloth {
     pub ends: f32,
     /// Yarns a millimetre along the warp (courses of a knit).
     pub picks: f32,
-    /// Turn of the warp against the vertical, radians.
-    pub angle: f32,
+    /// Sine and cosine of the turn of the warp against the vertical.
+    pub turn: [f32; 2],
     /// 1 for a twill rising to the right, -1 to the left.
     pub hand: i32,
     /// How uneven the yarns are, 0 to 1.
@@ -75,21 +75,19 @@ impl Cloth {
 
     /// The face at a place in mm.
     pub(super) fn at(&self, x: f32, y: f32) -> Skin {
-        let (s, c) = self.angle.sin_cos();
+        let [s, c] = self.turn;
         // Yarns never run dead straight.
         let bow = 0.35 * self.slub;
         let p =
             c * x + s * y + bow * over(x * 0.07, y * 0.07, self.salt) + 0.05 * self.slub * over(x * 0.6, y * 0.25, self.salt ^ 1);
         let q = c * y - s * x + bow * over(x * 0.06, y * 0.06, self.salt ^ 2);
-        let (mut skin, turn) = match self.kind {
-            ClothKind::Jersey => (self.knitted(p, q), true),
-            ClothKind::Leather => (self.grained(p, q), true),
-            _ => (self.woven(p, q), true),
+        let mut skin = match self.kind {
+            ClothKind::Jersey => self.knitted(p, q),
+            ClothKind::Leather => self.grained(p, q),
+            _ => self.woven(p, q),
         };
-        if turn {
-            let [a, b] = skin.slope;
-            skin.slope = [c * a - s * b, s * a + c * b];
-        }
+        let [a, b] = skin.slope;
+        skin.slope = [c * a - s * b, s * a + c * b];
         let patch = over(x * 0.05, y * 0.08, self.salt ^ 3) + 0.5 * over(x * 0.21, y * 0.17, self.salt ^ 4);
         skin.colour = times(skin.colour, 1.0 + 0.16 * self.wash * patch);
         skin
@@ -98,8 +96,8 @@ impl Cloth {
     fn woven(&self, p: f32, q: f32) -> Skin {
         let n = self.repeat();
         let (a, b) = (p * self.ends, q * self.picks);
-        let (ia, ib) = (a.floor(), b.floor());
-        let (i, j, fa, fb) = (ia as i32, ib as i32, a - ia, b - ib);
+        let (i, j) = (cell(a), cell(b));
+        let (fa, fb) = (a - i as f32, b - j as f32);
         let k = j.wrapping_add(self.hand.wrapping_mul(i)).rem_euclid(n);
         let up = k != n - 1;
         // On top: a yarn across (-1..1 over its width), how far along its float, which yarn, and where along it.
@@ -134,9 +132,8 @@ impl Cloth {
 
     fn knitted(&self, p: f32, q: f32) -> Skin {
         let (a, b) = (p * self.ends, q * self.picks);
-        let ia = a.floor();
-        let i = ia as i32;
-        let side = 2.0 * (a - ia) - 1.0;
+        let i = cell(a);
+        let side = 2.0 * (a - i as f32) - 1.0;
         let m = side.abs();
         // Each wale is a column of V's: two legs that lean apart as they rise, the next V standing in the mouth of the last.
         let shift = 0.25 * both(i, 5, self.salt) * self.slub;
@@ -153,7 +150,7 @@ impl Cloth {
         }
         let (height, u, _) = best;
         let lean = -2.0 * u / 0.40 * 0.13 * self.relief;
-        let row = (b + shift).floor() as i32;
+        let row = cell(b + shift);
         let streak = 0.10 * self.slub * (both(i, 2, self.salt) + along(b * 0.03 + i as f32 * 9.1, self.salt ^ 8))
             + 0.05 * both(i, row, self.salt ^ 9);
         Skin {
@@ -166,7 +163,7 @@ impl Cloth {
 
     fn grained(&self, p: f32, q: f32) -> Skin {
         let (a, b) = (p * self.ends + 0.25 * over(p * 1.1, q * 1.1, self.salt ^ 11), q * self.picks);
-        let (ia, ib) = (a.floor() as i32, b.floor() as i32);
+        let (ia, ib) = (cell(a), cell(b));
         // Grain: the nearest of points strewn one a cell, and how much nearer it is than the second.
         let (mut first, mut second, mut away) = (9.0_f32, 9.0_f32, [0.0_f32; 2]);
         for di in -1..=1 {

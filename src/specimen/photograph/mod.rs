@@ -19,6 +19,9 @@ mod thread;
 mod truth;
 mod wardrobe;
 
+#[cfg(test)]
+mod tests;
+
 /// Width of a photograph in pixels.
 const WIDE: usize = 1280;
 /// Height of a photograph in pixels.

@@ -22,23 +22,28 @@ pub(super) fn both(i: i32, j: i32, salt: u32) -> f32 {
     2.0 * unit(i, j, salt) - 1.0
 }
 
+/// The whole number at or below. Quicker than `floor`, which is a call where the processor's rounding is not taken for granted.
+pub(super) fn cell(x: f32) -> i32 {
+    let cut = x as i32;
+    cut - i32::from(x < cut as f32)
+}
+
 fn ease(t: f32) -> f32 {
     t * t * (3.0 - 2.0 * t)
 }
 
 /// Smooth noise along a line, from -1 to 1, one bump a unit.
 pub(super) fn along(x: f32, salt: u32) -> f32 {
-    let cell = x.floor();
-    let (i, t) = (cell as i32, ease(x - cell));
+    let i = cell(x);
+    let t = ease(x - i as f32);
     let (a, b) = (both(i, 0, salt), both(i.wrapping_add(1), 0, salt));
     a + (b - a) * t
 }
 
 /// Smooth noise over a plane, from -1 to 1, one bump a unit.
 pub(super) fn over(x: f32, y: f32, salt: u32) -> f32 {
-    let (cx, cy) = (x.floor(), y.floor());
-    let (i, j) = (cx as i32, cy as i32);
-    let (tx, ty) = (ease(x - cx), ease(y - cy));
+    let (i, j) = (cell(x), cell(y));
+    let (tx, ty) = (ease(x - i as f32), ease(y - j as f32));
     let at = |di: i32, dj: i32| both(i.wrapping_add(di), j.wrapping_add(dj), salt);
     let (a, b, c, d) = (at(0, 0), at(1, 0), at(0, 1), at(1, 1));
     let (top, foot) = (a + (b - a) * tx, c + (d - c) * tx);

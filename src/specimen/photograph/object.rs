@@ -11,8 +11,8 @@ pub(super) struct Object {
     pub face: Face,
     /// The corner where both coordinates are nought, on the plane.
     pub origin: [f64; 2],
-    /// Turn against the x axis, radians.
-    pub angle: f64,
+    /// Sine and cosine of the turn against the x axis.
+    pub turn: [f64; 2],
     pub long: f64,
     pub wide: f64,
     /// Radius of the corners.
@@ -38,14 +38,14 @@ pub(super) struct Paint {
 impl Object {
     /// Coordinates of a point of the plane on the object.
     pub(super) fn local(&self, x: f64, y: f64) -> [f64; 2] {
-        let (s, c) = self.angle.sin_cos();
+        let [s, c] = self.turn;
         let (dx, dy) = (x - self.origin[0], y - self.origin[1]);
         [c * dx + s * dy, c * dy - s * dx]
     }
 
     /// The point of the plane under a place of the object.
     pub(super) fn world(&self, along: f64, across: f64) -> [f64; 2] {
-        let (s, c) = self.angle.sin_cos();
+        let [s, c] = self.turn;
         [self.origin[0] + c * along - s * across, self.origin[1] + s * along + c * across]
     }
 

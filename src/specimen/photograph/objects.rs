@@ -32,7 +32,7 @@ pub(super) fn laid(chance: &mut Chance, wanted: Wanted, width_mm: f64, path: Pat
             Object {
                 face: Face::Card(card(chance)),
                 origin: [left * c - edge * s, left * s + edge * c],
-                angle,
+                turn: [s, c],
                 long: CARD_LONG,
                 wide: CARD_WIDE,
                 corner: CARD_CORNER,
@@ -51,7 +51,7 @@ pub(super) fn laid(chance: &mut Chance, wanted: Wanted, width_mm: f64, path: Pat
             Object {
                 face: Face::Ruler(ruler(chance, divided, nought, long, wide)),
                 origin: [left * c - edge * s, left * s + edge * c],
-                angle,
+                turn: [s, c],
                 long,
                 wide,
                 corner: if whether(chance, 0.5) { chance.between(0.5, 3.0) } else { 0.2 },

@@ -1,5 +1,7 @@
 //! Light on cloth, thread and ruler, gathered into pixels.
 
+use std::ops::Range;
+
 use super::cloth::Skin;
 use super::colour::{Rgb, mix, times};
 use super::lens::Planes;
@@ -13,25 +15,32 @@ const PLACES: [(f64, f64); 4] = [(0.125, 0.625), (0.375, 0.125), (0.625, 0.875),
 impl Scene {
     /// The photograph's RGBA bytes.
     pub(super) fn pixels(&self) -> Vec<u8> {
-        let mut planes = Planes::new(WIDE, HIGH);
-        for y in 0..HIGH {
+        self.part(0..HIGH)
+    }
+
+    /// The RGBA bytes of some rows, as a picture of their own.
+    pub(super) fn part(&self, rows: Range<usize>) -> Vec<u8> {
+        let top = rows.start;
+        let mut planes = Planes::new(WIDE, rows.len());
+        for y in rows {
             for x in 0..WIDE {
                 let mut sum = [0.0_f32; 3];
                 for (dx, dy) in PLACES {
                     let seen = self.light_at(x as f64 + dx, y as f64 + dy);
                     (0..3).for_each(|k| sum[k] += seen[k]);
                 }
-                (0..3).for_each(|k| planes.plane[k][y * WIDE + x] = 0.25 * sum[k]);
+                (0..3).for_each(|k| planes.plane[k][(y - top) * WIDE + x] = 0.25 * sum[k]);
             }
         }
         let deepest = (0.5 * self.width_mm * self.truth.tilt_deg.to_radians().sin()).max(1.0);
         self.lens.develop(planes, |x, y| {
-            let (_, depth) = self.camera.on_plane(x as f64, y as f64, 0.0);
+            let (_, depth) = self.camera.on_plane(x as f64, (y + top) as f64, 0.0);
             ((depth - self.distance).abs() / deepest).min(1.0) as f32
         })
     }
 
-    fn light_at(&self, u: f64, v: f64) -> Rgb {
+    /// Linear light at a place of the picture, before the lens.
+    pub(super) fn light_at(&self, u: f64, v: f64) -> Rgb {
         let object = &self.object;
         let (top, _) = self.camera.on_plane(u, v, object.height);
         let place = object.local(top[0], top[1]);

@@ -71,7 +71,7 @@ pub(super) fn cloth(chance: &mut Chance, kind: ClothKind) -> Cloth {
         weft,
         ends: ends as f32,
         picks: (picks[0] + (picks[1] - picks[0]) * (0.6 * even + 0.4 * chance.share())) as f32,
-        angle: (turn + bias) as f32,
+        turn: [(turn + bias).sin() as f32, (turn + bias).cos() as f32],
         hand: if whether(chance, 0.65) { 1 } else { -1 },
         slub: chance.between(0.1, 0.9) as f32,
         wash: chance.between(0.0, 0.9) as f32,
