@@ -130,8 +130,8 @@ fn draft_of(chance: &mut Chance, wanted: Wanted, level: Level, tame: bool) -> Op
         0.0
     } else {
         match level {
-            Level::Easy => (2.2 * normal(chance)).abs().min(8.0),
-            Level::Normal => (6.0 * normal(chance)).abs().min(16.0),
+            Level::Easy => (2.6 * normal(chance)).abs().min(8.0),
+            Level::Normal => (7.2 * normal(chance)).abs().min(16.0),
             Level::Hard => (8.5 * normal(chance)).abs().min(25.0),
         }
     };
@@ -155,7 +155,7 @@ fn draft_of(chance: &mut Chance, wanted: Wanted, level: Level, tame: bool) -> Op
     let sewn = if whether(chance, 0.18) { Sewn::Chain } else { Sewn::Lock };
     let thread = wardrobe::thread(chance, &cloth, sewn, pitch, tonal, level);
 
-    let evenness = ratio(chance, 0.005, 0.14);
+    let evenness = ratio(chance, 0.0085, 0.145);
     let alternation = if whether(chance, 0.25) { evenness * chance.between(0.3, 0.8) } else { 0.0 };
     let feed = Feed {
         pitch,
