@@ -35,6 +35,8 @@ pub(super) struct Cloth {
     pub turn: [f32; 2],
     /// 1 for a twill rising to the right, -1 to the left.
     pub hand: i32,
+    /// How far yarns stray from straight lines, mm.
+    pub bow: f32,
     /// How uneven the yarns are, 0 to 1.
     pub slub: f32,
     /// How worn and mottled the colour is, 0 to 1.
@@ -77,10 +79,11 @@ impl Cloth {
     pub(super) fn at(&self, x: f32, y: f32) -> Skin {
         let [s, c] = self.turn;
         // Yarns never run dead straight.
-        let bow = 0.35 * self.slub;
-        let p =
-            c * x + s * y + bow * over(x * 0.07, y * 0.07, self.salt) + 0.05 * self.slub * over(x * 0.6, y * 0.25, self.salt ^ 1);
-        let q = c * y - s * x + bow * over(x * 0.06, y * 0.06, self.salt ^ 2);
+        let p = c * x
+            + s * y
+            + self.bow * over(x * 0.07, y * 0.07, self.salt)
+            + 0.15 * self.bow * over(x * 0.6, y * 0.25, self.salt ^ 1);
+        let q = c * y - s * x + self.bow * over(x * 0.06, y * 0.06, self.salt ^ 2);
         let mut skin = match self.kind {
             ClothKind::Jersey => self.knitted(p, q),
             ClothKind::Leather => self.grained(p, q),

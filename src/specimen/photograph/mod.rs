@@ -2,6 +2,7 @@
 
 mod camera;
 mod card;
+mod close;
 mod cloth;
 mod colour;
 mod digits;
@@ -27,6 +28,7 @@ const WIDE: usize = 1280;
 /// Height of a photograph in pixels.
 const HIGH: usize = 960;
 
+pub use close::{ClothPhotograph, RubPhotograph, cloth_photograph, rub_photograph};
 pub use cloth::ClothKind;
 pub use ruler::Graduation;
 pub use shot::{Photograph, photograph};

@@ -6,11 +6,32 @@ use super::cloth::Skin;
 use super::colour::{Rgb, mix, times};
 use super::lens::Planes;
 use super::noise::{along, over, step};
-use super::scene::Scene;
+use super::scene::{Light, Scene};
 use super::{HIGH, WIDE};
 
 /// Where a pixel is looked at: four places, no two in one row or column.
-const PLACES: [(f64, f64); 4] = [(0.125, 0.625), (0.375, 0.125), (0.625, 0.875), (0.875, 0.375)];
+pub(super) const PLACES: [(f64, f64); 4] = [(0.125, 0.625), (0.375, 0.125), (0.625, 0.875), (0.875, 0.375)];
+
+impl Light {
+    /// Share of light that a slope sends back, 1 for flat cloth lying open.
+    pub(super) fn shade(&self, slope: [f32; 2], open: f32) -> f32 {
+        let lamp = self.lamp;
+        let size = (1.0 + slope[0] * slope[0] + slope[1] * slope[1]).sqrt();
+        let faced = ((lamp[2] - slope[0] * lamp[0] - slope[1] * lamp[1]) / size).max(0.0) / lamp[2].max(0.35);
+        self.ambient * open + (1.0 - self.ambient) * faced.min(1.9)
+    }
+
+    /// Light mirrored by a glossy slope towards a camera straight above.
+    pub(super) fn mirrored(&self, slope: [f32; 2], gloss: f32) -> f32 {
+        let lamp = self.lamp;
+        // Half way between lamp and a camera straight above.
+        let half = [lamp[0], lamp[1], lamp[2] + 1.0];
+        let size = (half[0] * half[0] + half[1] * half[1] + half[2] * half[2]).sqrt();
+        let normal = (1.0 + slope[0] * slope[0] + slope[1] * slope[1]).sqrt();
+        let along = ((half[2] - slope[0] * half[0] - slope[1] * half[1]) / (size * normal)).max(0.0);
+        0.55 * gloss * (1.0 - self.ambient) * along.powi(16)
+    }
+}
 
 impl Scene {
     /// The photograph's RGBA bytes.
@@ -56,7 +77,8 @@ impl Scene {
                 - ((place[0] as f32 * 0.9 + place[1] as f32 * 0.3) / self.width_mm as f32 * 2.2 - 1.0 - self.light.slope[0])
                     .abs())
             .max(0.0);
-            let face = times(paint.colour, self.shade([0.0, 0.0], 1.0)).map(|value| value + 0.5 * paint.gloss * streak * streak);
+            let face =
+                times(paint.colour, self.light.shade([0.0, 0.0], 1.0)).map(|value| value + 0.5 * paint.gloss * streak * streak);
             let face = times(face, self.fall(top[0] as f32, top[1] as f32));
             if paint.cover < 1.0 { mix(below(), face, paint.cover) } else { face }
         } else if outside < 2.5 && object.height > 0.15 && self.side(u, v) {
@@ -88,24 +110,6 @@ impl Scene {
             bright *= 1.0 - deep * (1.0 - step(-soft, soft, c * x + s * y - place + bulge));
         }
         bright
-    }
-
-    /// Share of light that a slope sends back, 1 for flat cloth lying open.
-    fn shade(&self, slope: [f32; 2], open: f32) -> f32 {
-        let lamp = self.light.lamp;
-        let size = (1.0 + slope[0] * slope[0] + slope[1] * slope[1]).sqrt();
-        let faced = ((lamp[2] - slope[0] * lamp[0] - slope[1] * lamp[1]) / size).max(0.0) / lamp[2].max(0.35);
-        self.light.ambient * open + (1.0 - self.light.ambient) * faced.min(1.9)
-    }
-
-    fn mirrored(&self, slope: [f32; 2], gloss: f32) -> f32 {
-        let lamp = self.light.lamp;
-        // Half way between lamp and a camera straight above.
-        let half = [lamp[0], lamp[1], lamp[2] + 1.0];
-        let size = (half[0] * half[0] + half[1] * half[1] + half[2] * half[2]).sqrt();
-        let normal = (1.0 + slope[0] * slope[0] + slope[1] * slope[1]).sqrt();
-        let along = ((half[2] - slope[0] * half[0] - slope[1] * half[1]) / (size * normal)).max(0.0);
-        0.55 * gloss * (1.0 - self.light.ambient) * along.powi(16)
     }
 
     fn cloth_light(&self, [x, y]: [f64; 2]) -> Rgb {
@@ -144,18 +148,18 @@ impl Scene {
                 }
             }
         }
-        let mut lit = times(skin.colour, self.shade(skin.slope, skin.open) * shadow);
-        lit = lit.map(|value| value + self.mirrored(skin.slope, skin.gloss));
+        let mut lit = times(skin.colour, self.light.shade(skin.slope, skin.open) * shadow);
+        lit = lit.map(|value| value + self.light.mirrored(skin.slope, skin.gloss));
         if let Some(bead) = bead {
             let slope = turned(bead.slope);
             if bead.cover < 0.999 {
                 // A hole: the cloth dips towards it.
                 skin.slope = [skin.slope[0] + slope[0], skin.slope[1] + slope[1]];
-                let dipped = times(skin.colour, self.shade(skin.slope, skin.open * bead.open));
+                let dipped = times(skin.colour, self.light.shade(skin.slope, skin.open * bead.open));
                 lit = mix(dipped, bead.colour, bead.cover);
             } else {
-                let bright = self.mirrored(slope, bead.gloss);
-                lit = times(bead.colour, self.shade(slope, bead.open)).map(|value| value + bright);
+                let bright = self.light.mirrored(slope, bead.gloss);
+                lit = times(bead.colour, self.light.shade(slope, bead.open)).map(|value| value + bright);
             }
         }
         let lamp = self.light.lamp;

@@ -62,6 +62,7 @@ pub(super) fn cloth(chance: &mut Chance, kind: ClothKind) -> Cloth {
     };
     let even = chance.share();
     let ends = ends[0] + (ends[1] - ends[0]) * even;
+    let slub = chance.between(0.1, 0.9) as f32;
     // The seam follows the warp, the weft or, seldom, neither.
     let turn = if whether(chance, 0.3) { PI / 2.0 } else { 0.0 };
     let bias = if whether(chance, 0.12) { chance.about(0.7) } else { chance.about(0.12) };
@@ -73,7 +74,8 @@ pub(super) fn cloth(chance: &mut Chance, kind: ClothKind) -> Cloth {
         picks: (picks[0] + (picks[1] - picks[0]) * (0.6 * even + 0.4 * chance.share())) as f32,
         turn: [(turn + bias).sin() as f32, (turn + bias).cos() as f32],
         hand: if whether(chance, 0.65) { 1 } else { -1 },
-        slub: chance.between(0.1, 0.9) as f32,
+        bow: 0.35 * slub,
+        slub,
         wash: chance.between(0.0, 0.9) as f32,
         relief: chance.between(0.6, 1.25) as f32,
         salt: salt(chance),
