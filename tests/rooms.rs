@@ -11,12 +11,13 @@ use garment_assay::catalog::FAMILIES;
 /// A room of the library, the rooms it may use, and why it needs those that are not plain.
 ///
 /// A permission that nobody uses is taken away again: the test fails on it.
-const ROOMS: [(&str, &[&str], &str); 10] = [
+const ROOMS: [(&str, &[&str], &str); 11] = [
     ("quantity", &[], "Values with units and their spread: the ground floor."),
     ("trade", &[], "Nouns only."),
     ("source", &[], "The bibliography."),
     ("specimen", &[], "Pictures drawn from a seed; which answer shows which picture is for the catalog to say."),
     ("measure", &["quantity", "source"], "Readings in, estimates out; an instrument names what its formula leans on."),
+    ("cost", &[], "What a price pays for."),
     ("grading", &["trade"], "Belief about bands; stages decide what a check costs in time."),
     (
         "check",
