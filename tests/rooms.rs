@@ -17,7 +17,7 @@ const ROOMS: [(&str, &[&str], &str); 11] = [
     ("source", &[], "The bibliography."),
     ("specimen", &[], "Pictures drawn from a seed; which answer shows which picture is for the catalog to say."),
     ("measure", &["quantity", "source"], "Readings in, estimates out; an instrument names what its formula leans on."),
-    ("cost", &[], "What a price pays for."),
+    ("cost", &["source", "trade"], "Bill, rates and build-up; every rate names its source, a market its currency."),
     ("grading", &["trade"], "Belief about bands; stages decide what a check costs in time."),
     (
         "check",
