@@ -26,12 +26,12 @@ const ROOMS: [(&str, &[&str], &str); 11] = [
     ),
     (
         "catalog",
-        &["check", "grading", "measure", "source", "specimen", "trade"],
+        &["check", "cost", "grading", "measure", "source", "specimen", "trade"],
         "Data: curves, instruments, pictures, sources by name.",
     ),
     (
         "garment",
-        &["catalog", "check", "grading", "measure", "quantity", "trade"],
+        &["catalog", "check", "cost", "grading", "measure", "quantity", "trade"],
         "A record belongs to a family; readings are kept in their units; what follows is worked out by the engines.",
     ),
     (

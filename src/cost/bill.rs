@@ -51,6 +51,13 @@ pub struct Use {
     pub power: f64,
 }
 
+impl Part {
+    /// A part of that name.
+    pub const fn new(name: &'static str, inputs: &'static [Use]) -> Part {
+        Part { name, inputs }
+    }
+}
+
 impl Use {
     /// Multiplies.
     pub const fn of(input: &'static Input) -> Use {
@@ -77,6 +84,34 @@ pub struct Input {
     pub value: Value,
     /// What it leans on, where no rate says so itself.
     pub source: &'static Source,
+}
+
+impl Input {
+    /// The same for every piece.
+    pub const fn fixed(name: &'static str, range: Range, source: &'static Source) -> Input {
+        Input { name, value: Value::Fixed(Amount::Own(range)), source }
+    }
+
+    /// A rate, the same for every piece.
+    pub const fn rate(rate: &'static Rate, source: &'static Source) -> Input {
+        Input { name: rate.name, value: Value::Fixed(Amount::Rate(rate)), source }
+    }
+
+    /// By the level that a check found.
+    pub const fn by(name: &'static str, check: &'static str, choices: &'static [Choice], source: &'static Source) -> Input {
+        Input { name, value: Value::By { check, choices, reading_over: None }, source }
+    }
+
+    /// By the reading of a check's instrument, over an amount in its unit; by the level where there is no reading.
+    pub const fn by_reading(
+        name: &'static str,
+        check: &'static str,
+        over: f64,
+        choices: &'static [Choice],
+        source: &'static Source,
+    ) -> Input {
+        Input { name, value: Value::By { check, choices, reading_over: Some(over) }, source }
+    }
 }
 
 /// Content: the same input is the same place in memory.

@@ -8,7 +8,7 @@ use crate::source::Source;
 use crate::trade::{Currency, Day};
 
 /// The day on which the judgements below were made.
-pub(super) const JUDGED: Day = match Day::new(2026, 11, 25) {
+pub const JUDGED: Day = match Day::new(2026, 11, 25) {
     Some(day) => day,
     None => panic!("a day of the calendar"),
 };

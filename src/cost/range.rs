@@ -46,6 +46,11 @@ impl Range {
         Range { low, usual, high }
     }
 
+    /// That much, within so many times either way.
+    pub const fn within(usual: f64, times: f64) -> Range {
+        Range { low: usual / times, usual, high: usual * times }
+    }
+
     /// An amount that is known.
     pub const fn exactly(amount: f64) -> Range {
         Range { low: amount, usual: amount, high: amount }

@@ -55,6 +55,20 @@ pub struct Rate {
     pub as_of: Day,
 }
 
+impl Rate {
+    /// A rate as it comes.
+    pub const fn new(
+        key: &'static str,
+        name: &'static str,
+        unit: RateUnit,
+        [low, usual, high]: [f64; 3],
+        source: &'static Source,
+        as_of: Day,
+    ) -> Rate {
+        Rate { key, name, unit, range: Range::new(low, usual, high), source, as_of }
+    }
+}
+
 /// Content: the same rate is the same place in memory.
 impl PartialEq for Rate {
     fn eq(&self, other: &Rate) -> bool {
