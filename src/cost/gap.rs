@@ -124,7 +124,7 @@ mod tests {
 
     #[test]
     fn the_log_mean_is_smooth_where_two_amounts_meet() {
-        // mpmath: (1.000011 - 1) / ln(1.000011) and (1.000009 - 1) / ln(1.000009), either side of the change of formula.
+        // Python's decimal, 40 digits: (1.000011 - 1) / ln(1.000011) and (1.000009 - 1) / ln(1.000009), either side of the change of formula.
         assert!((log_mean(1.000_011, 1.0) - 1.000_005_499_989_917).abs() < 1e-10);
         assert!((log_mean(1.000_009, 1.0) - 1.000_004_499_993_25).abs() < 1e-13);
         assert_eq!(log_mean(2.0, 2.0), 2.0);
