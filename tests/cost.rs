@@ -7,14 +7,16 @@ mod read;
 use drawing::{bare, check};
 use garment_assay::catalog::{FAMILIES, jeans::JEANS};
 use garment_assay::cost::{
-    Amount, Bill, BuildUp, CauseKind, Chain, Channel, DutyBase, FACTORY_MARGIN, Input, Leg, Life, LogNormal, Market,
-    NOT_EXPLAINED, OVERHEAD, Offer, Outlay, Plan, Range, Rates, Row, TENTH, TaxHabit, Term, Value, Wears, break_even, by_factor,
-    cloth_length, common_rates, gap, initial_markup, landed, margin_of_multiple, minute_cost, sum, tax_inside,
+    Amount, Bill, BuildUp, CauseKind, Chain, Channel, DutyBase, Edit, FACTORY_MARGIN, Factor, Input, Leg, Life, LogNormal,
+    Market, NOT_EXPLAINED, OVERHEAD, Offer, Outlay, Plan, Range, Rates, Row, TENTH, TaxHabit, Term, Value, Wears, break_even,
+    by_factor, cloth_length, common_rates, gap, initial_markup, landed, margin_of_multiple, minute_cost, sum, tax_inside,
 };
-use garment_assay::garment::{Act, Answer, Garment, Given, Readings, price};
+use garment_assay::garment::{Act, Answer, Appraiser, Garment, Given, Readings, every_rate, price, wears};
 use garment_assay::grading::Care;
 use garment_assay::measure::STITCH_DENSITY;
 use garment_assay::quantity::Unit;
+use proptest::prelude::*;
+use proptest::sample::select;
 use serde_json::Value as Json;
 
 const MODEL: &str = include_str!("vectors/model_cost.json");
@@ -111,7 +113,7 @@ fn a_narrow_loom_takes_about_twice_the_length() {
         let built = sure(&[("selvedge", level), ("stretch", "rigid"), ("cutting", "plain")]);
         let rows = built.rows(None);
         let cloth = rows.into_iter().find(|row| row.name == "Cloth").unwrap();
-        let factor = |word: &str| cloth.factors.iter().find(|(name, _)| name.contains(word)).unwrap().1;
+        let factor = |word: &str| cloth.factors.iter().find(|factor| factor.name.contains(word)).unwrap().amount;
         ["square metres", "shrinkage", "ends", "matching", "usable width", "marker"].map(factor).into_iter().product::<f64>()
     };
     let (wide, narrow) = (metres("none"), metres("true"));
@@ -201,7 +203,11 @@ fn plain_rows(rows: &Json) -> Vec<Row<'static>> {
     const ROWS: [&str; 2] = ["one", "two"];
     const FACTORS: [&str; 3] = ["first", "second", "third"];
     let rows = rows.as_array().unwrap().iter().zip(ROWS);
-    rows.map(|(row, name)| Row { name, factors: FACTORS.into_iter().zip(numbers(row)).collect() }).collect()
+    rows.map(|(row, name)| Row {
+        name,
+        factors: FACTORS.into_iter().zip(numbers(row)).map(|(name, amount)| Factor::known(name, amount)).collect(),
+    })
+    .collect()
 }
 
 #[test]
@@ -222,8 +228,8 @@ fn shares_of_a_gap_agree_with_published_values() {
         if let Some(factors) = row["expected"]["by_factor"].as_array() {
             let found = by_factor(&shares);
             for (name, expected) in ["first", "second", "third"].into_iter().zip(factors) {
-                let (_, amount) = found.iter().find(|(factor, _)| *factor == name).unwrap();
-                assert_near(&format!("{} {name}", row["id"]), *amount, expected.as_f64().unwrap(), *tolerance);
+                let share = found.iter().find(|share| share.factor == name).unwrap();
+                assert_near(&format!("{} {name}", row["id"]), share.amount, expected.as_f64().unwrap(), *tolerance);
                 compared += 1;
             }
         }
@@ -267,16 +273,19 @@ fn the_gap_of_two_pairs_agrees_with_the_model_factor_by_factor() {
     assert_near("built b", built_b, expected["built_b"].as_f64().unwrap(), tolerance);
     fn rows(side: &[(String, Vec<(String, f64)>)]) -> Vec<Row<'_>> {
         side.iter()
-            .map(|(name, factors)| Row { name, factors: factors.iter().map(|(name, factor)| (name.as_str(), *factor)).collect() })
+            .map(|(name, factors)| Row {
+                name,
+                factors: factors.iter().map(|(name, factor)| Factor::known(name, *factor)).collect(),
+            })
             .collect()
     }
     let (a, b) = (rows(&a), rows(&b));
     let found = by_factor(&gap(&a, &b));
     for (name, amount) in expected["by_factor"].as_object().unwrap() {
-        let (_, share) = found.iter().find(|(factor, _)| factor == name).unwrap_or_else(|| panic!("{name}"));
-        assert_near(name, *share, amount.as_f64().unwrap(), tolerance);
+        let share = found.iter().find(|share| share.factor == name).unwrap_or_else(|| panic!("{name}"));
+        assert_near(name, share.amount, amount.as_f64().unwrap(), tolerance);
     }
-    assert_near("total", found.iter().map(|(_, share)| share).sum(), 205.1, 1e-9);
+    assert_near("total", found.iter().map(|share| share.amount).sum(), 205.1, 1e-9);
 }
 
 #[test]
@@ -569,14 +578,16 @@ fn the_gap_of_two_build_ups_is_explained_to_the_last_cent() {
     let (one, other) = (sure(MIDDLE), sure(SELVEDGE_RAW));
     let shares = gap(&one.rows(Some(79.90)), &other.rows(Some(285.0)));
     let factors = by_factor(&shares);
-    assert_near("the gap", factors.iter().map(|(_, share)| share).sum(), 285.0 - 79.90, 1e-9);
-    assert!(factors.iter().any(|(name, _)| *name == NOT_EXPLAINED));
-    let cloth: f64 = factors.iter().filter(|(name, _)| name.starts_with("Cloth")).map(|(_, share)| share).sum();
+    assert_near("the gap", factors.iter().map(|share| share.amount).sum(), 285.0 - 79.90, 1e-9);
+    assert!(factors.iter().any(|share| share.factor == NOT_EXPLAINED));
+    let cloth: f64 = factors.iter().filter(|share| share.factor.starts_with("Cloth")).map(|share| share.amount).sum();
     let trims: f64 = shares.iter().filter(|share| share.row == "Closure").map(|share| share.amount).sum();
     assert!(cloth > 20.0 && cloth > trims);
-    let same = gap(&one.rows(Some(80.0)), &one.rows(Some(100.0)));
-    for (name, share) in by_factor(&same) {
-        assert_near(name, share, if name == NOT_EXPLAINED { 20.0 } else { 0.0 }, 1e-9);
+    let telling = |name: &str| factors.iter().find(|share| share.factor == name).unwrap().tells();
+    // A sewing minute there and there lies far apart; the same ends of the cloth do not.
+    assert!(telling("Cost of a minute") && !telling("Cloth: ends and splices"));
+    for share in by_factor(&gap(&one.rows(Some(80.0)), &one.rows(Some(100.0)))) {
+        assert_near(share.factor, share.amount, if share.factor == NOT_EXPLAINED { 20.0 } else { 0.0 }, 1e-9);
     }
     let (rest, spreads) = one.not_explained(one.ticket().range().high).unwrap();
     assert!(rest > 0.0);
@@ -626,6 +637,55 @@ fn every_bill_and_rate_is_whole() {
             rate.key
         );
         assert!(rate.as_of.parts().0 >= 2025 && !rate.name.is_empty());
+    }
+}
+
+#[test]
+fn stored_edits_come_back_and_what_cannot_be_read_is_handed_back() {
+    let edit = |low, usual, high| Edit { range: Range::new(low, usual, high), as_of: drawing::day() };
+    let stored = [("zip", edit(0.2, 0.4, 0.8)), ("no-such-rate", edit(1.0, 1.0, 1.0)), ("pack", edit(2.0, 1.0, 3.0))];
+    let (rates, left) = Rates::of_stored(Market::India, stored, every_rate());
+    assert_eq!(left.iter().map(|(key, _)| *key).collect::<Vec<_>>(), ["no-such-rate", "pack"]);
+    assert_eq!(rates.market(), Market::India);
+    let again: Vec<(&str, Edit)> = rates.edits().collect();
+    assert_eq!(again, [stored[0]]);
+    assert_eq!(Rates::of_stored(Market::India, again, every_rate()).0, rates);
+    assert_eq!(rates.in_market(Market::Japan).edits().count(), 1);
+    assert!(every_rate().len() > 60);
+}
+
+#[test]
+fn a_pair_of_which_nothing_is_known_wears_as_the_model_says() {
+    let appraisal = Appraiser::default().appraise(&bare("g"));
+    let range = wears(&bare("g"), &appraisal, None).unwrap().range();
+    assert!((300.0..400.0).contains(&range.usual) && range.low < 150.0 && range.high > 800.0, "{range:?}");
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(120))]
+
+    #[test]
+    fn whatever_is_recorded_and_whatever_the_rates_a_build_up_is_made_of_numbers(
+        garment in drawing::garment_named("g"),
+        market in select(Market::ALL.to_vec()),
+        channel in prop::option::of(select(Channel::ALL.to_vec())),
+        edits in prop::collection::vec((0_usize..60, -12.0_f64..12.0, 0.0_f64..6.0), 0..8),
+    ) {
+        let known = every_rate();
+        let rates = edits.iter().fold(Rates::of(market), |rates, (place, magnitude, wide)| {
+            let usual = 10_f64.powf(*magnitude);
+            rates.with(known[*place], Range::within(usual, 10_f64.powf(*wide)), drawing::day())
+        });
+        let built = price(&garment, &rates, channel).unwrap();
+        prop_assert!(built.ticket().mu.is_finite() && built.ticket().sigma.is_finite() && built.ticket().sigma > 0.0);
+        for line in built.lines() {
+            prop_assert!(!line.amount.mu.is_nan() && line.amount.sigma.is_finite() && line.amount.sigma >= 0.0, "{}", line.key);
+        }
+        for cause in built.causes() {
+            prop_assert!((0.0..=1.0 + 1e-9).contains(&cause.share), "{:?}", cause);
+        }
+        let whole: f64 = built.rows(Some(100.0)).iter().map(Row::amount).sum();
+        prop_assert!((whole - 100.0).abs() < 1e-6, "{}", whole);
     }
 }
 

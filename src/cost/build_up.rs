@@ -63,11 +63,11 @@ pub struct BuildUp {
     pub(super) chain: Chain,
 }
 
-/// One part as it stands: its name and the middle of each of its inputs to their powers.
+/// One part as it stands: its name and each of its inputs to its power.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct BuiltPart {
     pub(super) name: &'static str,
-    pub(super) inputs: Vec<(&'static str, f64)>,
+    pub(super) inputs: Vec<(&'static str, LogNormal)>,
 }
 
 impl BuildUp {
@@ -170,7 +170,7 @@ pub fn build_up(bill: &'static Bill, rates: &Rates, channel: Option<Channel>, kn
                     let between = acts.between.iter().enumerate().filter(|(_, spread)| **spread != 0.0);
                     term.shared.extend(between.map(|(level, spread)| (at(level), spread * used.power)));
                 }
-                built.inputs.push((used.input.name, amount.median()));
+                built.inputs.push((used.input.name, amount));
                 cost.note(acts);
             }
             term.own = own.sqrt();

@@ -148,6 +148,27 @@ impl Rates {
         Rates::of(self.market)
     }
 
+    /// From what was stored: a market and edits by key, against every rate there is. With it, what could not be taken: keys that no rate
+    /// has, and ranges that break the rules of [`Range::checked`].
+    pub fn of_stored<'a>(
+        market: Market,
+        stored: impl IntoIterator<Item = (&'a str, Edit)>,
+        known: impl IntoIterator<Item = &'static Rate>,
+    ) -> (Rates, Vec<(&'a str, Edit)>) {
+        let known: Vec<&'static Rate> = known.into_iter().collect();
+        let (mut rates, mut left) = (Rates::of(market), Vec::new());
+        for (key, edit) in stored {
+            let fits = Range::checked(edit.range.low, edit.range.usual, edit.range.high).is_ok();
+            match known.iter().find(|rate| rate.key == key) {
+                Some(rate) if fits => {
+                    rates.edits.insert(rate.key, edit);
+                }
+                _ => left.push((key, edit)),
+            }
+        }
+        (rates, left)
+    }
+
     /// What was changed, by key: the stored form beside [`Market::key`].
     pub fn edits(&self) -> impl Iterator<Item = (&'static str, Edit)> {
         self.edits.iter().map(|(key, edit)| (*key, *edit))

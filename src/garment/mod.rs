@@ -6,6 +6,6 @@ mod record;
 mod walk;
 
 pub use appraisal::{Appraisal, Appraiser, Moved, Standing};
-pub use price::{price, wears};
+pub use price::{every_rate, price, wears};
 pub use record::{Act, Answer, Entry, Garment, Given, Id, Readings, Taped};
 pub use walk::{Proposal, Reason};
