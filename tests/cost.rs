@@ -239,13 +239,16 @@ fn shares_of_a_gap_agree_with_published_values() {
     assert!(compared > 30);
 }
 
+/// Rows of a price with names that JSON brought.
+type NamedRows = Vec<(String, Vec<(String, f64)>)>;
+
 #[test]
 fn the_gap_of_two_pairs_agrees_with_the_model_factor_by_factor() {
     let model = model();
     let (row, tolerance) = vectors(&model, "GAP-07").remove(0);
-    let side = |side: &Json| -> (Vec<(String, Vec<(String, f64)>)>, f64) {
+    let side = |side: &Json| -> (NamedRows, f64) {
         let number = |key: &str| side[key].as_f64().unwrap();
-        let mut rows: Vec<(String, Vec<(String, f64)>)> = Vec::new();
+        let mut rows: NamedRows = Vec::new();
         for (line, factors) in side["lines"].as_object().unwrap() {
             let mut named: Vec<(String, f64)> = factors
                 .as_array()

@@ -13,6 +13,12 @@ pub const JUDGED: Day = match Day::new(2026, 11, 25) {
     None => panic!("a day of the calendar"),
 };
 
+/// The day as of which tariffs were read.
+pub const TARIFFS_READ: Day = match Day::new(2025, 12, 1) {
+    Some(day) => day,
+    None => panic!("a day of the calendar"),
+};
+
 /// Where a garment is sold.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Market {

@@ -19,7 +19,7 @@ pub use bill::{Amount, Bill, Choice, Duty, Input, Line, Part, Use, Value};
 pub use build_up::{BuildUp, Cost, Leg, build_up};
 pub use chain::{Chain, Totals};
 pub use gap::{Factor, FactorShare, GapShare, Row, by_factor, gap, log_mean};
-pub use market::{Channel, FACTORY_MARGIN, JUDGED, Market, OVERHEAD, TaxHabit, common_rates};
+pub use market::{Channel, FACTORY_MARGIN, JUDGED, Market, OVERHEAD, TARIFFS_READ, TaxHabit, common_rates};
 pub use range::{LogNormal, Range, RangeFault, TENTH, Term, sum};
 pub use rates::{Acting, Edit, Rate, RateUnit, Rates};
 pub use retail::{

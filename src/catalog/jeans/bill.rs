@@ -241,27 +241,20 @@ static PATCH: Input = Input::by(
 static LABELS: Input = Input::rate(&price::LABELS, &COMMON_PRACTICE);
 static PACK: Input = Input::rate(&price::PACK, &COMMON_PRACTICE);
 
-/// Sewing minutes of one part, within 1.15 times; the operations say the middle.
-macro_rules! minutes {
-    ($($name:ident $words:literal $minutes:literal;)+) => {
-        $(static $name: Input = Input::fixed($words, Range::within($minutes, 1.15), &JEANS_OPERATIONS);)+
-    };
-}
-minutes! {
-    WATCH_POCKET "Watch pocket: minutes" 0.54;
-    BACK_POCKETS "Back pockets: minutes" 1.394;
-    YOKE_SEAT "Yokes and seat: minutes" 0.699;
-    FRONT_POCKETS "Front pockets: minutes" 1.271;
-    FLY "Fly: minutes" 1.85;
-    INSEAM "Inseam: minutes" 0.50;
-    OUTSEAMS "Outer seams: minutes" 1.25;
-    LOOPS "Belt loops: minutes" 0.628;
-    WAISTBAND "Waistband: minutes" 1.188;
-    TACKS "Bar tacks: minutes" 0.389;
-    HEMS "Leg hems: minutes" 0.509;
-    FASTENING "Buttonhole, button, rivets: minutes" 0.62;
-    PATCH_LABELS "Patch and labels: minutes" 0.57;
-}
+// Sewing minutes of the parts, within 1.15 times; the operations say the middle.
+static WATCH_POCKET: Input = Input::fixed("Watch pocket: minutes", Range::within(0.54, 1.15), &JEANS_OPERATIONS);
+static BACK_POCKETS: Input = Input::fixed("Back pockets: minutes", Range::within(1.394, 1.15), &JEANS_OPERATIONS);
+static YOKE_SEAT: Input = Input::fixed("Yokes and seat: minutes", Range::within(0.699, 1.15), &JEANS_OPERATIONS);
+static FRONT_POCKETS: Input = Input::fixed("Front pockets: minutes", Range::within(1.271, 1.15), &JEANS_OPERATIONS);
+static FLY: Input = Input::fixed("Fly: minutes", Range::within(1.85, 1.15), &JEANS_OPERATIONS);
+static INSEAM: Input = Input::fixed("Inseam: minutes", Range::within(0.50, 1.15), &JEANS_OPERATIONS);
+static OUTSEAMS: Input = Input::fixed("Outer seams: minutes", Range::within(1.25, 1.15), &JEANS_OPERATIONS);
+static LOOPS: Input = Input::fixed("Belt loops: minutes", Range::within(0.628, 1.15), &JEANS_OPERATIONS);
+static WAISTBAND: Input = Input::fixed("Waistband: minutes", Range::within(1.188, 1.15), &JEANS_OPERATIONS);
+static TACKS: Input = Input::fixed("Bar tacks: minutes", Range::within(0.389, 1.15), &JEANS_OPERATIONS);
+static HEMS: Input = Input::fixed("Leg hems: minutes", Range::within(0.509, 1.15), &JEANS_OPERATIONS);
+static FASTENING: Input = Input::fixed("Buttonhole, button, rivets: minutes", Range::within(0.62, 1.15), &JEANS_OPERATIONS);
+static PATCH_LABELS: Input = Input::fixed("Patch and labels: minutes", Range::within(0.57, 1.15), &JEANS_OPERATIONS);
 const SEWING: &[Part] = &[
     Part::new("Watch pocket", const { &[Use::of(&WATCH_POCKET), Use::of(&PACE), Use::of(&SEWING_MINUTE)] }),
     Part::new("Back pockets", const { &[Use::of(&BACK_POCKETS), Use::of(&PACE), Use::of(&SEWING_MINUTE)] }),

@@ -1,75 +1,111 @@
 //! Jeans, what things cost: cloth by the metre, pocketing, trims, wash and dry work, freight, duty. US dollars, to be changed by the person.
 
 use crate::catalog::sources;
-use crate::cost::{Duty, sources as cost_sources};
-use crate::cost::{JUDGED, Market, Rate, RateUnit};
+use crate::cost::{Duty, JUDGED, Market, Rate, RateUnit, TARIFFS_READ, sources as cost_sources};
 use crate::source::Source;
-use crate::trade::Day;
-
-/// As of when the United States tariff was read.
-const TARIFF_READ: Day = match Day::new(2025, 12, 1) {
-    Some(day) => day,
-    None => panic!("a day of the calendar"),
-};
-
-/// Rates of one unit and source: key, words, and how much.
-macro_rules! rates {
-    ($unit:ident, $source:expr; $($name:ident $key:literal $words:literal $range:expr;)+) => {
-        $(pub(super) static $name: Rate = Rate::new($key, $words, RateUnit::$unit, $range, $source, JUDGED);)+
-    };
-}
 
 const TRIMS: &Source = &sources::TRIM_COSTS;
 const WASHES: &Source = &sources::WASH_COSTS;
 
-rates! {
-    UsdAMetre, &sources::DENIM_PRICES;
-    CLOTH_PLAIN "denim-plain" "Denim of a plain mill, 12 oz, wide" [1.9, 2.5, 3.3];
-    CLOTH_MIDDLE "denim-middle" "Denim of a middling mill, 12 oz, wide" [2.6, 3.6, 5.0];
-    CLOTH_BETTER "denim-better" "Denim of a better mill, 12 oz, wide" [3.8, 5.4, 8.0];
-}
+pub(super) static CLOTH_PLAIN: Rate = Rate::new(
+    "denim-plain",
+    "Denim of a plain mill, 12 oz, wide",
+    RateUnit::UsdAMetre,
+    [1.9, 2.5, 3.3],
+    &sources::DENIM_PRICES,
+    JUDGED,
+);
+pub(super) static CLOTH_MIDDLE: Rate = Rate::new(
+    "denim-middle",
+    "Denim of a middling mill, 12 oz, wide",
+    RateUnit::UsdAMetre,
+    [2.6, 3.6, 5.0],
+    &sources::DENIM_PRICES,
+    JUDGED,
+);
+pub(super) static CLOTH_BETTER: Rate = Rate::new(
+    "denim-better",
+    "Denim of a better mill, 12 oz, wide",
+    RateUnit::UsdAMetre,
+    [3.8, 5.4, 8.0],
+    &sources::DENIM_PRICES,
+    JUDGED,
+);
 
-rates! {
-    Times, &sources::DENIM_PRICES;
-    SELVEDGE "denim-selvedge" "A metre with selvedge, over one without" [1.25, 1.8, 2.7];
-    STRETCH "denim-stretch" "A metre with elastic yarn, over one without" [1.08, 1.13, 1.20];
-}
+pub(super) static SELVEDGE: Rate = Rate::new(
+    "denim-selvedge",
+    "A metre with selvedge, over one without",
+    RateUnit::Times,
+    [1.25, 1.8, 2.7],
+    &sources::DENIM_PRICES,
+    JUDGED,
+);
+pub(super) static STRETCH: Rate = Rate::new(
+    "denim-stretch",
+    "A metre with elastic yarn, over one without",
+    RateUnit::Times,
+    [1.08, 1.13, 1.20],
+    &sources::DENIM_PRICES,
+    JUDGED,
+);
 
-rates! {
-    UsdAPiece, TRIMS;
-    POCKETING_LIMP "pocketing-limp" "Pocket cloth, limp" [0.14, 0.20, 0.28];
-    POCKETING_THIN "pocketing-thin" "Pocket cloth, thin" [0.22, 0.30, 0.42];
-    POCKETING_FIRM "pocketing-firm" "Pocket cloth, firm twill" [0.38, 0.52, 0.75];
-    POCKETING_HEAVY "pocketing-heavy" "Pocket cloth, heavy twill" [0.65, 0.95, 1.40];
-    ZIP "zip" "Zip" [0.12, 0.30, 0.60];
-    FLY_BUTTONS "fly-buttons" "Fly buttons" [0.35, 0.60, 1.50];
-    METAL_LOOSE "metal-loose" "Button and rivets that turn" [0.10, 0.14, 0.22];
-    METAL_LIGHT "metal-light" "Button and rivets, thin" [0.13, 0.20, 0.30];
-    METAL_FIRM "metal-firm" "Button and rivets, firm" [0.20, 0.28, 0.42];
-    METAL_BACKED "metal-backed" "Button and rivets, backed" [0.35, 0.55, 0.90];
-    THREAD "thread" "Thread" [0.18, 0.28, 0.60];
-    LABELS "labels" "Labels" [0.08, 0.15, 0.35];
-    PACK "pack" "Hang tag, bag, share of the carton" [0.12, 0.25, 0.60];
-}
+pub(super) static POCKETING_LIMP: Rate =
+    Rate::new("pocketing-limp", "Pocket cloth, limp", RateUnit::UsdAPiece, [0.14, 0.20, 0.28], TRIMS, JUDGED);
+pub(super) static POCKETING_THIN: Rate =
+    Rate::new("pocketing-thin", "Pocket cloth, thin", RateUnit::UsdAPiece, [0.22, 0.30, 0.42], TRIMS, JUDGED);
+pub(super) static POCKETING_FIRM: Rate =
+    Rate::new("pocketing-firm", "Pocket cloth, firm twill", RateUnit::UsdAPiece, [0.38, 0.52, 0.75], TRIMS, JUDGED);
+pub(super) static POCKETING_HEAVY: Rate =
+    Rate::new("pocketing-heavy", "Pocket cloth, heavy twill", RateUnit::UsdAPiece, [0.65, 0.95, 1.40], TRIMS, JUDGED);
+pub(super) static ZIP: Rate = Rate::new("zip", "Zip", RateUnit::UsdAPiece, [0.12, 0.30, 0.60], TRIMS, JUDGED);
+pub(super) static FLY_BUTTONS: Rate =
+    Rate::new("fly-buttons", "Fly buttons", RateUnit::UsdAPiece, [0.35, 0.60, 1.50], TRIMS, JUDGED);
+pub(super) static METAL_LOOSE: Rate =
+    Rate::new("metal-loose", "Button and rivets that turn", RateUnit::UsdAPiece, [0.10, 0.14, 0.22], TRIMS, JUDGED);
+pub(super) static METAL_LIGHT: Rate =
+    Rate::new("metal-light", "Button and rivets, thin", RateUnit::UsdAPiece, [0.13, 0.20, 0.30], TRIMS, JUDGED);
+pub(super) static METAL_FIRM: Rate =
+    Rate::new("metal-firm", "Button and rivets, firm", RateUnit::UsdAPiece, [0.20, 0.28, 0.42], TRIMS, JUDGED);
+pub(super) static METAL_BACKED: Rate =
+    Rate::new("metal-backed", "Button and rivets, backed", RateUnit::UsdAPiece, [0.35, 0.55, 0.90], TRIMS, JUDGED);
+pub(super) static THREAD: Rate = Rate::new("thread", "Thread", RateUnit::UsdAPiece, [0.18, 0.28, 0.60], TRIMS, JUDGED);
+pub(super) static LABELS: Rate = Rate::new("labels", "Labels", RateUnit::UsdAPiece, [0.08, 0.15, 0.35], TRIMS, JUDGED);
+pub(super) static PACK: Rate =
+    Rate::new("pack", "Hang tag, bag, share of the carton", RateUnit::UsdAPiece, [0.12, 0.25, 0.60], TRIMS, JUDGED);
 
-rates! {
-    UsdAPiece, WASHES;
-    WASH_RAW "wash-raw" "No wash" [0.02, 0.05, 0.12];
-    WASH_RINSED "wash-rinsed" "Rinse" [0.28, 0.40, 0.58];
-    WASH_LIGHT "wash-light" "Light wash, with enzymes" [0.50, 0.75, 1.05];
-    WASH_STONE "wash-stone" "Stone wash or bleach" [0.90, 1.40, 2.20];
-    WASH_MANY "wash-many-step" "Wash in many steps" [2.0, 3.1, 5.2];
-    DRY_LASER "dry-laser" "Whiskers by laser" [0.20, 0.35, 0.60];
-    DRY_HAND "dry-hand" "Whiskers and scrapes by hand" [0.60, 1.05, 1.90];
-    DRY_BOTH "dry-both" "Laser and hand, or set ridges" [0.90, 1.50, 2.60];
-    DRY_TORN "dry-torn" "Holes and repairs" [0.80, 1.60, 3.0];
-}
+pub(super) static WASH_RAW: Rate = Rate::new("wash-raw", "No wash", RateUnit::UsdAPiece, [0.02, 0.05, 0.12], WASHES, JUDGED);
+pub(super) static WASH_RINSED: Rate = Rate::new("wash-rinsed", "Rinse", RateUnit::UsdAPiece, [0.28, 0.40, 0.58], WASHES, JUDGED);
+pub(super) static WASH_LIGHT: Rate =
+    Rate::new("wash-light", "Light wash, with enzymes", RateUnit::UsdAPiece, [0.50, 0.75, 1.05], WASHES, JUDGED);
+pub(super) static WASH_STONE: Rate =
+    Rate::new("wash-stone", "Stone wash or bleach", RateUnit::UsdAPiece, [0.90, 1.40, 2.20], WASHES, JUDGED);
+pub(super) static WASH_MANY: Rate =
+    Rate::new("wash-many-step", "Wash in many steps", RateUnit::UsdAPiece, [2.0, 3.1, 5.2], WASHES, JUDGED);
+pub(super) static DRY_LASER: Rate =
+    Rate::new("dry-laser", "Whiskers by laser", RateUnit::UsdAPiece, [0.20, 0.35, 0.60], WASHES, JUDGED);
+pub(super) static DRY_HAND: Rate =
+    Rate::new("dry-hand", "Whiskers and scrapes by hand", RateUnit::UsdAPiece, [0.60, 1.05, 1.90], WASHES, JUDGED);
+pub(super) static DRY_BOTH: Rate =
+    Rate::new("dry-both", "Laser and hand, or set ridges", RateUnit::UsdAPiece, [0.90, 1.50, 2.60], WASHES, JUDGED);
+pub(super) static DRY_TORN: Rate =
+    Rate::new("dry-torn", "Holes and repairs", RateUnit::UsdAPiece, [0.80, 1.60, 3.0], WASHES, JUDGED);
 
-rates! {
-    UsdAPiece, &cost_sources::COST_SHEET_SHARES;
-    TESTS "test-inspect" "Tests and inspection" [0.06, 0.10, 0.18];
-    FREIGHT "jeans-freight" "Freight and insurance, a pair of jeans" [0.32, 0.48, 0.90];
-}
+pub(super) static TESTS: Rate = Rate::new(
+    "test-inspect",
+    "Tests and inspection",
+    RateUnit::UsdAPiece,
+    [0.06, 0.10, 0.18],
+    &cost_sources::COST_SHEET_SHARES,
+    JUDGED,
+);
+pub(super) static FREIGHT: Rate = Rate::new(
+    "jeans-freight",
+    "Freight and insurance, a pair of jeans",
+    RateUnit::UsdAPiece,
+    [0.32, 0.48, 0.90],
+    &cost_sources::COST_SHEET_SHARES,
+    JUDGED,
+);
 
 static US_DUTY: Rate = Rate::new(
     "us-jeans-duty",
@@ -77,10 +113,10 @@ static US_DUTY: Rate = Rate::new(
     RateUnit::Share,
     [0.166, 0.20, 0.38],
     &sources::TARIFFS,
-    TARIFF_READ,
+    TARIFFS_READ,
 );
 static EU_DUTY: Rate =
-    Rate::new("eu-jeans-duty", "Duty on jeans, European Union", RateUnit::Share, [0.12; 3], &sources::TARIFFS, TARIFF_READ);
+    Rate::new("eu-jeans-duty", "Duty on jeans, European Union", RateUnit::Share, [0.12; 3], &sources::TARIFFS, TARIFFS_READ);
 static UK_DUTY: Rate =
     Rate::new("uk-jeans-duty", "Duty on jeans, United Kingdom", RateUnit::Share, [0.12; 3], &sources::TARIFFS_MEMORY, JUDGED);
 static IN_DUTY: Rate =
