@@ -485,6 +485,78 @@ fn the_minutes_of_the_bill_are_those_of_the_operations() {
     assert!((0.70..0.86).contains(&((all - round) / minutes)));
 }
 
+/// Default rates beside the handbook's tables: the usual lies within what the table gives.
+#[test]
+fn usual_rates_lie_within_the_tables_of_the_handbook() {
+    const MINUTES: &str = include_str!("vectors/handbook_cpm_country_usd.csv");
+    const WASHES: &str = include_str!("vectors/handbook_wash_cost_usd.csv");
+    const CLOTH: &str = include_str!("vectors/handbook_denim_price_usd.csv");
+    let rates = every_rate();
+    let usual = |key: &str| rates.iter().find(|rate| rate.key == key).unwrap_or_else(|| panic!("{key}")).range.usual;
+    let within = |table: &str, row: &str, amount: f64| {
+        let fields = read::fields(table);
+        let row = fields.iter().find(|fields| fields[0] == row).unwrap_or_else(|| panic!("{row}"));
+        let (low, high): (f64, f64) = (row[1].parse().unwrap(), row[2].parse().unwrap());
+        assert!(low <= amount && amount <= high, "{}: {amount}, table {low} to {high}", row[0]);
+    };
+    for (row, key) in [
+        ("Bangladesh", "bangladesh-pakistan"),
+        ("Pakistan", "bangladesh-pakistan"),
+        ("India", "south-east-asia"),
+        ("Cambodia, Vietnam, Indonesia", "south-east-asia"),
+        ("China", "china"),
+        ("Egypt, Tunisia, Morocco", "north-africa"),
+        ("Mexico, Central America", "central-america"),
+        ("Turkey", "turkey"),
+        ("Portugal, Romania, Bulgaria", "europe-low"),
+        ("Italy", "italy-japan"),
+        ("Japan", "italy-japan"),
+        ("USA, UK", "usa-uk"),
+    ] {
+        within(MINUTES, row, usual(&format!("minute-{key}")));
+    }
+    for (row, key) in [
+        ("rigid (no wash)", "wash-raw"),
+        ("rinse", "wash-rinsed"),
+        ("enzyme", "wash-light"),
+        ("stone / stone-enzyme", "wash-stone"),
+        ("hand sanding", "dry-hand"),
+        ("laser", "dry-laser"),
+        ("resin 3D crease + oven", "dry-both"),
+        ("destroy/repair", "dry-torn"),
+    ] {
+        within(WASHES, row, usual(key));
+    }
+    within(CLOTH, "commodity denim China", usual("denim-plain"));
+    within(CLOTH, "India (incl. organic)", usual("denim-middle"));
+    within(CLOTH, "premium/tech denim China", usual("denim-better"));
+    let metre = |answers| {
+        let rows = sure(answers).rows(None);
+        let cloth = rows.into_iter().find(|row| row.name == "Cloth").unwrap();
+        let factor = |word: &str| cloth.factors.iter().find(|factor| factor.name.ends_with(word)).unwrap().amount;
+        ["price of a metre", "selvedge", "country of the mill", "elastic yarn", "over 12 oz"]
+            .map(factor)
+            .into_iter()
+            .product::<f64>()
+    };
+    within(CLOTH, "USA/Japan selvedge", metre(SELVEDGE_RAW));
+    within(CLOTH, "Turkey premium", metre(PREMIUM));
+}
+
+#[test]
+fn an_offer_takes_its_freight_and_duty_from_the_rates() {
+    let built = price(&pair(MIDDLE), &Rates::of(Market::UnitedKingdom), None).unwrap();
+    let offer = built.offer(11.0, 300);
+    let view = offer.against(45.0, built.tax_inside()).unwrap();
+    assert_near("before tax", view.before_tax, 37.5, 1e-9);
+    // Of a hundred pairs from there 60 pay the 12 per cent, but for answers that are slips.
+    assert_near("duty", offer.duty_rate, 0.6 * 0.12, 0.001);
+    assert!(offer.freight > 0.25 && offer.freight < 0.6);
+    assert_near("landed", view.landed, (11.0 + offer.freight) * (1.0 + offer.duty_rate) + 11.0 * offer.fee_rate, 1e-9);
+    assert_near("margin and mark-up", 1.0 / (1.0 - view.margin) - 1.0, view.markup, 1e-9);
+    assert_eq!(price(&pair(MIDDLE), &Rates::of(Market::UnitedStates), None).unwrap().tax_inside(), 0.0);
+}
+
 #[test]
 fn an_open_check_widens_and_never_picks_a_side() {
     for key in JEANS.bill.unwrap().checks() {

@@ -6,7 +6,7 @@ use super::chain::{Chain, TOGETHER, Totals};
 use super::market::{Channel, FACTORY_MARGIN, Market, OVERHEAD, TaxHabit};
 use super::range::{LogNormal, Term, sum};
 use super::rates::{Rate, Rates};
-use super::retail::DutyBase;
+use super::retail::{DutyBase, Offer};
 use super::spread::{Cause, CauseKind, widest};
 use crate::source::Source;
 use crate::trade::{Currency, Day};
@@ -61,6 +61,9 @@ pub struct BuildUp {
     pub(super) causes: Vec<Cause>,
     pub(super) parts: Vec<BuiltPart>,
     pub(super) chain: Chain,
+    duty: LogNormal,
+    fees: LogNormal,
+    tax: LogNormal,
 }
 
 /// One part as it stands: its name and each of its inputs to its power.
@@ -100,6 +103,24 @@ impl BuildUp {
     /// custom.
     pub fn ticket(&self) -> LogNormal {
         self.totals.ticket
+    }
+
+    /// An offer at that price a piece, at the factory's port and in the market's currency: freight, duty and fees from the rates, at their
+    /// averages, since pieces that pay no duty and pieces that do come in one order.
+    pub fn offer(&self, price: f64, minimum: u32) -> Offer {
+        Offer {
+            price,
+            freight: self.chain.freight.times(self.chain.exchange).mean(),
+            duty_rate: self.duty.mean(),
+            base: self.market.duty_base(),
+            fee_rate: self.fees.mean(),
+            minimum,
+        }
+    }
+
+    /// The usual tax inside a ticket, as a share of the price before it; 0 where it is added at the till.
+    pub fn tax_inside(&self) -> f64 {
+        if self.market.tax_habit() == TaxHabit::InTheTicket { self.tax.median() } else { 0.0 }
     }
 
     /// What the width of the ticket comes from, the widest first; the shares sum to 1, or there are none.
@@ -249,7 +270,7 @@ pub fn build_up(bill: &'static Bill, rates: &Rates, channel: Option<Channel>, kn
     };
     let causes = widest(&chain, &terms, &owners, kind_of, channel.is_none());
     share_names(&mut lines, bill, &acting);
-    BuildUp { market, channel, lines, totals, causes, parts, chain }
+    BuildUp { market, channel, lines, totals, causes, parts, chain, duty, fees, tax }
 }
 
 /// One and shares of it.

@@ -147,8 +147,8 @@ static MILL_COUNTRY: Input = Input::by(
             Choice::new("central-america", 8, [0.85, 1.05, 1.30]),
             Choice::new("turkey", 7, [1.05, 1.35, 1.75]),
             Choice::new("europe-low", 3, [1.00, 1.25, 1.70]),
-            Choice::new("italy-japan", 2, [1.05, 1.45, 2.10]),
-            Choice::new("usa-uk", 2, [1.00, 1.40, 2.00]),
+            Choice::new("italy-japan", 2, [1.10, 1.55, 2.20]),
+            Choice::new("usa-uk", 2, [1.00, 1.45, 2.10]),
         ]
     },
     &DENIM_PRICES,

@@ -36,7 +36,7 @@ pub(super) static SELVEDGE: Rate = Rate::new(
     "denim-selvedge",
     "A metre with selvedge, over one without",
     RateUnit::Times,
-    [1.25, 1.8, 2.7],
+    [1.3, 1.9, 2.8],
     &sources::DENIM_PRICES,
     JUDGED,
 );
