@@ -544,6 +544,24 @@ fn usual_rates_lie_within_the_tables_of_the_handbook() {
 }
 
 #[test]
+fn duty_and_its_base_are_those_of_the_handbook() {
+    const DUTIES: &str = include_str!("vectors/handbook_duty.csv");
+    let fields = read::fields(DUTIES);
+    for (market, name, heading) in [
+        (Market::UnitedStates, "US", "6203.42.07.11"),
+        (Market::EuropeanUnion, "EU", "6203 42 31"),
+        (Market::UnitedKingdom, "UK", "same"),
+        (Market::Japan, "Japan", "6203.42"),
+    ] {
+        let row = fields.iter().find(|row| row[0] == name && row[1].starts_with(heading)).unwrap();
+        let base = if row[3] == "FOB" { DutyBase::FreeOnBoard } else { DutyBase::WithFreight };
+        assert_eq!(market.duty_base(), base, "{name}");
+        let duty = JEANS.bill.unwrap().duties.iter().find(|duty| duty.market == market).unwrap();
+        assert_near(name, duty.rate.range.low, row[2].parse::<f64>().unwrap() / 100.0, 1e-12);
+    }
+}
+
+#[test]
 fn an_offer_takes_its_freight_and_duty_from_the_rates() {
     let built = price(&pair(MIDDLE), &Rates::of(Market::UnitedKingdom), None).unwrap();
     let offer = built.offer(11.0, 300);
@@ -594,7 +612,12 @@ fn every_answer_narrows_what_it_is_about() {
     assert!(line(&doubt(Care::Unsure), "cloth").sigma > line(&doubt(Care::Careful), "cloth").sigma);
     let first = empty.would_narrow()[0];
     assert!(["made-in", "cloth-hand", "selvedge", "wash-level"].contains(&first), "{first}");
-    assert_eq!(empty.causes()[0].kind, CauseKind::KindOfShop);
+    // The first order must share out the whole variance: the shop's part of it is known without it.
+    for built in [&empty, &full] {
+        assert_eq!(built.causes()[0].kind, CauseKind::KindOfShop);
+        let shop = Channel::multiples(None)[0].range.log_normal().sigma;
+        assert_near("shop", built.causes()[0].share, (shop / built.ticket().sigma).powi(2), 0.03);
+    }
     assert_near("shares", empty.causes().iter().map(|cause| cause.share).sum(), 1.0, 1e-9);
 }
 
