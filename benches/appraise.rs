@@ -6,7 +6,8 @@ use std::hint::black_box;
 use criterion::{BatchSize, Criterion, criterion_group, criterion_main};
 use garment_assay::catalog::jeans::JEANS;
 use garment_assay::check::Check;
-use garment_assay::garment::{Act, Answer, Appraiser, Garment, Given, Id, Readings};
+use garment_assay::cost::{Market, Rates};
+use garment_assay::garment::{Act, Answer, Appraiser, Garment, Given, Id, Readings, price};
 use garment_assay::grading::Care;
 use garment_assay::measure::STITCH_DENSITY;
 use garment_assay::notebook::{MemoryShelf, Mode, Notebook, export, import, read, write};
@@ -53,6 +54,8 @@ fn appraising(c: &mut Criterion) {
     c.bench_function("next after 30 answers", |b| b.iter(|| appraiser.next(black_box(&full), &appraisal, None)));
     c.bench_function("settling after 12 answers", |b| b.iter(|| appraiser.settling(black_box(&half), &halfway)));
     c.bench_function("moved by 30 answers", |b| b.iter(|| appraiser.moved(black_box(&appraisal))));
+    let rates = Rates::of(Market::UnitedStates);
+    c.bench_function("build up after 30 answers", |b| b.iter(|| price(black_box(&full), &rates, None)));
     if let Some(entry) = full.entries().last() {
         let act = Act::Answer(entry.check, entry.answer.clone());
         c.bench_function("one act on 30 answers", |b| b.iter(|| full.after(black_box(act.clone()))));

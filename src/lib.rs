@@ -5,6 +5,7 @@
 
 pub mod catalog;
 pub mod check;
+pub mod cost;
 pub mod garment;
 pub mod grading;
 pub mod measure;

@@ -59,8 +59,15 @@ static FOREIGN_POINT: PointOfMeasure = PointOfMeasure {
 };
 
 /// A family in which one check opens another, and that one a third.
-static CHAIN: Family =
-    Family { key: "chain", name: "Chain", covers: "Nothing.", checks: &[&FIRST, &SECOND, &THIRD], points: &[], cautions: &[] };
+static CHAIN: Family = Family {
+    key: "chain",
+    name: "Chain",
+    covers: "Nothing.",
+    checks: &[&FIRST, &SECOND, &THIRD],
+    points: &[],
+    bill: None,
+    cautions: &[],
+};
 static FIRST: Check = Check { key: "first", ..FOREIGN_SHAPE };
 static SECOND: Check =
     Check { key: "second", asked_when: Some(When { check: &FIRST, levels: &["yes"], share: 50 }), ..FOREIGN_SHAPE };

@@ -1,6 +1,7 @@
 //! What a family is, and the list of them.
 
 use crate::check::Check;
+use crate::cost::Bill;
 use crate::measure::PointOfMeasure;
 
 use super::jeans;
@@ -18,6 +19,8 @@ pub struct Family {
     pub checks: &'static [&'static Check],
     /// Where it is measured with a tape, in the order in which the sheet shows them.
     pub points: &'static [PointOfMeasure],
+    /// What goes into a piece, and what that costs; none while nobody has written it.
+    pub bill: Option<&'static Bill>,
     /// Cautions that hold for the family as a whole.
     pub cautions: &'static [&'static str],
 }

@@ -5,6 +5,7 @@ pub mod cautions;
 mod drawer;
 mod family;
 pub mod jeans;
+mod rates;
 pub mod sources;
 
 pub use drawer::{Drawer, DrawnLook, DrawnScale, Tool};

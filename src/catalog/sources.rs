@@ -1,9 +1,10 @@
 //! The bibliography of the catalog: what its wording and numbers lean on. A standard named here was not always read; the title says so.
 
+use crate::cost::sources as cost;
 use crate::source::{Kind, Source};
 
 // What instruments lean on too stands with them.
-pub use crate::measure::sources::{COMMON_PRACTICE, D3107, D6193, ISO_4915, ISO_16322, JUDGEMENT, TM207};
+pub use crate::measure::sources::{COMMON_PRACTICE, D3107, D6193, ISO_4915, ISO_16322, JEANS_OPERATIONS, JUDGEMENT, TM207};
 
 /// Seam types by number.
 pub static ISO_4916: Source = Source {
@@ -202,6 +203,29 @@ pub static MINUTE_COSTS: Source = Source {
     kind: Kind::Memory,
 };
 
+/// What trims and pocket cloth cost.
+pub static TRIM_COSTS: Source = Source {
+    name: "trim costs",
+    title: "Zips, buttons, rivets, thread, labels and pocket cloth by tier: common practice, no single source; an old page of a jeans \
+        maker gives 0.25 dollars for thread, buttons or zip and rivets together.",
+    kind: Kind::CommonPractice,
+};
+
+/// Duty on trousers of denim.
+pub static TARIFFS: Source = Source {
+    name: "tariff listings",
+    title: "United States tariff of December 2025, 6203.42.07.11 and 6203.42.45.11: 16.6 per cent; European Union, 6203 42 31: 12 per \
+        cent. United States duties by country since 2025 stack on top and change: the high end is judgement.",
+    kind: Kind::Document,
+};
+
+/// Duty elsewhere, and who is free of it.
+pub static TARIFFS_MEMORY: Source = Source {
+    name: "tariffs from memory",
+    title: "Duty on denim trousers in the United Kingdom, India and Japan, and which countries’ goods are free of it. From memory.",
+    kind: Kind::Memory,
+};
+
 /// Price does not foretell life.
 pub static PRICE_AND_LIFE: Source = Source {
     name: "price and life",
@@ -245,5 +269,15 @@ pub static SOURCES: &[&Source] = &[
     &SANDBLASTING,
     &COST_SHEETS,
     &MINUTE_COSTS,
+    &JEANS_OPERATIONS,
+    &TRIM_COSTS,
+    &TARIFFS,
+    &TARIFFS_MEMORY,
+    &cost::RATE_JUDGEMENT,
+    &cost::MULTIPLES,
+    &cost::SALES_TAXES,
+    &cost::ENTRY_FEES,
+    &cost::COST_SHEET_SHARES,
+    &cost::WEAR_SURVEYS,
     &PRICE_AND_LIFE,
 ];

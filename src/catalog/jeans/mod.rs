@@ -1,7 +1,9 @@
 //! Jeans: the checks of a pair, and what each answer says.
 
+mod bill;
 mod cloth;
 mod finish;
+mod prices;
 mod seams;
 mod shape;
 mod stitching;
@@ -64,6 +66,7 @@ pub static JEANS: Family = Family {
         &shape::SIT_TEST,
     ],
     points: &JEANS_POINTS,
+    bill: Some(&bill::BILL),
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,
