@@ -11,7 +11,7 @@ use garment_assay::catalog::FAMILIES;
 /// A room of the library, the rooms it may use, and why it needs those that are not plain.
 ///
 /// A permission that nobody uses is taken away again: the test fails on it.
-const ROOMS: [(&str, &[&str], &str); 10] = [
+const ROOMS: [(&str, &[&str], &str); 11] = [
     ("quantity", &[], "Values with units and their spread: the ground floor."),
     ("trade", &[], "Nouns only."),
     ("source", &[], "The bibliography."),
@@ -32,6 +32,11 @@ const ROOMS: [(&str, &[&str], &str); 10] = [
         "garment",
         &["catalog", "check", "grading", "measure", "quantity", "trade"],
         "A record belongs to a family; readings are kept in their units; what follows is worked out by the engines.",
+    ),
+    (
+        "rack",
+        &["check", "garment", "grading", "quantity", "trade"],
+        "Garments beside each other: what a check's answers weigh, readings in their units, tickets.",
     ),
     (
         "notebook",
