@@ -168,7 +168,8 @@ mod tests {
     use super::*;
 
     fn near(one: f64, other: f64) {
-        assert!((one - other).abs() <= 1e-12 * other.abs().max(1e-3), "{one} {other}");
+        // Logarithms of the gamma function of thousands cancel to twelve digits.
+        assert!((one - other).abs() <= 1e-11 * other.abs().max(1e-3), "{one} {other}");
     }
 
     /// scipy 1.17.1: `special.gammaln`, `betainc`, `betaincinv`, `gammainc`, `stats.chi2.ppf`, `stats.norm.cdf`, seventeen digits.
