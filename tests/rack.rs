@@ -53,7 +53,8 @@ fn t(of: &Value) -> StudentT {
 fn student_t_is_that_of_scipy() {
     for row in vectors()["student"].as_array().expect("rows") {
         let t = StudentT::new(f(&row["df"]), 0.0, 1.0).expect("degrees");
-        near(t.below(f(&row["x"])), f(&row["below"]), 1e-12);
+        // At 1e-7 scipy 1.17.1 errs by 1.3e-11: with one degree the area is 1/2 + atan(x)/pi, which is 0.5000000318309886.
+        near(t.below(f(&row["x"])), f(&row["below"]), 2e-11);
         near(t.ln_density(f(&row["x"])), f(&row["ln_density"]), 1e-10);
         // Half a degree has quantiles of 1e11: there the digits are relative.
         near(t.quantile(f(&row["p"])), f(&row["quantile"]), 1e-9 * f(&row["quantile"]).abs().max(1.0));
@@ -160,15 +161,9 @@ fn predicted(learned: &Learned, traits: &Traits) -> StudentT {
 fn likely_tickets_are_those_of_the_multivariate_t_inverted_numerically() {
     let all = group("TICKET");
     for v in &all {
-        let slips = v["inputs"].get("steps").is_some();
+        // One of them is another's garments with a sale price among the tickets.
         let base = v["inputs"].get("as_in").map_or(v, |id| all.iter().find(|v| v["id"] == *id).expect("a vector"));
-        let known = base["inputs"]["references"].as_array().expect("references");
-        let given = |(place, garment): (usize, &Value)| {
-            let log = v["inputs"].get("log_tickets").map_or_else(|| f(&garment["log_ticket"]), |logs| f(&logs[place]));
-            Reference::new(of_vector(garment), log).expect("a reference")
-        };
-        let references = known.iter().enumerate().map(given).collect();
-        let learned = learn(Spreads::USUAL, references, slips);
+        let learned = learn(Spreads::USUAL, references_of(&base["inputs"], v["inputs"].get("log_tickets")), v != base);
         let traits = of_vector(&base["inputs"]["new"]);
         let (t, expected, tolerance) = (predicted(&learned, &traits), &v["expected"], f(&v["tolerance"]));
         near(t.degrees(), f(&expected["df"]), 0.0);
@@ -180,6 +175,12 @@ fn likely_tickets_are_those_of_the_multivariate_t_inverted_numerically() {
             got.into_iter().zip(list(quantiles)).for_each(|(got, expected)| near(got, expected, tolerance));
         }
     }
+}
+
+fn references_of(inputs: &Value, logs: Option<&Value>) -> Vec<Reference> {
+    let known = inputs["references"].as_array().expect("references");
+    let logs = logs.map_or_else(|| known.iter().map(|garment| f(&garment["log_ticket"])).collect(), list);
+    known.iter().zip(logs).map(|(garment, log)| Reference::new(of_vector(garment), log).expect("a reference")).collect()
 }
 
 fn shared() -> (Vec<Reference>, Traits, Value) {
@@ -244,18 +245,42 @@ fn the_order_of_references_teaches_nothing() {
     near(one.scale(), other.scale(), 1e-12);
 }
 
+/// The account of the model measures weights against the assumed variance; why they are measured against the estimated one here stands at
+/// [`learn`].
 #[test]
-fn a_ticket_mistyped_tenfold_pulls_less_and_is_asked_about() {
+fn a_ticket_mistyped_tenfold_pulls_less_as_least_squares_with_leverages_has_it() {
     let (mut references, new, _) = shared();
     let right = predicted(&learn(Spreads::USUAL, references.clone(), true), &new).centre();
     let slip = references[4].log_ticket() + 10_f64.ln();
     references[4] = Reference::new(references[4].traits().clone(), slip).expect("a reference");
     let (fooled, wary) = (learn(Spreads::USUAL, references.clone(), false), learn(Spreads::USUAL, references, true));
+    let (t, expected) = (predicted(&wary, &new), &vectors()["slips"]["expected"]);
+    wary.weights().iter().zip(list(&expected["weights"])).for_each(|(weight, expected)| near(*weight, expected, 1e-9));
+    near(t.degrees(), f(&expected["df"]), 1e-9);
+    near(t.centre(), f(&expected["centre"]), 1e-9);
+    near(t.scale(), f(&expected["scale"]), 1e-9);
     let off = |learned: &Learned| (predicted(learned, &new).centre() - right).abs();
-    assert!(off(&wary) < 0.6 * off(&fooled), "{} {}", off(&wary), off(&fooled));
-    assert!(wary.weights()[4] < 0.5 && wary.weights().iter().enumerate().all(|(place, weight)| place == 4 || *weight > 0.6));
-    assert!(wary.surprise(4).expect("a reference") > 0.99);
-    assert!((0..12).filter(|place| *place != 4).all(|place| (0.01..0.99).contains(&wary.surprise(place).expect("a reference"))));
+    assert!(off(&wary) < 0.85 * off(&fooled), "{} {}", off(&wary), off(&fooled));
+    assert!(wary.weights().iter().enumerate().all(|(place, weight)| place == 4 || *weight > wary.weights()[4]));
+}
+
+#[test]
+fn a_ticket_mistyped_a_hundredfold_is_asked_about_and_counts_least() {
+    let tickets = market::market(&mut market::Draw(5), 20);
+    let mut references: Vec<Reference> = tickets.into_iter().filter_map(|(traits, log)| Reference::new(traits, log)).collect();
+    let asked = |learned: &Learned| {
+        let surprise = |place: &usize| learned.surprise(*place).expect("a reference");
+        (0..20).filter(|place| !(0.01..=0.99).contains(&surprise(place))).collect::<Vec<_>>()
+    };
+    // Of twenty honest tickets one lies outside 98 % in one market of three.
+    let honest = asked(&learn(Spreads::USUAL, references.clone(), true));
+    assert!(!honest.contains(&4) && honest.len() <= 1, "{honest:?}");
+    let slip = references[4].log_ticket() + 100_f64.ln();
+    references[4] = Reference::new(references[4].traits().clone(), slip).expect("a reference");
+    let wary = learn(Spreads::USUAL, references, true);
+    assert!(asked(&wary).contains(&4) && asked(&wary).len() <= 2, "{:?}", asked(&wary));
+    assert!(wary.surprise(4).expect("a reference") > 0.99 && wary.weights()[4] < 0.5, "{:?}", wary.weights());
+    assert!(wary.weights().iter().enumerate().all(|(place, weight)| place == 4 || *weight > wary.weights()[4]));
 }
 
 #[test]
@@ -331,8 +356,8 @@ fn what_is_left_is_the_ticket_over_the_build_up_and_says_where_it_stands() {
     let asked = left(4.5, &known.explained, &likely).expect("a ticket");
     near(asked.middle, 0.5_f64.exp(), 1e-12);
     // scipy 1.17.1: exp(0.5 -/+ 0.3 * norm.ppf(0.9)).
-    near(asked.low, 1.122_479_811_914_464_7, 1e-9);
-    near(asked.high, 2.421_678_419_437_205, 1e-9);
+    near(asked.low, 1.122_473_273_259_072_3, 1e-9);
+    near(asked.high, 2.421_689_578_912_274_3, 1e-9);
     near(asked.below, likely.prediction().below(4.5), 1e-15);
     let stand = |p: f64| left(likely.prediction().quantile(p), &known.explained, &likely).expect("a ticket").stand;
     assert_eq!(

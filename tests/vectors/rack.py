@@ -6,6 +6,8 @@ Added here:
 - a prediction from twelve references with a shared part of the shop's multiple and unknown shops and makers, by another road than the
   project's: random effects as an explicit design, the prior as rows of its own, all fitted by ordinary weighted least squares
   (statsmodels WLS); scale from the same fit's squares; each reference left out by fitting again without it;
+- the same with one ticket mistyped tenfold and weights in three passes, from the leverages of the same fit (in the model's own vector for
+  this, TICKET-06, every weight is 1);
 - two tens of scores compared (scipy.stats.ttest_ind's interval at 0.8).
 """
 import json, sys, platform
@@ -51,18 +53,24 @@ def design(rows):
     return np.column_stack([np.array(cols).T, vector * np.sqrt(np.clip(value, 0, None))])
 def own(g): return 1 + (g["sigma"] ** 2 - g["of_shop"] ** 2 + NAMES[g["name"]][1] ** 2) / S0 ** 2
 def before(g): return g["mu"] + NAMES[g["name"]][0]
-def predict(known, stranger):
-    X = design(known + [stranger]) / S0; A, x = X[:-1], X[-1]; m = X.shape[1]; n = len(known)
-    y = np.array([g["log_ticket"] - before(g) for g in known]); w = 1 / np.array([own(g) for g in known])
-    fit = sm.WLS(np.concatenate([y, np.zeros(m)]), np.vstack([A, np.eye(m)]), weights=np.concatenate([w, np.ones(m)])).fit()
-    squares = float(np.sum(fit.wresid ** 2)); scale2 = (NU0 * S0 ** 2 + squares) / (NU0 + n)
-    return dict(df=NU0 + n, centre=float(before(stranger) + x @ fit.params), scale=float(np.sqrt(scale2 * (own(stranger) + x @ fit.normalized_cov_params @ x))))
-p = predict(refs, new); t = stats.t(p["df"], p["centre"], p["scale"])
+def predict(known, stranger, w=None):
+    X = design(known + [stranger]) / S0; A, x = X[:-1], X[-1]; m = X.shape[1]
+    w = np.ones(len(known)) if w is None else w; D = np.array([own(g) for g in known])
+    y = np.array([g["log_ticket"] - before(g) for g in known])
+    fit = sm.WLS(np.concatenate([y, np.zeros(m)]), np.vstack([A, np.eye(m)]), weights=np.concatenate([w / D, np.ones(m)])).fit()
+    n = float(np.sum(w)); scale2 = (NU0 * S0 ** 2 + float(np.sum(fit.wresid ** 2))) / (NU0 + n); V = fit.normalized_cov_params
+    rest = y - A @ fit.params; spread = scale2 * (D + np.einsum("ij,jk,ik->i", A, V, A))
+    return dict(df=NU0 + n, centre=float(before(stranger) + x @ fit.params), scale=float(np.sqrt(scale2 * (own(stranger) + x @ V @ x)))), np.minimum(1, 5 / (4 + rest ** 2 / spread))
+p, _ = predict(refs, new); t = stats.t(p["df"], p["centre"], p["scale"])
 left = []
 for i, g in enumerate(refs):
-    q = predict(refs[:i] + refs[i + 1:], g); left.append(stats.t.cdf(g["log_ticket"], q["df"], q["centre"], q["scale"]))
+    q, _ = predict(refs[:i] + refs[i + 1:], g); left.append(stats.t.cdf(g["log_ticket"], q["df"], q["centre"], q["scale"]))
 out["shared"] = {"references": [{k: v for k, v in g.items() if not k.endswith("_")} for g in refs], "new": {k: v for k, v in new.items() if not k.endswith("_")},
                  "expected": p | {"p10_p50_p90": [t.ppf(q) for q in (0.1, 0.5, 0.9)]}, "left_out": left}
+slip = [dict(g) for g in refs]; slip[4]["log_ticket"] += float(np.log(10)); w = np.ones(len(slip))
+for _ in range(3): _, w = predict(slip, new, w)
+q, _ = predict(slip, new, w)
+out["slips"] = {"reference": 4, "times": 10, "expected": q | {"weights": list(w)}}
 s = [float(np.round(v, 3)) for v in rng.gamma(3, 0.08, 23)]; test = stats.ttest_ind(s[-10:], s[-20:-10]); ci = test.confidence_interval(0.8)
 out["trend"] = {"scores": s, "mean": float(np.mean(s[-10:]) - np.mean(s[-20:-10])), "low": float(ci.low), "high": float(ci.high)}
 json.dump(out, open(__file__.replace(".py", ".json"), "w"), indent=1)
