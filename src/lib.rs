@@ -11,6 +11,7 @@ pub mod grading;
 pub mod measure;
 pub mod notebook;
 pub mod quantity;
+pub mod rack;
 pub mod source;
 pub mod specimen;
 pub mod trade;

@@ -4,14 +4,14 @@ mod drawing;
 
 use std::collections::BTreeSet;
 
-use drawing::{act, answer_to, answering, bare, check, garment_named, judged, point, taped};
+use drawing::{act, answer_to, answering, bare, check, day, garment_named, judged, point, taped};
 use garment_assay::catalog::{Family, jeans::JEANS};
 use garment_assay::check::{Check, Level, Speaks, When};
-use garment_assay::garment::{Act, Answer, Appraiser, Entry, Garment, Given, Readings, Reason, Standing, Taped};
+use garment_assay::garment::{Act, Answer, Appraiser, Entry, Garment, Given, Guess, Readings, Reason, Shown, Standing, Taped};
 use garment_assay::grading::{Care, Curve, Group};
 use garment_assay::measure::{Fault, GIRTH, JEANS_POINTS, PointOfMeasure, STITCH_COMB, STITCH_DENSITY, TACKS};
 use garment_assay::quantity::{Amount, Unit};
-use garment_assay::trade::{Aspect, Band, Stage};
+use garment_assay::trade::{Aspect, Band, Currency, PriceKind, Stage, Ticket};
 use proptest::prelude::*;
 use proptest::strategy::ValueTree;
 use proptest::test_runner::TestRunner;
@@ -530,4 +530,50 @@ fn what_is_settled_takes_no_more_time() {
     assert!(appraisal.is_settled());
     assert_eq!(appraisal.likely().0, Band::Exceptional);
     assert_eq!(appraiser.settling(&best, &appraisal), Some(0.0));
+}
+
+// Guesses and references.
+
+#[test]
+fn a_guess_is_committed_before_the_ticket_is_in_view_and_stands_afterwards() {
+    let guess = |low, high| Guess::new(low, high, Currency::Eur, PriceKind::Retail, day());
+    let ticket =
+        |face_down| Act::Ticket(Some(Ticket { minor: 8_995, currency: Currency::Eur, kind: PriceKind::Retail, face_down }));
+    // Without a ticket, and with one that lies face down, one may guess and think again.
+    for before in [bare("g"), bare("g").after(ticket(true))] {
+        let guessed = before.after(Act::Guess(guess(5_000, 6_000))).after(Act::Guess(guess(6_000, 13_000)));
+        assert_eq!(guessed.guess().map(|guess| (guess.low(), guess.high())), Some((6_000, 13_000)));
+        let turned = guessed.after(ticket(false));
+        assert_eq!(turned.guess(), guess(6_000, 13_000).as_ref());
+        // Now it is seen.
+        assert_eq!(turned.after(Act::Guess(guess(8_994, 8_996))), turned);
+        assert_eq!(turned.after(Act::Guess(None)), turned);
+        // Turned back by undo, it may be taken back by undo too.
+        let back = turned.after(guessed.undoing(&ticket(false)));
+        assert_eq!(back, guessed);
+        assert_eq!(back.after(Act::Guess(None)).guess(), None);
+    }
+    assert_eq!(bare("g").after(ticket(false)).after(Act::Guess(guess(1, 2))).guess(), None);
+}
+
+#[test]
+fn a_guess_without_width_or_upside_down_cannot_be_made() {
+    let guess = |low, high| Guess::new(low, high, Currency::Eur, PriceKind::Retail, day());
+    assert!(guess(0, 5).is_none() && guess(5, 5).is_none() && guess(6, 5).is_none());
+    let made = guess(5, 9).expect("a range");
+    assert!(made.with_best(4).is_none() && made.with_best(10).is_none());
+    assert_eq!(made.with_best(9).and_then(|guess| guess.best()), Some(9));
+    assert!(Shown::new(0, 1, 2).is_none() && Shown::new(2, 1, 3).is_none() && Shown::new(1, 3, 2).is_none());
+    assert!(Shown::new(1, 1, 1).is_some());
+}
+
+#[test]
+fn a_garment_is_a_reference_until_taken_out_and_a_ticket_is_in_view_unless_face_down() {
+    let garment = bare("g");
+    assert!(garment.is_reference() && garment.ticket_in_view().is_none());
+    let out = garment.after(Act::Reference(false));
+    assert!(!out.is_reference() && out.after(garment.undoing(&Act::Reference(false))) == garment);
+    let ticket = |face_down| Ticket { minor: 1, currency: Currency::Eur, kind: PriceKind::Retail, face_down };
+    assert_eq!(garment.after(Act::Ticket(Some(ticket(true)))).ticket_in_view(), None);
+    assert_eq!(garment.after(Act::Ticket(Some(ticket(false)))).ticket_in_view(), Some(&ticket(false)));
 }

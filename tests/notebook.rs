@@ -5,7 +5,7 @@ mod drawing;
 use std::collections::{BTreeMap, BTreeSet};
 
 use drawing::{act, bare, check, day, garment_named, id, judged, point, text};
-use garment_assay::garment::{Act, Answer, Garment, Given, Id, Readings, Taped};
+use garment_assay::garment::{Act, Answer, Garment, Given, Guess, Id, Readings, Shown, Taped};
 use garment_assay::grading::Care;
 use garment_assay::measure::STITCH_DENSITY;
 use garment_assay::notebook::{
@@ -22,6 +22,8 @@ const BALLAST: &str = "garment-assay/ballast";
 const GOLDEN: &str = include_str!("vectors/pages/form-1.txt");
 /// Likewise, with measures, one of them at a point that no version had yet.
 const GOLDEN_MEASURES: &str = include_str!("vectors/pages/form-1-measures.txt");
+/// Likewise, with a guess, what the tool showed beside it, and the garment left out as a reference.
+const GOLDEN_GUESS: &str = include_str!("vectors/pages/form-1-guess.txt");
 /// Likewise.
 const GOLDEN_RACK: &str = include_str!("vectors/pages/rack-1.json");
 
@@ -179,6 +181,50 @@ fn measures_this_version_does_not_know_are_set_aside_and_written_back_unchanged(
     assert_eq!(write(&garment, 3), page_of(body, 3));
     let again = garment_of(&write(&garment.after(Act::Measure(point("knee"), knee.clone())), 4));
     assert_eq!(again.taped(point("knee")), knee.as_ref());
+}
+
+#[test]
+fn the_committed_page_with_a_guess_still_opens_to_the_facts_known_of_it() {
+    let page = GOLDEN_GUESS.trim_end_matches('\n');
+    let garment = garment_of(page);
+    let made = Day::new(2026, 11, 26).expect("a day");
+    let guess = Guess::new(6_000, 13_000, Currency::Eur, PriceKind::Retail, made).and_then(|guess| guess.with_best(9_000));
+    let guess = guess.expect("a guess").beside(Shown::new(4_200, 8_150, 15_900).expect("a range"));
+    let up = Ticket { minor: 8_995, currency: Currency::Eur, kind: PriceKind::Retail, face_down: false };
+    let known = full("6f1c-0004").after(Act::Guess(Some(guess))).after(Act::Reference(false)).after(Act::Ticket(Some(up)));
+    assert_eq!(garment, known);
+    assert_eq!((garment.guess(), garment.is_reference()), (Some(&guess), false));
+    assert_eq!(write(&garment, 9), page, "and is written the same");
+}
+
+#[test]
+fn guesses_this_version_does_not_know_are_set_aside_and_written_back_unchanged() {
+    let unknown = [
+        r#"{"currency":"EUR","high":9000,"kind":"retail","low":9000,"made":"2026-11-26"}"#,
+        r#"{"currency":"EUR","high":9000,"kind":"retail","low":0,"made":"2026-11-26"}"#,
+        r#"{"currency":"EUR","high":9000.5,"kind":"retail","low":6000,"made":"2026-11-26"}"#,
+        r#"{"currency":"XAU","high":9000,"kind":"retail","low":6000,"made":"2026-11-26"}"#,
+        r#"{"currency":"EUR","high":9000,"kind":"sale","low":6000,"made":"2026-11-26"}"#,
+        r#"{"currency":"EUR","high":9000,"kind":"retail","low":6000,"made":"2026-02-30"}"#,
+        r#"{"best":9001,"currency":"EUR","high":9000,"kind":"retail","low":6000,"made":"2026-11-26"}"#,
+        r#"{"best":null,"currency":"EUR","high":9000,"kind":"retail","low":6000,"made":"2026-11-26"}"#,
+        r#"{"currency":"EUR","high":9000,"kind":"retail","level":0.9,"low":6000,"made":"2026-11-26"}"#,
+        r#"{"currency":"EUR","high":9000,"kind":"retail","low":6000,"made":"2026-11-26","shown":{"high":3,"low":2,"middle":1}}"#,
+        r#"{"currency":"EUR","high":9000,"kind":"retail","low":6000,"made":"2026-11-26","shown":{"high":3,"low":1,"mean":2,"middle":2}}"#,
+        "[6000,9000]",
+        "null",
+    ];
+    for text in unknown {
+        let body =
+            format!(r#"{{"answers":[],"family":"jeans","guess":{text},"id":"g","noted":"2026-11-25","reference":"often"}}"#);
+        let garment = garment_of(&page_of(&body, 3));
+        assert_eq!((garment.guess(), garment.is_reference(), garment.aside().len()), (None, true, 2), "{text}");
+        assert_eq!(write(&garment, 3), page_of(&body, 3));
+        // What is guessed and said since counts.
+        let guess = Guess::new(1, 2, Currency::Jpy, PriceKind::Wholesale, day());
+        let again = garment_of(&write(&garment.after(Act::Guess(guess)).after(Act::Reference(false)), 4));
+        assert_eq!((again.guess(), again.is_reference(), again.aside().len()), (guess.as_ref(), false, 0), "{text}");
+    }
 }
 
 #[test]

@@ -35,6 +35,11 @@ const ROOMS: [(&str, &[&str], &str); 11] = [
         "A record belongs to a family; readings are kept in their units; what follows is worked out by the engines.",
     ),
     (
+        "rack",
+        &["check", "garment", "grading", "quantity", "trade"],
+        "Garments beside each other: what a check's answers weigh, readings in their units, tickets.",
+    ),
+    (
         "notebook",
         &["catalog", "check", "garment", "grading", "measure", "quantity", "trade"],
         "Keys of families, checks, units, care, currencies stand in stored text, so it looks all of them up; it keeps a screen's scale.",

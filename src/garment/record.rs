@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use super::guess::Guess;
 use crate::catalog::Family;
 use crate::check::{Check, Level};
 use crate::grading::Care;
@@ -134,6 +135,8 @@ pub struct Garment {
     place: String,
     note: String,
     ticket: Option<Ticket>,
+    guess: Option<Guess>,
+    left_out: bool,
     entries: Vec<Entry>,
     notes: BTreeMap<&'static str, String>,
     taped: BTreeMap<&'static str, Taped>,
@@ -159,6 +162,10 @@ pub enum Act {
     Place(String),
     /// Notes or takes away the ticket.
     Ticket(Option<Ticket>),
+    /// Commits a guess at the ticket, or takes it away. Only while the ticket is not in view: afterwards it would be none.
+    Guess(Option<Guess>),
+    /// Lets predictions lean on this garment's ticket, or leaves it out.
+    Reference(bool),
     /// Writes the note on the garment.
     Note(String),
 }
@@ -177,6 +184,8 @@ impl Garment {
             place: String::new(),
             note: String::new(),
             ticket: None,
+            guess: None,
+            left_out: false,
             entries: Vec::new(),
             notes: BTreeMap::new(),
             taped: BTreeMap::new(),
@@ -229,6 +238,21 @@ impl Garment {
     /// The ticket, if noted.
     pub fn ticket(&self) -> Option<&Ticket> {
         self.ticket.as_ref()
+    }
+
+    /// The ticket, if it is noted and does not lie face down.
+    pub fn ticket_in_view(&self) -> Option<&Ticket> {
+        self.ticket().filter(|ticket| !ticket.face_down)
+    }
+
+    /// The guess committed before the ticket was seen, if there was one.
+    pub fn guess(&self) -> Option<&Guess> {
+        self.guess.as_ref()
+    }
+
+    /// Whether the person lets predictions lean on this garment, once its ticket is in view; so it is until they say otherwise.
+    pub fn is_reference(&self) -> bool {
+        !self.left_out
     }
 
     /// Answers in the order in which the checks were first answered; one put off stands where it was last put off or taken up.
@@ -286,7 +310,7 @@ impl Garment {
     }
 
     /// Whether an act is about something that can be recorded of this garment: a check or a point of measure of its family; a level of
-    /// that check, or finite amounts for inputs of one of its instruments.
+    /// that check, or finite amounts for inputs of one of its instruments; a guess while the ticket is not in view.
     fn takes(&self, act: &Act) -> bool {
         match act {
             Act::Answer(check, answer) | Act::PutBack(_, Entry { check, answer }) => {
@@ -302,12 +326,13 @@ impl Garment {
             }
             Act::CheckNote(check, _) => self.family.checks.contains(check),
             Act::Measure(point, _) => self.family.points.iter().any(|known| std::ptr::eq(known, *point)),
-            Act::Clear(_) | Act::Label(_) | Act::Place(_) | Act::Ticket(_) | Act::Note(_) => true,
+            Act::Guess(_) => self.ticket_in_view().is_none(),
+            Act::Reference(_) | Act::Clear(_) | Act::Label(_) | Act::Place(_) | Act::Ticket(_) | Act::Note(_) => true,
         }
     }
 
     /// The record after an act. Total: an act about another family's check or point of measure, a level that its check does not have, or readings that its
-    /// instrument does not ask for or that are no numbers, changes nothing.
+    /// instrument does not ask for or that are no numbers, or a guess at a ticket that is in view, changes nothing.
     pub fn after(&self, act: Act) -> Garment {
         let mut next = self.clone();
         if !self.takes(&act) {
@@ -347,6 +372,8 @@ impl Garment {
             Act::Place(text) => next.place = shortened(&text),
             Act::Note(text) => next.note = shortened(&text),
             Act::Ticket(ticket) => next.ticket = ticket,
+            Act::Guess(guess) => next.guess = guess,
+            Act::Reference(is) => next.left_out = !is,
         }
         next
     }
@@ -367,6 +394,8 @@ impl Garment {
             Act::Place(_) => Act::Place(self.place.clone()),
             Act::Note(_) => Act::Note(self.note.clone()),
             Act::Ticket(_) => Act::Ticket(self.ticket),
+            Act::Guess(_) => Act::Guess(self.guess),
+            Act::Reference(_) => Act::Reference(self.is_reference()),
         }
     }
 }

@@ -14,7 +14,7 @@ use serde_json::{Map, Value, json};
 use super::checksum::checksum;
 use crate::catalog::{FAMILIES, Family};
 use crate::check::Check;
-use crate::garment::{Act, Answer, Garment, Given, Id, Readings, Taped};
+use crate::garment::{Act, Answer, Garment, Given, Guess, Id, Readings, Shown, Taped};
 use crate::grading::Care;
 use crate::measure::Instrument;
 use crate::quantity::{Amount, Unit};
@@ -139,10 +139,17 @@ pub(super) fn body(garment: &Garment) -> Map<String, Value> {
             json!({
                 "minor": ticket.minor,
                 "currency": ticket.currency.code(),
-                "kind": match ticket.kind { PriceKind::Retail => "retail", PriceKind::Wholesale => "wholesale" },
+                "kind": kind_written(ticket.kind),
                 "face_down": ticket.face_down,
             }),
         );
+    }
+    if let Some(guess) = garment.guess() {
+        put("guess", guess_written(guess));
+    }
+    // In until taken out, so only that is written.
+    if !garment.is_reference() {
+        put("reference", false.into());
     }
     // What was set aside goes first, so that an answer given since then wins when a version that knows both reads the page.
     let mut answers: Vec<Value> = Vec::new();
@@ -171,6 +178,30 @@ pub(super) fn body(garment: &Garment) -> Map<String, Value> {
         body.insert("measures".to_owned(), measures.into());
     }
     body
+}
+
+fn kind_written(kind: PriceKind) -> &'static str {
+    match kind {
+        PriceKind::Retail => "retail",
+        PriceKind::Wholesale => "wholesale",
+    }
+}
+
+fn guess_written(guess: &Guess) -> Value {
+    let mut written = json!({
+        "low": guess.low(),
+        "high": guess.high(),
+        "currency": guess.currency().code(),
+        "kind": kind_written(guess.kind()),
+        "made": guess.made().to_string(),
+    });
+    if let Some(best) = guess.best() {
+        written["best"] = best.into();
+    }
+    if let Some(shown) = guess.shown() {
+        written["shown"] = json!({ "low": shown.low(), "middle": shown.middle(), "high": shown.high() });
+    }
+    written
 }
 
 fn taped_written(taped: &Taped) -> Value {
@@ -233,6 +264,9 @@ pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
             ("place", Value::String(text)) => Ok(Act::Place(text)),
             ("note", Value::String(text)) => Ok(Act::Note(text)),
             ("ticket", value) => ticket(&value).map(|ticket| Act::Ticket(Some(ticket))).ok_or(value),
+            // Fields come in the order of the alphabet, so the ticket comes after its guess; a guess at a ticket in view is refused.
+            ("guess", value) => guess(&value).map(|guess| Act::Guess(Some(guess))).ok_or(value),
+            ("reference", Value::Bool(false)) => Ok(Act::Reference(false)),
             ("answers", Value::Array(answers)) => {
                 for answer in answers {
                     garment = match answer_read(family, &answer) {
@@ -294,13 +328,37 @@ fn ticket(value: &Value) -> Option<Ticket> {
     Some(Ticket {
         minor: value.get("minor")?.as_u64()?,
         currency: Currency::from_code(value.get("currency")?.as_str()?)?,
-        kind: match value.get("kind")?.as_str()? {
-            "retail" => PriceKind::Retail,
-            "wholesale" => PriceKind::Wholesale,
-            _ => return None,
-        },
+        kind: kind(value)?,
         face_down: value.get("face_down")?.as_bool()?,
     })
+}
+
+fn kind(value: &Value) -> Option<PriceKind> {
+    match value.get("kind")?.as_str()? {
+        "retail" => Some(PriceKind::Retail),
+        "wholesale" => Some(PriceKind::Wholesale),
+        _ => None,
+    }
+}
+
+fn guess(value: &Value) -> Option<Guess> {
+    if !has_only(value, &["low", "high", "best", "currency", "kind", "made", "shown"]) {
+        return None;
+    }
+    let amount = |value: &Value, name: &str| value.get(name)?.as_u64();
+    let currency = Currency::from_code(value.get("currency")?.as_str()?)?;
+    let made = Day::parse(value.get("made")?.as_str()?)?;
+    let mut guess = Guess::new(amount(value, "low")?, amount(value, "high")?, currency, kind(value)?, made)?;
+    if value.get("best").is_some() {
+        guess = guess.with_best(amount(value, "best")?)?;
+    }
+    if let Some(shown) = value.get("shown") {
+        if !has_only(shown, &["low", "middle", "high"]) {
+            return None;
+        }
+        guess = guess.beside(Shown::new(amount(shown, "low")?, amount(shown, "middle")?, amount(shown, "high")?)?);
+    }
+    Some(guess)
 }
 
 fn taped(value: &Value) -> Option<Taped> {

@@ -3,7 +3,7 @@
 
 use garment_assay::catalog::jeans::JEANS;
 use garment_assay::check::Check;
-use garment_assay::garment::{Act, Answer, Garment, Given, Id, Readings, Taped};
+use garment_assay::garment::{Act, Answer, Garment, Given, Guess, Id, Readings, Shown, Taped};
 use garment_assay::grading::Care;
 use garment_assay::measure::{Instrument, PointOfMeasure};
 use garment_assay::quantity::{Amount, Unit};
@@ -107,6 +107,21 @@ pub fn ticket() -> impl Strategy<Value = Option<Ticket>> {
         .prop_map(|ticket| ticket.map(|(minor, currency, kind, face_down)| Ticket { minor, currency, kind, face_down }))
 }
 
+/// A guess with or without a likeliest price and what the tool said; any amounts that fit.
+pub fn guess() -> impl Strategy<Value = Option<Guess>> {
+    let kind = select(vec![PriceKind::Retail, PriceKind::Wholesale]);
+    let amounts = prop::collection::vec(1..=u64::MAX, 6);
+    let day = (1..=9999_u16, 1..=12_u8, 1..=28_u8);
+    prop::option::weighted(0.8, (amounts, select(Currency::ALL.to_vec()), kind, day, any::<[bool; 2]>())).prop_map(|drawn| {
+        let (mut amounts, currency, kind, (year, month, day), [with_best, with_shown]) = drawn?;
+        amounts[..3].sort_unstable();
+        amounts[3..].sort_unstable();
+        let guess = Guess::new(amounts[0], amounts[2], currency, kind, Day::new(year, month, day)?)?;
+        let guess = if with_best { guess.with_best(amounts[1])? } else { guess };
+        Some(if with_shown { guess.beside(Shown::new(amounts[3], amounts[4], amounts[5])?) } else { guess })
+    })
+}
+
 pub fn answering() -> impl Strategy<Value = Act> {
     any_check().prop_flat_map(|check| answer_to(check).prop_map(move |answer| Act::Answer(check, answer)))
 }
@@ -122,6 +137,8 @@ pub fn act() -> impl Strategy<Value = Act> {
         1 => text().prop_map(Act::Place),
         1 => text().prop_map(Act::Note),
         1 => ticket().prop_map(Act::Ticket),
+        1 => guess().prop_map(Act::Guess),
+        1 => any::<bool>().prop_map(Act::Reference),
     ]
 }
 

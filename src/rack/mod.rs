@@ -1,0 +1,20 @@
+//! Many garments at once: the likely ticket of one from the tickets of others, guesses and the habit in them, two to four side by side.
+
+mod areas;
+mod compare;
+mod guess;
+mod habit;
+mod likely;
+mod premium;
+mod process;
+mod student_t;
+mod traits;
+
+pub use compare::{Beside, BesideFault, Between, Difference, Gap, GapShare, Likeness, ReadingDifference, gap};
+pub use guess::{Range, Reveal, Score, WhyNoScore, reveal};
+pub use habit::{Bias, Habit, HitRate, Trend, Verdict, Width};
+pub use likely::{Lesson, Likely, likely};
+pub use premium::{Left, Stand, left};
+pub use process::{Learned, Spreads, learn};
+pub use student_t::{Mixture, StudentT};
+pub use traits::{Explained, Name, Reference, Traits, reference, traits};
