@@ -11,7 +11,7 @@ use garment_assay::catalog::FAMILIES;
 /// A room of the library, the rooms it may use, and why it needs those that are not plain.
 ///
 /// A permission that nobody uses is taken away again: the test fails on it.
-const ROOMS: [(&str, &[&str], &str); 11] = [
+const ROOMS: [(&str, &[&str], &str); 12] = [
     ("quantity", &[], "Values with units and their spread: the ground floor."),
     ("trade", &[], "Nouns only."),
     ("source", &[], "The bibliography."),
