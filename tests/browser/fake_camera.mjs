@@ -3,6 +3,7 @@
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { crc32, deflateSync } from "node:zlib";
 
 /** What is drawn, in pixels: the size, a ruler of so many pixels to the millimetre, and stitches of so many millimetres. */
 export const FILM = { width: 1280, height: 720, perMm: 14, stitchMm: 3, ruler: { left: 110, top: 470 }, seam: { left: 120, at: 330 } };
@@ -44,6 +45,28 @@ function filmFile() {
   film = join(mkdtempSync(join(tmpdir(), "garment-assay-film-")), "seam.y4m");
   writeFileSync(film, Buffer.concat([Buffer.from(`YUV4MPEG2 W${width} H${height} F15:1 Ip A1:1 C420jpeg\n`), frame, frame]));
   return film;
+}
+
+/** The same picture as a file, grey, at half its size so that it stays small. */
+export function filmPicture() {
+  const [width, height] = [FILM.width / 2, FILM.height / 2];
+  const rows = Buffer.alloc(height * (width + 1));
+  for (let y = 0; y < height; y += 1) {
+    for (let x = 0; x < width; x += 1) rows[y * (width + 1) + 1 + x] = drawn(2 * x, 2 * y)[0];
+  }
+  const part = (name, data) => {
+    const body = Buffer.concat([Buffer.from(name, "latin1"), data]);
+    const ends = Buffer.alloc(8);
+    ends.writeUInt32BE(data.length, 0);
+    ends.writeUInt32BE(crc32(body), 4);
+    return Buffer.concat([ends.subarray(0, 4), body, ends.subarray(4)]);
+  };
+  const head = Buffer.alloc(13);
+  head.writeUInt32BE(width, 0);
+  head.writeUInt32BE(height, 4);
+  head[8] = 8;
+  const buffer = Buffer.concat([Buffer.from("89504e470d0a1a0a", "hex"), part("IHDR", head), part("IDAT", deflateSync(rows)), part("IEND", Buffer.alloc(0))]);
+  return { name: "seam.png", mimeType: "image/png", buffer };
 }
 
 /** Flags of Chromium with which a page gets the film for a camera, without being asked about. */

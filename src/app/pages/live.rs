@@ -194,25 +194,27 @@ pub fn LiveComb(props: &Props) -> Html {
             from.set(From::Camera);
         })
     };
-    let on_file = {
-        let (from, size, frozen) = (from.clone(), size.clone(), frozen.clone());
-        Callback::from(move |taken: Taken| {
+    // Another picture: nothing that was laid on the one before belongs to it.
+    let to = {
+        let (from, size, frozen, laid, unreadable) =
+            (from.clone(), size.clone(), frozen.clone(), laid.clone(), unreadable.clone());
+        move |place: From| {
             size.set(None);
             frozen.set(false);
-            from.set(From::File(taken));
-        })
-    };
-    let to = |place: From| {
-        let (from, size, frozen) = (from.clone(), size.clone(), frozen.clone());
-        move || {
-            size.set(None);
-            frozen.set(false);
-            from.set(place.clone());
+            laid.set(None);
+            unreadable.set(false);
+            from.set(place);
         }
     };
-    let (to_shutter, to_nowhere) = (to(From::Shutter), to(From::Nowhere));
-    let to_shutter = Callback::from(move |_: MouseEvent| to_shutter());
-    let to_nowhere = Callback::from(move |()| to_nowhere());
+    let on_file = {
+        let to = to.clone();
+        Callback::from(move |taken: Taken| to(From::File(taken)))
+    };
+    let to_nowhere = {
+        let to = to.clone();
+        Callback::from(move |()| to(From::Nowhere))
+    };
+    let to_shutter = Callback::from(move |_: MouseEvent| to(From::Shutter));
     let freeze = {
         let (camera, canvas, frozen) = (camera.clone(), canvas.clone(), frozen.clone());
         let (tilted, tilt_then) = (tilted.clone(), tilt_then.clone());
@@ -349,7 +351,7 @@ fn figure(
             { match outcome {
                 Some(Ok(outcome)) => html! {
                     <>
-                        <b>{ words::value(outcome.value, outcome.uncertainty) }</b>
+                        <b>{ words::value(outcome.value, outcome.uncertainty) }</b>{ " " }
                         <span>{ "stitches per inch " }{ words::spread_and_per_cm(outcome.value, outcome.uncertainty) }{ bars.map(|bars| format!(" · {bars} bars")) }</span>
                     </>
                 },
