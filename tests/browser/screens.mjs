@@ -247,7 +247,7 @@ export const SCREENS = [
     act: async (page) => {
       await combOnPicture(page);
       await main(page).getByRole("button", { name: "New picture" }).click();
-      await main(page).getByText("Lay the seam along this line").waitFor();
+      await main(page).getByText("Lay the seam along the line").waitFor();
     },
   },
   {

@@ -182,7 +182,7 @@ pub fn Viewfinder(props: &Props) -> Html {
                 <svg class="camera-guide" viewBox="0 0 300 100" preserveAspectRatio="none" aria-hidden="true" focusable="false">
                     <path class="guide-under" d="M12 50h276" /><path class="guide-line" d="M12 50h276" />
                 </svg>
-                <p class="camera-words">{ if live { "Lay the seam along this line, a ruler or card beside it." } else { "The camera is starting." } }</p>
+                <p class="camera-words">{ if live { "Lay the seam along the line, a ruler beside it." } else { "The camera is starting." } }</p>
                 <Level />
             </div>
             <p class="unseen" role="status">{ if live { "The camera is on." } else { "The camera is starting." } }</p>

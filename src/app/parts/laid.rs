@@ -72,8 +72,8 @@ impl Laid {
     /// Marks across the lower part of a frame and the comb above them, its pitch that share of their distance.
     pub fn begun(frame: Place, view: View, share: f64) -> Laid {
         let at = |right: f64, down: f64| view.at([frame[0] * right, frame[1] * down]);
-        let marks = [at(0.2, 0.66), at(0.8, 0.66)];
-        Laid { marks, first: at(0.2, 0.4), pitch: distance(marks[0], marks[1]) * share }
+        let marks = [at(0.2, 0.58), at(0.8, 0.58)];
+        Laid { marks, first: at(0.2, 0.34), pitch: distance(marks[0], marks[1]) * share }
     }
 
     /// From mark to mark.
