@@ -269,6 +269,10 @@ pub fn LiveComb(props: &Props) -> Html {
                     <p class="hint">{ instrument.cautions.first().copied().unwrap_or_default() }</p>
                     <p class="hint">{ "A tap on the picture holds it still. Nothing of it is kept or sent." }</p>
                 </section>
+                <section class="card">
+                    <h2>{ "Where the formula comes from" }</h2>
+                    <dl class="numbers">{ for instrument.sources.iter().map(|source| html! { <div key={source.name}><dt>{ source.name }</dt><dd>{ source.title }</dd></div> }) }</dl>
+                </section>
                 if outcome.is_some() {
                     <section class="card"><h2>{ "Read before" }</h2>{ figure }</section>
                 }

@@ -55,7 +55,7 @@ const KNOB: f64 = 34.0;
 const NEAR: f64 = 30.0;
 /// Half the length of a bar, in CSS pixels.
 const HALF_BAR: f64 = 26.0;
-/// A finger that moves less than this taps, in CSS pixels.
+/// A finger on the picture that moves less than this taps, in CSS pixels.
 const STILL: f64 = 6.0;
 
 /// What a finger holds.
@@ -214,7 +214,7 @@ pub fn CombStage(props: &Props) -> Html {
             }
             let (Some(from), Some(to)) = (before.first(), now.first()) else { return };
             let by = step(*from, *to);
-            if !hands.moved && by[0].hypot(by[1]) < STILL {
+            if held == Grip::Picture && !hands.moved && by[0].hypot(by[1]) < STILL {
                 return;
             }
             hands.moved = true;
@@ -229,7 +229,9 @@ pub fn CombStage(props: &Props) -> Html {
         Callback::from(move |event: PointerEvent| {
             let mut hands = hands.borrow_mut();
             hands.fingers.retain(|finger| finger.0 != event.pointer_id());
-            let tap = taps && !hands.moved && hands.fingers.is_empty() && hands.start.is_some();
+            // A tap on a mark or a bar is a drag that went nowhere.
+            let on_picture = hands.start.as_ref().is_some_and(|(_, held, ..)| *held == Grip::Picture);
+            let tap = taps && !hands.moved && hands.fingers.is_empty() && on_picture;
             hands.start = None;
             drop(hands);
             if tap {
