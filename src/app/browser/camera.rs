@@ -217,6 +217,8 @@ impl Inner {
             });
             self.listeners.borrow_mut().push(ended);
         }
+        // The attribute counts only on a video that came with the page; a phone plays unasked only what is mute.
+        video.set_muted(true);
         video.set_src_object(Some(&stream));
         self.stream.replace(Some(stream));
         // Only a video that plays has a size.

@@ -319,7 +319,7 @@ pub fn LiveComb(props: &Props) -> Html {
             <div class="live-row">
                 { marked_field(&typed, &unit, &marked) }
                 if open {
-                    <button type="button" class="second" aria-pressed={frozen.to_string()} disabled={size.is_none()} onclick={freeze_button}>{ if *frozen { "Go live" } else { "Hold still" } }</button>
+                    <button type="button" class="second" disabled={size.is_none()} onclick={freeze_button}>{ if *frozen { "Go live" } else { "Hold still" } }</button>
                     if let Seen::Live { lamp: true, .. } = seen {
                         <Lamp camera={lamp_of(&camera)} />
                     }
