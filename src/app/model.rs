@@ -202,9 +202,11 @@ impl Model {
                 let Some(garment) = self.garment(&id).cloned() else { return Vec::new() };
                 let back = garment.undoing(&act);
                 let next = garment.after(act);
-                // A reading taken on the ruler leads back to its check.
+                // A reading taken on the ruler or the camera leads back to its check.
                 let onward = match &self.route {
-                    Route::Marks(_, Some((id, check))) => Some(Effect::Open(Route::Check(id.clone(), check.clone()))),
+                    Route::Marks(_, Some((id, check))) | Route::Live(_, Some((id, check))) => {
+                        Some(Effect::Open(Route::Check(id.clone(), check.clone())))
+                    }
                     _ => None,
                 };
                 if next == *garment {
@@ -455,7 +457,8 @@ mod tests {
         model.route = Route::Marks("stitch-comb".to_owned(), Some((id("a"), check.clone())));
         let effects = model.after(Message::Done(id("a"), answered()));
         assert_eq!(effects.last(), Some(&Effect::Open(Route::Check(id("a"), check.clone()))));
-        // So does one that changes nothing.
+        model.route = Route::Live("stitch-comb-live".to_owned(), Some((id("a"), check.clone())));
+        // So does one on the camera, and one that changes nothing.
         assert_eq!(model.after(Message::Done(id("a"), answered())), [Effect::Open(Route::Check(id("a"), check))]);
     }
 

@@ -15,6 +15,10 @@ pub static DRAWERS: &[Drawer] = &[
             },
             Tool { instrument: &measure::STITCH_TAPS, drawn: Some(Picture::HolesMarked(HolesMarked { comb: false })) },
             Tool { instrument: &measure::STITCH_COMB, drawn: Some(Picture::HolesMarked(HolesMarked { comb: true })) },
+            Tool {
+                instrument: &measure::STITCH_COMB_LIVE,
+                drawn: Some(Picture::RulerOnSeam(RulerOnSeam { stitches_per_inch: 10.0 })),
+            },
             Tool { instrument: &measure::LOOSE_ENDS, drawn: Some(Picture::ThreadTails(ThreadTails { ends: 5 })) },
             Tool { instrument: &measure::TACKS, drawn: Some(Picture::StressPoints(StressPoints { secured: 8 })) },
         ],

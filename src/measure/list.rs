@@ -8,6 +8,7 @@ pub static INSTRUMENTS: &[&Instrument] = &[
     &STITCH_DENSITY,
     &STITCH_TAPS,
     &STITCH_COMB,
+    &STITCH_COMB_LIVE,
     &LOOSE_ENDS,
     &TACKS,
     // Seams.

@@ -34,6 +34,14 @@ pub static COUNTING: Source = Source {
     kind: Kind::Computed,
 };
 
+/// How far off a scale laid beside the seam is in a picture.
+pub static PICTURE_SCALE: Source = Source {
+    name: "scale in a picture",
+    title: "Central projection worked out for a scale beside the seam and a tilted phone; height and tilt tried on drawn \
+        photographs. How far from the cloth a phone is held is judgement.",
+    kind: Kind::Computed,
+};
+
 /// Stretch and growth of woven stretch cloth.
 pub static D3107: Source = Source {
     name: "ASTM D3107",

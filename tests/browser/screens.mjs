@@ -1,5 +1,6 @@
 // Every screen of the app, and how to come to it: for the pictures and for judging each.
 
+import { camera, filmPicture, NONE } from "./fake_camera.mjs";
 import { exported, garment, RACK } from "./rack.mjs";
 import { begin, chooseFile, fitCard, go, plan } from "./steps.mjs";
 
@@ -46,6 +47,19 @@ async function tapHoles(page, mm, leftOut) {
   }
 }
 
+/** Chooses a picture for the comb, and moves a mark and the comb so that there is a reading. */
+async function combOnPicture(page, from = "#/bench/stitch-comb-live/live") {
+  await go(page, from, "Stitches on the live picture");
+  await main(page).getByLabel("Choose a picture").setInputFiles(filmPicture());
+  await readComb(page);
+}
+
+async function readComb(page) {
+  await main(page).getByRole("button", { name: /^First bar/ }).press("ArrowRight");
+  await main(page).getByRole("button", { name: /^Second mark/ }).press("ArrowRight");
+  await main(page).locator("output.live-reading b").waitFor();
+}
+
 /** Types into the fields of an instrument, by their labels, and leaves the last. */
 async function read(page, readings) {
   for (const [label, value] of Object.entries(readings)) {
@@ -56,9 +70,10 @@ async function read(page, readings) {
 }
 
 /**
- * `filled: false` wants an empty rack; `alone` a window of its own (it spoils storage); `whole` a picture of the whole page.
+ * `filled: false` wants an empty rack; `alone` a window of its own (it spoils storage); `whole` a picture of the whole page;
+ * `args` are flags of Chromium that it needs.
  * @type {{name: string, path?: string, act?: (page: import("playwright-core").Page) => Promise<void>, filled?: boolean,
- *   alone?: boolean, whole?: boolean, before?: (context: object) => Promise<void>, pages?: [string, string][]}[]}
+ *   alone?: boolean, whole?: boolean, args?: string[], before?: (context: object) => Promise<void>, pages?: [string, string][]}[]}
  */
 export const SCREENS = [
   { name: "rack-empty", filled: false },
@@ -207,6 +222,42 @@ export const SCREENS = [
       await marks(page, "stitch-taps", "Stitches by tapping");
       await tapHoles(page, 4, 5);
       await main(page).locator("p.fault").waitFor();
+    },
+  },
+  { name: "live-before", path: "#/bench", act: (page) => go(page, "#/bench/stitch-comb-live/live", "Stitches on the live picture") },
+  { name: "live-file", path: "#/bench", act: (page) => combOnPicture(page) },
+  { name: "live-check", path: "#/bench", act: (page) => combOnPicture(page, of(3, "check/spi/live/stitch-comb-live")) },
+  {
+    name: "live-camera",
+    path: "#/bench/stitch-comb-live/live",
+    alone: true,
+    args: camera(),
+    act: async (page) => {
+      await main(page).getByRole("button", { name: "Open the camera" }).click();
+      await main(page).getByRole("button", { name: /^First bar/ }).waitFor();
+      await page.evaluate(() => window.dispatchEvent(new window.DeviceOrientationEvent("deviceorientation", { beta: 8, gamma: 0 })));
+      await main(page).getByText("8 degrees off").waitFor();
+    },
+  },
+  {
+    name: "live-shutter",
+    path: "#/bench",
+    alone: true,
+    args: camera(),
+    act: async (page) => {
+      await combOnPicture(page);
+      await main(page).getByRole("button", { name: "New picture" }).click();
+      await main(page).getByText("Lay the seam along the line").waitFor();
+    },
+  },
+  {
+    name: "live-no-camera",
+    path: "#/bench/stitch-comb-live/live",
+    alone: true,
+    args: NONE,
+    act: async (page) => {
+      await main(page).getByRole("button", { name: "Open the camera" }).click();
+      await main(page).getByRole("alert").waitFor();
     },
   },
   { name: "bench-instrument", path: "#/bench/stretch-recovery", whole: true, act: (page) => read(page, { "Before the pull": "250", "Under the pull": "310" }) },

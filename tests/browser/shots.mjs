@@ -14,7 +14,7 @@ try {
       for (const scheme of ["light", "dark"]) {
         const pages = [...((screen.filled ?? true) ? RACK.map((garment) => pageOf(garment)) : []), ...(screen.pages ?? [])];
         const context = { reducedMotion: "reduce", ...stored(await address(), pages) };
-        await visit({ path: screen.path, size, scheme, context, before: screen.before }, async ({ page }) => {
+        await visit({ path: screen.path, size, scheme, context, args: screen.args, before: screen.before }, async ({ page }) => {
           await screen.act?.(page);
           await page.evaluate(() => document.fonts.ready);
           if (screen.whole) {

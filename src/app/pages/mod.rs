@@ -3,6 +3,7 @@
 pub mod bench;
 pub mod checks;
 pub mod details;
+pub mod live;
 pub mod marks;
 pub mod numbers;
 pub mod rack;

@@ -3,10 +3,14 @@
 pub mod alert;
 pub mod answers;
 pub mod bar;
+pub mod camera;
+pub mod comb_stage;
 pub mod confirm;
 pub mod drawn;
 pub mod icon;
 pub mod instrument_form;
+pub mod laid;
+pub mod level;
 pub mod note;
 pub mod reading;
 pub mod ruler;
