@@ -65,6 +65,13 @@ pub static DRAWERS: &[Drawer] = &[
         tools: &[Tool { instrument: &measure::GIRTH, drawn: Some(Picture::Measure(Measure { point: Point::Waist })) }],
     },
     Drawer {
+        name: "From a photograph",
+        tools: &[Tool {
+            instrument: &measure::STITCH_PHOTO,
+            drawn: Some(Picture::RulerOnSeam(RulerOnSeam { stitches_per_inch: 10.0 })),
+        }],
+    },
+    Drawer {
         name: "Grades by eye",
         tools: &[
             Tool { instrument: &measure::RUB_OFF, drawn: Some(Picture::Rubbing(Rubbing)) },

@@ -32,6 +32,8 @@ pub static INSTRUMENTS: &[&Instrument] = &[
     &SEAM_TWIST,
     // Tape.
     &GIRTH,
+    // From a photograph.
+    &STITCH_PHOTO,
     // Grades by eye, and by colour meter.
     &RUB_OFF,
     &COLOUR_CHANGE,

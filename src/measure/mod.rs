@@ -7,6 +7,7 @@ mod give;
 mod grades;
 mod instrument;
 mod list;
+mod photo_readings;
 mod screen_scale;
 mod seam;
 mod seam_kind;
@@ -40,6 +41,7 @@ pub use grades::{
 };
 pub use instrument::{Also, Choice, Fault, Input, InputKind, Instrument, Needed, Outcome};
 pub use list::INSTRUMENTS;
+pub use photo_readings::{PhotoSpread, STITCH_PHOTO, stitch_photo_readings};
 pub use screen_scale::{CARD, COINS, Known, ScaleFault, ScreenScale, known};
 pub use seam::{
     Force, ForcePerLength, SEAM_STRENGTH, StrongStitch, THREAD_USE, on_50_mm, pounds_force, seam_strength, thread_by_geometry,

@@ -236,6 +236,14 @@ pub static THREAD_USE_TABLE: Source = Source {
     kind: Kind::Document,
 };
 
+/// Lengths read from photographs.
+pub static PHOTOGRAPHS: Source = Source {
+    name: "drawn photographs",
+    title: "Photographs drawn by us with a known truth, read by our own reader: how far off scale, height, tilt and counting are. \
+        Nobody has tried it on many real garments yet.",
+    kind: Kind::Judgement,
+};
+
 /// What the sewing of jeans takes, operation by operation.
 pub static JEANS_OPERATIONS: Source = Source {
     name: "jeans operations",
