@@ -35,8 +35,9 @@ pub(super) struct Cloth {
 }
 
 /// A weave of which ends are dyed and picks are not (or nearly alike), at any angle, the perspective a little off, with uneven yarns, side
-/// light, blur and noise. The marked yarn is an end.
-pub(super) fn cloth(seed: u64) -> Cloth {
+/// light, blur and noise. The marked yarn is an end; `px` are the
+/// least and the most pixels of an end.
+pub(super) fn cloth(seed: u64, px: (f64, f64)) -> Cloth {
     let mut chance = Chance(seed);
     let weaves: [&[&[u8]]; 6] = [
         &[&[1, 0], &[0, 1]],
@@ -48,7 +49,7 @@ pub(super) fn cloth(seed: u64) -> Cloth {
     ];
     let kind = (chance.next() * 6.0) as usize % 6;
     let pattern = weaves[kind];
-    let px_per_end = chance.within(9.0, 24.0);
+    let px_per_end = chance.within(px.0, px.1);
     let ends_cm = chance.within(15.0, 40.0);
     let picks_cm = ends_cm * chance.within(0.55, 0.95);
     let px_per_mm = px_per_end * ends_cm / 10.0;

@@ -38,6 +38,10 @@ const STRAY: f64 = 0.15;
 /// How far the marks may lie off the yarn (radians), and how far the other yarns off the square. Judgement.
 const MARKS_OFF: f64 = 0.04;
 const SKEW: f64 = 0.06;
+/// Weaves whose kin are tried too.
+const KIN: usize = 40;
+/// Weaves whose lattice is tried along other axes too.
+const SHEARED: usize = 4;
 /// Peaks from which weaves are guessed.
 const GUESSED_FROM: usize = 12;
 
@@ -155,7 +159,7 @@ fn spread(peak: &Peak, bin: f64) -> f64 {
 
 /// What a peak counts: more the higher it stands, and never very much more.
 fn weight(peak: &Peak) -> f64 {
-    (peak.above.max(1.0).ln() / 4.0).clamp(0.25, 1.5)
+    ((peak.above / 12.0).max(1.0).ln() / 3.0).clamp(0.05, 1.5)
 }
 
 fn cross(a: [f64; 2], b: [f64; 2]) -> f64 {
@@ -166,7 +170,7 @@ fn cross(a: [f64; 2], b: [f64; 2]) -> f64 {
 /// most samples of a yarn.
 pub(super) fn fit(peaks: &[Peak], bin: f64, periods: (f64, f64)) -> Option<Fit> {
     let mut found: Vec<(f64, Weave)> = Vec::new();
-    let strongest = &peaks[..peaks.len().min(GUESSED_FROM)];
+    let strongest = guessed_from(peaks);
     for (repeat, step) in WEAVES {
         let bare = Weave { crossing: [1.0, 0.0], marked: [0.0, 1.0], repeat, step };
         let low = bare.low();
@@ -186,6 +190,16 @@ pub(super) fn fit(peaks: &[Peak], bin: f64, periods: (f64, f64)) -> Option<Fit> 
             }
         }
     }
+    found.sort_by(|one, other| other.0.total_cmp(&one.0));
+    found.truncate(300);
+    // Weaves whose lattice is part of a likely one, or holds it: no two strong peaks need to span them.
+    let kin: Vec<(f64, Weave)> = (found.iter().take(KIN))
+        .flat_map(|(_, weave)| kin(weave))
+        .chain(found.iter().take(SHEARED).flat_map(|(_, weave)| sheared(weave)))
+        .filter(|weave| weave.possible(periods))
+        .map(|weave| (weave.likelihood(peaks, bin), weave))
+        .collect();
+    found.extend(kin);
     found.sort_by(|one, other| other.0.total_cmp(&one.0));
     found.truncate(300);
     let mut settled: Vec<(f64, Weave, f64)> = (found.into_iter())
@@ -217,6 +231,45 @@ pub(super) fn fit(peaks: &[Peak], bin: f64, periods: (f64, f64)) -> Option<Fit> 
         off,
         twill,
     })
+}
+
+/// The same with counts of a half, two or three times, of every repeat.
+fn kin(weave: &Weave) -> Vec<Weave> {
+    const TIMES: [f64; 5] = [1.0, 2.0, 0.5, 3.0, 1.0 / 3.0];
+    let scaled = |vector: [f64; 2], times: f64| vector.map(|at| at * times);
+    (TIMES.into_iter())
+        .flat_map(|c| TIMES.map(|m| (c, m)))
+        .flat_map(|(c, m)| {
+            WEAVES.map(|(repeat, step)| Weave {
+                crossing: scaled(weave.crossing, c),
+                marked: scaled(weave.marked, m),
+                repeat,
+                step,
+            })
+        })
+        .collect()
+}
+
+/// The same lattice with other points of it taken for the yarns: those near by.
+fn sheared(weave: &Weave) -> Vec<Weave> {
+    let n = weave.repeat;
+    let near = |(i, j): (i32, i32)| {
+        (-2..=2)
+            .flat_map(move |di| (-2..=2).map(move |dj| (i + di, j + dj)))
+            .filter(move |(i, j)| (j - weave.step * i).rem_euclid(n) == 0)
+    };
+    near((n, 0))
+        .flat_map(|c| near((0, n)).map(move |m| (c, m)))
+        .flat_map(|(c, m)| WEAVES.map(|(repeat, step)| Weave { crossing: weave.point(c), marked: weave.point(m), repeat, step }))
+        .collect()
+}
+
+/// Strong peaks of low frequency: harmonics stand out of a dark ring, and say less about which yarns there are.
+fn guessed_from(peaks: &[Peak]) -> Vec<Peak> {
+    let mut low = peaks.to_vec();
+    low.sort_by(|one, other| (one.x.hypot(one.y) / weight(one)).total_cmp(&(other.x.hypot(other.y) / weight(other))));
+    low.truncate(GUESSED_FROM);
+    low
 }
 
 /// The weave by which two peaks have these indices.

@@ -83,7 +83,8 @@ impl Spectrum {
     pub fn peaks(&self, radii: (f64, f64), above: f64, most: usize) -> Vec<Peak> {
         let reach = (radii.1.min(self.side as f64 / 2.0 - 2.0)) as isize;
         let half_plane = || (0..=reach).flat_map(|x| (-reach..=reach).map(move |y| (x, y))).filter(|(x, y)| *x > 0 || *y > 0);
-        let ring = |x: isize, y: isize| (8.0 * (1.0 + (x as f64).hypot(y as f64)).ln()) as usize;
+        // Narrow rings of few frequencies would be filled by one peak.
+        let ring = |x: isize, y: isize| (8.0 * (x as f64).hypot(y as f64).max(14.0).ln()) as usize;
         let mut rings: Vec<Vec<f64>> = Vec::new();
         for (x, y) in half_plane() {
             let place = ring(x, y);
@@ -113,8 +114,20 @@ impl Spectrum {
             })
             .collect();
         peaks.sort_by(|one, other| other.above.total_cmp(&one.above));
-        peaks.truncate(most);
-        peaks
+        // Cloth is not quite regular, so a strong peak has a broken skirt: what is far weaker and near is no peak of its own.
+        let skirt = if self.side < 320 { 4.0 } else { 6.0 } / self.side as f64;
+        let mut kept: Vec<Peak> = Vec::new();
+        for peak in peaks {
+            let in_skirt =
+                |strong: &Peak| peak.above < strong.above / 5.0 && (peak.x - strong.x).hypot(peak.y - strong.y) < skirt;
+            if !kept.iter().any(in_skirt) {
+                kept.push(peak);
+            }
+            if kept.len() == most {
+                break;
+            }
+        }
+        kept
     }
 }
 
