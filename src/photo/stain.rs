@@ -191,7 +191,7 @@ fn plane_weights(around: &[(f64, f64)]) -> Option<Vec<f64>> {
     let (xx, yy, xy) = (sum(&|at| (at.0 - mx).powi(2)), sum(&|at| (at.1 - my).powi(2)), sum(&|at| (at.0 - mx) * (at.1 - my)));
     let area = xx * yy - xy * xy;
     // Nearly on one line, or the stain outside of them: no plane.
-    if !(area > 0.02 * (xx + yy).powi(2)) || mx * mx + my * my > xx + yy {
+    if area <= 0.02 * (xx + yy).powi(2) || mx * mx + my * my > xx + yy {
         return None;
     }
     let slope = |at: &(f64, f64)| {

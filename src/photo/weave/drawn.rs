@@ -110,7 +110,7 @@ pub(super) fn cloth(seed: u64, px: (f64, f64)) -> Cloth {
     );
     // The twill line by the drawn geometry: one end on, one pick up or down; against the direction of the picks.
     let twill = (kind > 0).then(|| {
-        let right = matches!(kind, 3 | 4 | 5);
+        let right = matches!(kind, 3..=5);
         let (dx, dp) = (10.0 / ends_cm, if right { 10.0 / picks_cm } else { -10.0 / picks_cm });
         // On the cloth: p = along + skew * across.
         let (ax, ay) = (dx, dp - skew * dx);

@@ -31,13 +31,15 @@ pub(super) struct Fit {
     pub twill: bool,
 }
 
-/// Repeat and step: yarns only, plain, twills of three and four, satins of five.
-const WEAVES: [(i32, i32); 8] = [(1, 0), (2, 1), (3, 1), (3, -1), (4, 1), (4, -1), (5, 2), (5, -2)];
+/// Repeat and step: plain, twills of three and four, satins of five.
+const WEAVES: [(i32, i32); 7] = [(2, 1), (3, 1), (3, -1), (4, 1), (4, -1), (5, 2), (5, -2)];
 /// Share of peaks that belong to no weave. Judgement.
 const STRAY: f64 = 0.15;
 /// How far the marks may lie off the yarn (radians), and how far the other yarns off the square. Judgement.
 const MARKS_OFF: f64 = 0.04;
 const SKEW: f64 = 0.06;
+/// What it costs when nothing stands out at any of the lowest lattice points. Set on drawn cloth of other seeds than the tests use.
+const UNSEEN: f64 = 12.0;
 /// Weaves whose kin are tried too.
 const KIN: usize = 40;
 /// Weaves whose lattice is tried along other axes too.
@@ -91,7 +93,18 @@ impl Weave {
             })
             .sum();
         let (marks, square) = self.turned();
-        explained - 0.5 * (marks / MARKS_OFF).powi(2) - 0.5 * ((square - marks) / SKEW).powi(2)
+        explained - UNSEEN * self.unseen(peaks, bin) - 0.5 * (marks / MARKS_OFF).powi(2) - 0.5 * ((square - marks) / SKEW).powi(2)
+    }
+
+    /// Share of the lowest lattice points at which nothing stands out: a lattice of half the counts explains the same peaks and many more.
+    fn unseen(&self, peaks: &[Peak], bin: f64) -> f64 {
+        let low = self.low();
+        let seen = |at: &&(i32, i32)| {
+            let [x, y] = self.point(**at);
+            let reach = 2.5 * (0.35 * bin + 0.006 * x.hypot(y));
+            peaks.iter().any(|peak| (peak.x - x).hypot(peak.y - y).min((peak.x + x).hypot(peak.y + y)) < reach)
+        };
+        1.0 - low.iter().filter(seen).count() as f64 / low.len().max(1) as f64
     }
 
     /// How far the two systems are turned from the axes of the marks, in radians.
@@ -131,7 +144,7 @@ impl Weave {
             left += w * away * away;
         }
         let area = uu * vv - uv * uv;
-        if !(area > 1e-6 * (uu + vv).powi(2)) {
+        if area.is_nan() || area <= 1e-6 * (uu + vv).powi(2) {
             return None;
         }
         let crossing = [0, 1].map(|n| (vv * u_at[n] - uv * v_at[n]) / area);

@@ -26,7 +26,7 @@ impl Spectrum {
         }
         let window: Vec<f64> = (0..side).map(|at| 0.5 - 0.5 * (std::f64::consts::TAU * at as f64 / side as f64).cos()).collect();
         let steps = (size - side).div_ceil(side / 2);
-        let starts: Vec<usize> = (0..=steps).map(|step| if steps == 0 { 0 } else { step * (size - side) / steps }).collect();
+        let starts: Vec<usize> = (0..=steps).map(|step| (step * (size - side)).checked_div(steps).unwrap_or(0)).collect();
         let mut spectrum = Spectrum { side, power: vec![0.0; side * (side / 2 + 1)] };
         for top in &starts {
             for left in &starts {
@@ -113,7 +113,9 @@ impl Spectrum {
                 })
             })
             .collect();
-        peaks.sort_by(|one, other| other.above.total_cmp(&one.above));
+        // Harmonics stand high out of dark rings and must not crowd out the low peaks that tell the yarns.
+        let rank = |peak: &Peak| peak.above / (peak.x.hypot(peak.y) * self.side as f64).max(12.0);
+        peaks.sort_by(|one, other| rank(other).total_cmp(&rank(one)));
         // Cloth is not quite regular, so a strong peak has a broken skirt: what is far weaker and near is no peak of its own.
         let skirt = if self.side < 320 { 4.0 } else { 6.0 } / self.side as f64;
         let mut kept: Vec<Peak> = Vec::new();
