@@ -239,8 +239,8 @@ pub static THREAD_USE_TABLE: Source = Source {
 /// Lengths read from photographs.
 pub static PHOTOGRAPHS: Source = Source {
     name: "drawn photographs",
-    title: "Photographs drawn by us with a known truth, read by our own reader: how far off scale, height, tilt and counting are. \
-        Nobody has tried it on many real garments yet.",
+    title: "Usual shares of scale, height, tilt and counting: from a first trial on photographs that we drew with a known truth, not \
+        measured again since. Nobody has tried it on many real garments yet.",
     kind: Kind::Judgement,
 };
 
