@@ -33,6 +33,11 @@ pub static INSTRUMENTS: &[&Instrument] = &[
     &SEAM_TWIST,
     // Tape.
     &GIRTH,
+    // From a photograph.
+    &STITCH_PHOTO,
+    &THREAD_COUNT_PHOTO,
+    &TWILL_PHOTO,
+    &RUB_OFF_PHOTO,
     // Grades by eye, and by colour meter.
     &RUB_OFF,
     &COLOUR_CHANGE,

@@ -244,6 +244,14 @@ pub static THREAD_USE_TABLE: Source = Source {
     kind: Kind::Document,
 };
 
+/// Lengths read from photographs.
+pub static PHOTOGRAPHS: Source = Source {
+    name: "drawn photographs",
+    title: "Usual shares of scale, height, tilt and counting: from a first trial on photographs that we drew with a known truth, not \
+        measured again since. Nobody has tried it on many real garments yet.",
+    kind: Kind::Judgement,
+};
+
 /// What the sewing of jeans takes, operation by operation.
 pub static JEANS_OPERATIONS: Source = Source {
     name: "jeans operations",

@@ -55,7 +55,13 @@ pub(in crate::catalog) static STITCH_DENSITY: Check = Check {
     aspect: Aspect::Making,
     // Power 2, shares 10/28/62 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Stitching, slope: 0.6, thresholds: &[-4.09, -0.98] }),
-    instruments: &[&measure::STITCH_DENSITY, &measure::STITCH_COMB, &measure::STITCH_TAPS, &measure::STITCH_COMB_LIVE],
+    instruments: &[
+        &measure::STITCH_DENSITY,
+        &measure::STITCH_COMB,
+        &measure::STITCH_TAPS,
+        &measure::STITCH_PHOTO,
+        &measure::STITCH_COMB_LIVE,
+    ],
     asked_when: None,
     caution: None,
     sources: &[&sources::JUDGEMENT, &sources::SPI_BULLETIN, &sources::COUNTING],
