@@ -124,7 +124,15 @@ fn open_cloth_is_counted() {
         let number = |name: &str| row(name).parse::<f64>().ok();
         let mm = 1.0 / number("px_per_mm_given").expect("a scale");
         let plane = Plane::new([mm, 0.0, 0.0, 0.0, mm, 0.0, 0.0, 0.0, 1.0]).expect("a plane");
-        let scale = Scale { plane, spread: Vec::new(), graduation: None, found: Vec::new(), object: Vec::new(), tilt: None };
+        let scale = Scale {
+            plane,
+            spread: Vec::new(),
+            graduation: None,
+            found: Vec::new(),
+            object: Vec::new(),
+            tilt: None,
+            drift: photo::Drift::default(),
+        };
         let (sine, cosine) = number("yarn_deg").unwrap_or(0.0).to_radians().sin_cos();
         let (x, y) = (width as f64 / 2.0, height as f64 / 2.0);
         let mark = |reach: f64| Point { x: x - reach * width as f64 * sine, y: y + reach * height as f64 * cosine };

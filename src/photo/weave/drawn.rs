@@ -125,5 +125,13 @@ pub(super) fn cloth(seed: u64, px: (f64, f64)) -> Cloth {
 pub(super) fn flat(px_per_mm: f64) -> Scale {
     let mm = 1.0 / px_per_mm;
     let plane = Plane::new([mm, 0.0, 0.0, 0.0, mm, 0.0, 0.0, 0.0, 1.0]).expect("a plane");
-    Scale { plane, spread: Vec::new(), graduation: None, found: Vec::new(), object: Vec::new(), tilt: None }
+    Scale {
+        plane,
+        spread: Vec::new(),
+        graduation: None,
+        found: Vec::new(),
+        object: Vec::new(),
+        tilt: None,
+        drift: crate::Drift::default(),
+    }
 }
