@@ -143,7 +143,7 @@ fn read_at(picture: &Raster, scale: &Scale, square: &Square, coarse: usize) -> R
     if margin < MARGIN {
         return Err(WeaveRefusal::Doubtful);
     }
-    let mut budget = scale.spread_at(Point { x: (from.x + to.x) / 2.0, y: (from.y + to.y) / 2.0 });
+    let mut budget = scale.spread_at(scale.plane.in_picture(square.middle));
     budget.push(Part { from: Cause::Counting, share: (off / marked.min(crossing)).hypot(0.003) });
     let repeat = f64::from(weave.step.signum());
     let line = [weave.crossing[0] + repeat * weave.marked[0], weave.crossing[1] + repeat * weave.marked[1]];
