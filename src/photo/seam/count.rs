@@ -80,6 +80,9 @@ const MOST_SAMPLES: f64 = 6000.0;
 /// How far beyond the marks stitches are looked for, mm.
 const BEYOND: f64 = 2.0;
 
+/// Strongest line of the spectrum, in spreads of the floor, below which nothing repeats at all.
+const LEAST_LINE: f32 = 0.05;
+
 /// A reading of one candidate.
 struct Reading {
     candidate: Candidate,
@@ -94,20 +97,28 @@ pub fn count(picture: &Raster, from: Point, to: Point, scale: &Scale, said: Said
     let (start, end) = (plane.on_cloth(from), plane.on_cloth(to));
     let length = (end.x - start.x).hypot(end.y - start.y);
     let px_per_mm = (to.x - from.x).hypot(to.y - from.y) / length;
-    if !(length > 1.0 && length < LONGEST && px_per_mm.is_finite() && px_per_mm > 0.0) {
+    let marked = holds(picture, from) && holds(picture, to);
+    if !(marked && length > 1.0 && length < LONGEST && px_per_mm.is_finite() && px_per_mm > 0.0) {
         return Err(SeamRefusal::Marks);
     }
     // Marks are set by hand: a stitch that ends just outside them is wanted too.
     let beyond = BEYOND / length;
     let (dx, dy) = (beyond * (end.x - start.x), beyond * (end.y - start.y));
-    let (start, end) = (Point { x: start.x - dx, y: start.y - dy }, Point { x: end.x + dx, y: end.y + dy });
+    let furthest = |from: Point, dx: f64, dy: f64| {
+        [1.0, 0.75, 0.5, 0.25]
+            .map(|share| Point { x: from.x + share * dx, y: from.y + share * dy })
+            .into_iter()
+            .find(|at| holds(picture, plane.in_picture(*at)))
+            .unwrap_or(from)
+    };
+    let (start, end) = (furthest(start, -dx, -dy), furthest(end, dx, dy));
     let coarse = 8.0_f64.min(MOST_SAMPLES / length);
     let straight = Path::straight(start, end, 1.0 / coarse);
     if straight.places.len() < 16 {
         return Err(SeamRefusal::TooFew { stitches: (length / 2.5) as usize });
     }
     let half = (0.13 * length + 1.5).clamp(4.2, 12.0) as f32;
-    let (low, high) = free_of(scale, &straight, half);
+    let (low, high) = within(picture, scale, &straight, free_of(scale, &straight, half));
     let wide = Strip::read(picture, plane, &straight, low, high, coarse as f32);
     let seam = track::seam(&wide, (low + 1.2, high - 1.2));
     let per_mm = px_per_mm.clamp(6.0, 14.0).min(MOST_SAMPLES / length);
@@ -123,6 +134,9 @@ pub fn count(picture: &Raster, from: Point, to: Point, scale: &Scale, said: Said
     let bank = if warp == 0.0 { bank } else { bank.warped(warp) };
     let mut lines = Lines::of(&bank, finest).ok_or(SeamRefusal::TooFew { stitches: (length / 2.5) as usize })?;
     let clean = lines.cleaned(&bank);
+    if lines.strongest() < LEAST_LINE {
+        return Err(SeamRefusal::NoSeam);
+    }
     let (candidates, peaks) = lines.candidates(samples);
     let mut readings: Vec<Reading> =
         candidates.iter().filter_map(|candidate| reading(&bank, &clean, &mut lines, *candidate, true)).collect();
@@ -196,6 +210,29 @@ fn warp(bank: &Bank, finest: f32) -> f32 {
     found
 }
 
+/// The same, not beyond the border of the picture.
+fn within(picture: &Raster, scale: &Scale, straight: &Path, (mut low, mut high): (f32, f32)) -> (f32, f32) {
+    for at in straight.places.iter().zip(&straight.across).step_by((straight.places.len() / 16).max(1)) {
+        let inside = |v: f32| {
+            let (place, across) = at;
+            let seen =
+                scale.plane.in_picture(Point { x: place.x + f64::from(v) * across.x, y: place.y + f64::from(v) * across.y });
+            holds(picture, seen)
+        };
+        while high > 1.8 && !inside(high) {
+            high -= 0.2;
+        }
+        while low < -1.8 && !inside(low) {
+            low += 0.2;
+        }
+    }
+    (low, high)
+}
+
+fn holds(picture: &Raster, at: Point) -> bool {
+    (0.0..picture.width() as f64).contains(&at.x) && (0.0..picture.height() as f64).contains(&at.y)
+}
+
 /// Places the stitches of a candidate; unless it was said by the person, an octave too high is brought down.
 fn reading(bank: &Bank, clean: &[Vec<f32>], lines: &mut Lines, candidate: Candidate, guarded: bool) -> Option<Reading> {
     let samples = bank.samples();
@@ -263,7 +300,7 @@ fn refuse(signs: &Signs, best: &Reading, peaks: &[Candidate], per_mm: f64, bow: 
     if signs.likeness < 0.65 {
         return Err(SeamRefusal::Faint);
     }
-    if signs.doubt() > 0.12 {
+    if signs.doubt() > 0.16 {
         let rival = peaks
             .iter()
             .filter(|peak| (peak.frequency / best.candidate.frequency - 1.0).abs() > 0.06)
@@ -290,14 +327,16 @@ fn told(placed: &Placed, path: &Path, scale: &Scale, per_mm: f64) -> SeamCount {
     let pixels: f64 = stitches.iter().map(|stitch| (stitch.to.x - stitch.from.x).hypot(stitch.to.y - stitch.from.y)).sum();
     let middle = seen.get(seen.len() / 2).copied().unwrap_or_default();
     let mut budget = scale.spread_at(middle);
-    budget.push(Part { from: Cause::Counting, share: 0.113 / count });
-    SeamCount {
-        stitch_mm: f64::from(placed.pitch()) / per_mm,
-        budget,
-        stitches,
-        unevenness: unevenness(&placed.lengths()),
-        px_per_stitch: pixels / count,
-    }
+    let unevenness = unevenness(&placed.lengths());
+    budget.push(Part { from: Cause::Counting, share: counting(placed.jitter, unevenness, count) });
+    SeamCount { stitch_mm: f64::from(placed.pitch()) / per_mm, budget, stitches, unevenness, px_per_stitch: pixels / count }
+}
+
+/// Standard uncertainty of the mean length of a stitch, as a share, from how well the two sides of an end agree where it lies and from how
+/// uneven the stitches are: what is seen between two ends is not quite what lies between the marks. The factor was fitted so that twice this
+/// covers 95 of 100 errors on 359 drawn photographs.
+fn counting(jitter: f32, unevenness: f64, stitches: f64) -> f64 {
+    1.75 * f64::from(jitter).hypot(unevenness) / stitches
 }
 
 /// Coefficient of variation after a parabola (a line below twelve) over the place in the row is taken out.
@@ -327,4 +366,28 @@ fn take_out(values: &mut [f64], known: &[f64]) {
     let size: f64 = known.iter().map(|value| value * value).sum();
     let share = values.iter().zip(known).map(|(value, known)| value * known).sum::<f64>() / size.max(1e-12);
     values.iter_mut().zip(known).for_each(|(value, known)| *value -= share * known);
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const NUMPY: &str = include_str!("../../../tests/vectors/photo_seam.json");
+
+    #[test]
+    fn unevenness_is_what_remains_after_the_polynomial_of_numpy() {
+        let rows: serde_json::Value = serde_json::from_str(NUMPY).expect("JSON");
+        for row in rows["evenness"].as_array().expect("rows") {
+            let lengths: Vec<f32> =
+                row["lengths"].as_array().expect("numbers").iter().map(|l| l.as_f64().expect("one") as f32).collect();
+            let wanted = row["cv"].as_f64().expect("a number");
+            assert!((unevenness(&lengths) - wanted).abs() < 1e-6, "{} for {wanted}", unevenness(&lengths));
+        }
+    }
+
+    #[test]
+    fn too_few_stitches_have_no_unevenness() {
+        assert_eq!(unevenness(&[]), 0.0);
+        assert_eq!(unevenness(&[3.0, 4.0]), 0.0);
+    }
 }

@@ -112,7 +112,61 @@ pub(super) fn top(before: f32, at: f32, after: f32) -> f32 {
 pub(super) fn between(values: &[f32], at: f32) -> f32 {
     let last = values.len().saturating_sub(1);
     let n = (at.max(0.0) as usize).min(last);
-    let share = (at - n as f32).clamp(0.0, 1.0);
+    let share = (at - n as f32).max(0.0).min(1.0);
     let (a, b) = (values.get(n).copied().unwrap_or(0.0), values.get((n + 1).min(last)).copied().unwrap_or(0.0));
     a + share * (b - a)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const NUMPY: &str = include_str!("../../../tests/vectors/photo_seam.json");
+
+    fn numbers(of: &serde_json::Value) -> Vec<f32> {
+        of.as_array().expect("numbers").iter().map(|value| value.as_f64().expect("a number") as f32).collect()
+    }
+
+    #[test]
+    fn spectra_and_moving_means_are_those_of_numpy_and_scipy() {
+        let rows: serde_json::Value = serde_json::from_str(NUMPY).expect("JSON");
+        for row in rows["spectra"].as_array().expect("rows") {
+            let (signal, wanted) = (numbers(&row["signal"]), numbers(&row["power"]));
+            let mut fourier = Fourier::for_samples(signal.len());
+            assert_eq!(fourier.length() as u64, row["points"].as_u64().expect("a number"));
+            let power = power(&mut fourier, &signal);
+            let most = wanted.iter().copied().fold(0.0, f32::max);
+            for (ours, theirs) in power.iter().zip(&wanted) {
+                assert!((ours - theirs).abs() < 1e-4 * most, "{ours} for {theirs}");
+            }
+            let at = row["peak"].as_u64().expect("a number") as usize;
+            let apex = top(power[at - 1], power[at], power[at + 1]);
+            assert!((f64::from(apex) - row["top"].as_f64().expect("a number")).abs() < 1e-3);
+            let period = fourier.length() as f64 / (at as f64 + f64::from(apex));
+            assert!((period / row["period"].as_f64().expect("a number") - 1.0).abs() < 0.01, "{period}");
+            // scipy reflects the ends, we stop at them.
+            let means = moving_mean(&signal, 20.0);
+            for (ours, theirs) in means.iter().zip(numbers(&row["mean_of_21"])).skip(10).take(signal.len() - 20) {
+                assert!((ours - theirs).abs() < 1e-4);
+            }
+        }
+    }
+
+    #[test]
+    fn a_signal_comes_back_from_its_spectrum() {
+        let signal: Vec<f32> = (0..100).map(|n| (n as f32 * 0.3).sin() + 0.01 * n as f32).collect();
+        let mut fourier = Fourier::for_samples(100);
+        let spectrum = fourier.spectrum(signal.iter().copied());
+        for (back, there) in fourier.signal(spectrum, 100).iter().zip(&signal) {
+            assert!((back - there).abs() < 1e-5);
+        }
+    }
+
+    #[test]
+    fn nothing_has_no_middle_and_no_mean() {
+        assert_eq!(median(std::iter::empty()), 0.0);
+        assert!(moving_mean(&[], 5.0).is_empty());
+        assert_eq!(between(&[], 3.0), 0.0);
+        assert_eq!(between(&[1.0, 2.0], f32::NAN), 1.0);
+    }
 }
