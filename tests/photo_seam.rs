@@ -9,7 +9,15 @@ const STITCH: f64 = 2.5;
 
 fn scale(px_per_mm: f64) -> Scale {
     let plane = Plane::new([1.0 / px_per_mm, 0.0, 0.0, 0.0, 1.0 / px_per_mm, 0.0, 0.0, 0.0, 1.0]).expect("a plane");
-    Scale { plane, spread: Vec::new(), graduation: None, found: Vec::new(), object: Vec::new(), tilt: None }
+    Scale {
+        plane,
+        spread: Vec::new(),
+        graduation: None,
+        found: Vec::new(),
+        object: Vec::new(),
+        tilt: None,
+        drift: photo::Drift::default(),
+    }
 }
 
 /// Light threads from hole to hole on dark cloth with some grain, through the middle of a square at an angle; and the two marks on it.
