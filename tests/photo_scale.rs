@@ -3,7 +3,7 @@
 
 use std::f64::consts::TAU;
 
-use photo::{Cause, Graduation, Object, Part, Plane, Point, Raster, Scale, ScaleFault, scale};
+use photo::{Cause, Graduation, Object, Part, Plane, Point, Raster, Scale, ScaleFault, face, scale};
 use serde_json::Value;
 
 fn at(x: f64, y: f64) -> Point {
@@ -134,8 +134,9 @@ fn ruler(place: Point, step: f64, light: f64, dark: f64) -> f64 {
     if off < 0.1 && down < long { dark } else { light }
 }
 
+/// The object's own face: what is drawn here lies flat in one plane with it.
 fn read(picture: &Picture, object: &Object) -> Scale {
-    scale(&picture.raster(), object).expect("a scale")
+    face(&picture.raster(), object).expect("a scale")
 }
 
 fn share(parts: &[Part], from: Cause) -> f64 {
@@ -182,7 +183,7 @@ fn the_comb_has_the_frequency_that_numpy_finds() {
     }
 }
 
-/// The drawn truth has three digits, and the ruler lies off the cloth by a height that nobody can see; 1 % holds both for these pictures.
+/// The drawn truth has three digits, and the ruler lies off the cloth by a height that nobody can see: 1.5 % is twice 0.7 mm of it at 10 cm.
 #[test]
 fn drawn_photographs_give_the_scale_at_the_seam() {
     let truth: Value = serde_json::from_str(include_str!("images/photo_scale.json")).expect("truth");
@@ -198,11 +199,11 @@ fn drawn_photographs_give_the_scale_at_the_seam() {
             Ok(corners) => Object::Card(corners),
             Err(_) => Object::Ruler(marks[0], marks[1], number(&row["mm"])),
         };
-        let found = read(&Picture::open(name), &object);
+        let found = scale(&Picture::open(name).raster(), &object).expect("a scale");
         assert_eq!(found.graduation, unit, "{name}");
         let mm = found.plane.on_cloth(seam[0]).distance(found.plane.on_cloth(seam[1]));
         let off = seam[0].distance(seam[1]) / mm / number(&row["px_per_mm_at_seam"]) - 1.0;
-        assert!(off.abs() < 0.01, "{name}: {off}");
+        assert!(off.abs() < 0.015, "{name}: {off}");
     }
 }
 
@@ -362,4 +363,18 @@ fn nothing_panics_and_every_number_is_finite() {
             }
         }
     }
+}
+
+/// A card is 0.76 mm thick (ISO/IEC 7810); at ten centimetres its face looks 0.8 % larger than the cloth under it. What is taken off lies between
+/// nothing and that, for a seam stands up too.
+#[test]
+fn the_cloth_lies_a_little_further_than_the_face_of_a_card() {
+    let camera = Camera::tilted(0.0, 0.0, 0.0);
+    let picture = Picture::drawn(&camera, |place| ruler(place, 1.0, 220.0, 40.0));
+    let corners = [camera.sees(0.0, 0.0), camera.sees(85.6, 0.0), camera.sees(85.6, 53.98), camera.sees(0.0, 53.98)];
+    let object = Object::Card(corners);
+    let per_mm = |scale: &Scale| scale.plane.px_per_mm(corners[0], corners[1]);
+    let (over, on) = (read(&picture, &object), scale(&picture.raster(), &object).expect("a scale"));
+    let lower = 1.0 - per_mm(&on) / per_mm(&over);
+    assert!(lower > 0.0005 && lower < 0.76 / 100.0, "{lower}");
 }

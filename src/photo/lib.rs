@@ -14,7 +14,7 @@ mod weave;
 pub use ask::{Answer, Ask, Found, answer};
 pub use plane::{Plane, Point};
 pub use raster::Raster;
-pub use scale::{Drift, Graduation, Object, Scale, ScaleFault, scale};
+pub use scale::{Drift, Graduation, Object, Scale, ScaleFault, face, scale};
 pub use seam::{Cause, Part, Said, SeamCount, SeamRefusal, Stitch, count};
 pub use stain::{Patch, StainReading, StainRefusal, grade};
 pub use weave::{WeaveReading, WeaveRefusal, yarns};

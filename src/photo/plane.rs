@@ -72,6 +72,12 @@ impl Plane {
         one.distance(other) / self.on_cloth(one).distance(self.on_cloth(other))
     }
 
+    /// The same plane with every length on the cloth so many times as long; none when that is no plane.
+    pub(crate) fn stretched(&self, times: f64) -> Option<Plane> {
+        let [a, b, c, d, e, f, g, h, k] = self.to_mm;
+        Plane::new([a * times, b * times, c * times, d * times, e * times, f * times, g, h, k])
+    }
+
     /// The homography from pixels to millimetres, row by row.
     pub(crate) fn towards_mm(&self) -> &[f64; 9] {
         &self.to_mm

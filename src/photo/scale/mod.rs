@@ -11,4 +11,4 @@ mod ruler;
 mod strip;
 mod ticks;
 
-pub use object::{Drift, Graduation, Object, Scale, ScaleFault, scale};
+pub use object::{Drift, Graduation, Object, Scale, ScaleFault, face, scale};
