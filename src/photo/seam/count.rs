@@ -241,13 +241,12 @@ fn reading(bank: &Bank, clean: &[Vec<f32>], lines: &mut Lines, candidate: Candid
     let mut placed = place::stitches(&signal, &bank.thread, candidate.frequency, BEYOND as f32 * bank.per_mm)?;
     let mut neighbours = neighbours_alike(clean, lines, &placed);
     let below = lines.near(0.5 * candidate.frequency, samples) / candidate.line.max(1e-9);
-    if guarded && lines.allows(0.5 * candidate.frequency) {
-        if (below > 0.35 && neighbours < 0.45) || (below > 0.15 && neighbours < -0.2) {
-            candidate.frequency *= 0.5;
-            let signal = lines.joined(bank, candidate.frequency);
-            placed = place::stitches(&signal, &bank.thread, candidate.frequency, BEYOND as f32 * bank.per_mm)?;
-            neighbours = 0.3;
-        }
+    let alternates = (below > 0.35 && neighbours < 0.45) || (below > 0.15 && neighbours < -0.2);
+    if guarded && alternates && lines.allows(0.5 * candidate.frequency) {
+        candidate.frequency *= 0.5;
+        let signal = lines.joined(bank, candidate.frequency);
+        placed = place::stitches(&signal, &bank.thread, candidate.frequency, BEYOND as f32 * bank.per_mm)?;
+        neighbours = 0.3;
     }
     let off = placed.pitch() * candidate.frequency - 1.0;
     let merit = candidate.line.max(0.0).sqrt()
@@ -297,7 +296,7 @@ fn refuse(signs: &Signs, best: &Reading, peaks: &[Candidate], per_mm: f64, bow: 
     if signs.line < 0.5 || signs.strength < 0.2 {
         return Err(SeamRefusal::NoSeam);
     }
-    if signs.likeness < 0.65 {
+    if signs.likeness < 0.6 {
         return Err(SeamRefusal::Faint);
     }
     if signs.doubt() > 0.16 {
