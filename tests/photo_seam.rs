@@ -81,8 +81,11 @@ fn stitches_drawn_from_known_lengths_are_counted_and_measured() {
         assert!(seam.stitches.len() + 3 >= holes.len(), "{angle}: {} stitches", seam.stitches.len());
         let truth = (holes[ends] - holes[begins]) / (ends - begins) as f64;
         let off = seam.stitch_mm * mean / STITCH / truth - 1.0;
-        assert!(off.abs() < 0.01, "{angle}: off by {off}");
-        assert!((seam.px_per_stitch / truth - 1.0).abs() < 0.01);
+        // Where the seam stops at the marks, as here, its first and last end are known to a fifth of a stitch each (0.31 for both was the worst
+        // when this was written); elsewhere better.
+        let stitches = seam.stitches.len() as f64;
+        assert!(off.abs() * stitches < 0.4, "{angle}: off by {} of a stitch", off * stitches);
+        assert!((seam.px_per_stitch / truth - 1.0).abs() * stitches < 0.4);
         assert!((seam.unevenness - cv).abs() < 0.02, "{angle}: {} for {cv}", seam.unevenness);
         let share: f64 = seam.budget.iter().map(|part| part.share).sum();
         assert!(off.abs() < 3.0 * share && share < 0.02, "off by {off}, said {share}");
