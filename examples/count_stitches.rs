@@ -106,7 +106,7 @@ fn main() -> ExitCode {
         .collect();
     let mut outcomes = Vec::new();
     let mut real = Vec::new();
-    for row in rows.iter().filter(|row| row.text("seam_x1") != "") {
+    for row in rows.iter().filter(|row| !row.text("seam_x1").is_empty()) {
         let decoded = image::open(folder.join(row.text("file"))).expect("a picture").into_rgba8();
         let picture = Raster::new(decoded.width() as usize, decoded.height() as usize, decoded.as_raw()).expect("a picture");
         if row.text("object") == "none" {

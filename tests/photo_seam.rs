@@ -66,14 +66,34 @@ fn counted(holes: &[f64], angle: f64, mean: f64, said: Said) -> Result<SeamCount
     count(&Raster::new(WIDTH, WIDTH, &bytes).expect("a picture"), from, to, &scale(mean / STITCH), said)
 }
 
+/// How far along the seam a place lies, pixels.
+fn along(at: Point, from: Point, to: Point) -> f64 {
+    let (dx, dy) = (to.x - from.x, to.y - from.y);
+    ((at.x - from.x) * dx + (at.y - from.y) * dy) / dx.hypot(dy)
+}
+
+fn nearest(holes: &[f64], at: f64) -> usize {
+    (0..holes.len()).min_by(|a, b| (holes[*a] - at).abs().total_cmp(&(holes[*b] - at).abs())).expect("holes")
+}
+
 #[test]
 fn stitches_drawn_from_known_lengths_are_counted_and_measured() {
     for (holes, angle, mean, cv) in rows() {
         let seam = counted(&holes, angle, mean, Said::Nothing).expect("a reading");
-        let off = seam.stitch_mm / STITCH - 1.0;
-        assert!(off.abs() < 0.015, "{angle}: off by {off}");
-        assert!(seam.stitches.len() + 1 >= holes.len() - 1 && seam.stitches.len() < holes.len(), "{}", seam.stitches.len());
-        assert!((seam.px_per_stitch / mean - 1.0).abs() < 0.015);
+        // A stitch at either end may be left out: the truth is that of the stitches counted.
+        let (_, from, to) = drawn(&holes, angle);
+        let (first, last) = (seam.stitches[0].from, seam.stitches[seam.stitches.len() - 1].to);
+        let begins = nearest(&holes, along(first, from, to));
+        let ends = nearest(&holes, along(last, from, to));
+        assert_eq!(ends - begins, seam.stitches.len(), "{angle}: another number of stitches");
+        assert!(seam.stitches.len() + 3 >= holes.len(), "{angle}: {} stitches", seam.stitches.len());
+        let truth = (holes[ends] - holes[begins]) / (ends - begins) as f64;
+        let off = seam.stitch_mm * mean / STITCH / truth - 1.0;
+        // Where the seam stops at the marks, as here, its first and last end are known to a fifth of a stitch each (0.31 for both was the worst
+        // when this was written); elsewhere better.
+        let stitches = seam.stitches.len() as f64;
+        assert!(off.abs() * stitches < 0.4, "{angle}: off by {} of a stitch", off * stitches);
+        assert!((seam.px_per_stitch / truth - 1.0).abs() * stitches < 0.4);
         assert!((seam.unevenness - cv).abs() < 0.02, "{angle}: {} for {cv}", seam.unevenness);
         let share: f64 = seam.budget.iter().map(|part| part.share).sum();
         assert!(off.abs() < 3.0 * share && share < 0.02, "off by {off}, said {share}");
@@ -85,10 +105,9 @@ fn ends_of_stitches_lie_at_the_needle_holes() {
     for (holes, angle, mean, _) in rows() {
         let (_, from, to) = drawn(&holes, angle);
         let seam = counted(&holes, angle, mean, Said::Nothing).expect("a reading");
-        let length = holes[holes.len() - 1];
         for stitch in &seam.stitches {
-            let along = ((stitch.from.x - from.x) * (to.x - from.x) + (stitch.from.y - from.y) * (to.y - from.y)) / length;
-            let off = holes.iter().map(|hole| (hole - along).abs()).fold(f64::MAX, f64::min);
+            let at = along(stitch.from, from, to);
+            let off = (holes[nearest(&holes, at)] - at).abs();
             assert!(off < 0.25 * mean, "{angle}: {off} px from a hole, a stitch has {mean}");
         }
     }

@@ -258,9 +258,9 @@ pub(super) fn turns(signal: &[f32], frequency: f32) -> Vec<f32> {
     let mut turns = vec![0.0; signal.len()];
     for pair in 0..places.len().saturating_sub(1) {
         let (from, to) = (places[pair], places[pair + 1]);
-        for at in from..=to {
+        for (at, turn) in turns.iter_mut().enumerate().take(to + 1).skip(from) {
             let share = if to > from { (at - from) as f32 / (to - from) as f32 } else { 0.0 };
-            turns[at] = frequency * at as f32 + drift[pair] + share * (drift[pair + 1] - drift[pair]);
+            *turn = frequency * at as f32 + drift[pair] + share * (drift[pair + 1] - drift[pair]);
         }
     }
     turns

@@ -111,8 +111,10 @@ pub(super) fn top(before: f32, at: f32, after: f32) -> f32 {
 /// A value between samples, drawn straight; the ends go on.
 pub(super) fn between(values: &[f32], at: f32) -> f32 {
     let last = values.len().saturating_sub(1);
-    let n = (at.max(0.0) as usize).min(last);
-    let share = (at - n as f32).max(0.0).min(1.0);
+    // What is no number counts as the beginning.
+    let at = at.max(0.0);
+    let n = (at as usize).min(last);
+    let share = (at - n as f32).clamp(0.0, 1.0);
     let (a, b) = (values.get(n).copied().unwrap_or(0.0), values.get((n + 1).min(last)).copied().unwrap_or(0.0));
     a + share * (b - a)
 }
