@@ -22,6 +22,7 @@ use super::pages::checks::{CheckList, Checks};
 use super::pages::details::Details;
 use super::pages::marks::Marks;
 use super::pages::numbers::Numbers;
+use super::pages::picture::StitchPicture;
 use super::pages::rack::Rack;
 use super::pages::result::ResultPage;
 use super::pages::ruler::RulerPage;
@@ -31,6 +32,7 @@ use super::pages::start::Start;
 use super::pages::tape_sheet::TapeSheet;
 use super::pages::walk::Walk;
 use super::parts::alert::Alert;
+use super::parts::ruler::is_on_picture;
 use super::parts::toast::Toast;
 use super::route::Route;
 use super::words::headline;
@@ -266,19 +268,15 @@ impl Component for App {
             },
             (Route::Marks(key, target), _) if instrument_of(key).is_some() => match instrument_of(key) {
                 Some(instrument) => {
-                    let target = target
-                        .as_ref()
-                        .zip(shown)
-                        .and_then(|((id, check), garment)| Some((id.clone(), check_of(garment.family(), check)?)));
-                    let answered = target.as_ref().zip(shown).and_then(|((_, check), garment)| match garment.answer(check)? {
-                        Answer::Measured(readings) if readings.instrument == instrument => Some(readings.clone()),
-                        _ => None,
-                    });
-                    let kept = match &target {
-                        Some(_) => answered,
-                        None => self.notebook.on_the_bench(instrument).map(|given| Readings { instrument, given }),
-                    };
+                    let (target, kept) = self.taken_for(instrument, target, shown);
                     html! { <Marks key={instrument.key} {instrument} scale={model.scale} {system} {target} {kept} send={send.clone()} /> }
+                }
+                None => Html::default(),
+            },
+            (Route::Picture(key, target), _) if instrument_of(key).is_some_and(is_on_picture) => match instrument_of(key) {
+                Some(instrument) => {
+                    let (target, _) = self.taken_for(instrument, target, shown);
+                    html! { <StitchPicture key={instrument.key} {system} {target} send={send.clone()} /> }
                 }
                 None => Html::default(),
             },
@@ -337,6 +335,25 @@ fn check_of(family: &'static Family, key: &str) -> Option<&'static Check> {
 }
 
 impl App {
+    /// The check that an instrument's reading is for, with its garment, and what is kept of that instrument there or on the bench.
+    fn taken_for(
+        &self,
+        instrument: &'static Instrument,
+        target: &Option<(Id, String)>,
+        shown: Option<&Rc<Garment>>,
+    ) -> (Option<(Id, &'static Check)>, Option<Readings>) {
+        let found = target.as_ref().zip(shown);
+        let target = found.and_then(|((id, check), garment)| Some((id.clone(), check_of(garment.family(), check)?)));
+        let kept = match (&target, shown) {
+            (Some((_, check)), Some(garment)) => match garment.answer(check) {
+                Some(Answer::Measured(readings)) if readings.instrument == instrument => Some(readings.clone()),
+                _ => None,
+            },
+            _ => self.notebook.on_the_bench(instrument).map(|given| Readings { instrument, given }),
+        };
+        (target, kept)
+    }
+
     /// Lets the model take a message, then carries out what it asks for.
     fn take(&mut self, ctx: &Context<App>, message: Message) -> bool {
         let before = (self.model.route.clone(), self.model.settings);
@@ -536,7 +553,7 @@ impl App {
             (Route::Bench, _) => "Bench".to_owned(),
             (Route::SeamKind, _) => "Which stitch, which seam".to_owned(),
             (Route::Ruler, _) => "Ruler on the screen".to_owned(),
-            (Route::Instrument(key) | Route::Marks(key, _), _) => {
+            (Route::Instrument(key) | Route::Marks(key, _) | Route::Picture(key, _), _) => {
                 instrument_of(key).map_or("Bench", |instrument| instrument.name).to_owned()
             }
             (_, Some(garment)) if garment.label().is_empty() => garment.family().name.to_owned(),

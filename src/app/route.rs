@@ -31,6 +31,8 @@ pub enum Route {
     Ruler,
     /// Counting on the ruler with the instrument of that key, for a check of a garment or for nobody.
     Marks(String, Option<(Id, String)>),
+    /// Reading a picture with the instrument of that key, for a check of a garment or for nobody.
+    Picture(String, Option<(Id, String)>),
     /// Units, currency, look, data out and in.
     Settings,
     /// Sources, and every number that is judgement.
@@ -53,6 +55,10 @@ impl Route {
             ["bench", key, "marks"] => Route::Marks((*key).to_owned(), None),
             ["garment", id, "check", check, "marks", key] => {
                 Id::new(id).map_or(Route::Rack, |id| Route::Marks((*key).to_owned(), Some((id, (*check).to_owned()))))
+            }
+            ["bench", key, "picture"] => Route::Picture((*key).to_owned(), None),
+            ["garment", id, "check", check, "picture", key] => {
+                Id::new(id).map_or(Route::Rack, |id| Route::Picture((*key).to_owned(), Some((id, (*check).to_owned()))))
             }
             ["garment", id] => garment(id, Route::Resume),
             ["garment", id, "checks"] => garment(id, Route::Checks),
@@ -77,6 +83,8 @@ impl Route {
             Route::Instrument(key) => format!("#/bench/{key}"),
             Route::Marks(key, None) => format!("#/bench/{key}/marks"),
             Route::Marks(key, Some((id, check))) => format!("#/garment/{}/check/{check}/marks/{key}", id.as_str()),
+            Route::Picture(key, None) => format!("#/bench/{key}/picture"),
+            Route::Picture(key, Some((id, check))) => format!("#/garment/{}/check/{check}/picture/{key}", id.as_str()),
             Route::Resume(id) => format!("#/garment/{}", id.as_str()),
             Route::Checks(id) => format!("#/garment/{}/checks", id.as_str()),
             Route::Result(id) => format!("#/garment/{}/result", id.as_str()),
@@ -96,6 +104,7 @@ impl Route {
             Route::Details(_) => Route::Details(id),
             Route::TapeSheet(_) => Route::TapeSheet(id),
             Route::Marks(key, Some((_, check))) => Route::Marks(key, Some((id, check))),
+            Route::Picture(key, Some((_, check))) => Route::Picture(key, Some((id, check))),
             other => other,
         }
     }
@@ -109,7 +118,7 @@ impl Route {
             | Route::Details(id)
             | Route::TapeSheet(id)
             | Route::Check(id, _) => Some(id),
-            Route::Marks(_, target) => target.as_ref().map(|(id, _)| id),
+            Route::Marks(_, target) | Route::Picture(_, target) => target.as_ref().map(|(id, _)| id),
             Route::Rack
             | Route::Start
             | Route::Settings
@@ -146,6 +155,8 @@ mod tests {
             Route::Instrument("girth".to_owned()),
             Route::Marks("stitch-comb".to_owned(), None),
             Route::Marks("stitch-comb".to_owned(), Some((id(), "spi".to_owned()))),
+            Route::Picture("stitch-photo".to_owned(), None),
+            Route::Picture("stitch-photo".to_owned(), Some((id(), "spi".to_owned()))),
         ];
         for route in routes {
             assert_eq!(Route::parse(&route.href()), route);

@@ -5,5 +5,7 @@ pub mod clock;
 pub mod document;
 pub mod files;
 pub mod mirror;
+pub mod pictures;
+pub mod reader;
 pub mod screen;
 pub mod shelf;

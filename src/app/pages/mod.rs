@@ -5,6 +5,7 @@ pub mod checks;
 pub mod details;
 pub mod marks;
 pub mod numbers;
+pub mod picture;
 pub mod rack;
 pub mod result;
 pub mod ruler;

@@ -7,7 +7,7 @@ use garment_assay::quantity::{Decimal, System, Unit, written, written_exactly};
 use yew::prelude::*;
 
 use super::instrument_form::InstrumentForm;
-use super::ruler::is_on_ruler;
+use super::ruler::{is_on_picture, is_on_ruler};
 use crate::app::words;
 
 #[derive(Properties, PartialEq)]
@@ -20,6 +20,8 @@ pub struct Props {
     pub system: System,
     /// Address of the ruler for this check, up to the instrument's key.
     pub marks: AttrValue,
+    /// Address of reading a picture for this check, up to the instrument's key.
+    pub picture: AttrValue,
     /// Called when the reading is to be used.
     pub act: Callback<Act>,
 }
@@ -43,7 +45,7 @@ fn count_longer(check: &Check, readings: &Readings, system: System) -> Option<St
 /// The instruments of a check, one of them open.
 #[component]
 pub fn Reading(props: &Props) -> Html {
-    let Props { check, kept, system, marks, act } = props;
+    let Props { check, kept, system, marks, picture, act } = props;
     let check = *check;
     let open = use_state_eq(|| kept.is_some());
     let chosen = use_state(|| None::<&'static Instrument>);
@@ -76,13 +78,17 @@ pub fn Reading(props: &Props) -> Html {
                         }) }
                     </fieldset>
                 }
-                if is_on_ruler(instrument) {
+                if is_on_ruler(instrument) || is_on_picture(instrument) {
                     <div class="reading-form">
                         <p>{ instrument.says }</p>
                         if let Some(Ok(outcome)) = kept.as_ref().filter(|kept| kept.instrument == instrument).map(Readings::outcome) {
                             <output class="figure">{ words::outcome(&outcome, instrument.unit, *system) }</output>
                         }
-                        <a class="prime" href={format!("{marks}{}", instrument.key)}>{ "Open the ruler" }</a>
+                        if is_on_picture(instrument) {
+                            <a class="prime" href={format!("{picture}{}", instrument.key)}>{ "Take or choose a picture" }</a>
+                        } else {
+                            <a class="prime" href={format!("{marks}{}", instrument.key)}>{ "Open the ruler" }</a>
+                        }
                     </div>
                 } else {
                     <InstrumentForm key={instrument.key} {instrument} {given} system={*system} verb="Use this reading" {used} {advice} />
