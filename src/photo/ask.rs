@@ -3,15 +3,15 @@
 use serde::{Deserialize, Serialize};
 
 use crate::{
-    Graduation, Object, Patch, Point, Raster, ScaleFault, SeamCount, SeamRefusal, StainReading, StainRefusal, WeaveReading,
+    Graduation, Object, Patch, Point, Raster, Said, ScaleFault, SeamCount, SeamRefusal, StainReading, StainRefusal, WeaveReading,
     WeaveRefusal,
 };
 
 /// A question about a picture.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub enum Ask {
-    /// Stitches between two places on a seam.
-    Seam(Point, Point, Object),
+    /// Stitches between two places on a seam, and what the person said about a first reading.
+    Seam(Point, Point, Object, Said),
     /// Yarns round two places on one yarn.
     Weave(Point, Point, Object),
     /// A stain, and white patches near it.
@@ -47,9 +47,9 @@ pub fn answer(picture: &Raster, ask: &Ask) -> Answer {
     let scaled = |object: &Object| crate::scale(picture, object);
     let found = |scale: &crate::Scale| Found { graduation: scale.graduation, places: scale.found.clone(), tilt: scale.tilt };
     match ask {
-        Ask::Seam(from, to, object) => match scaled(object) {
+        Ask::Seam(from, to, object, said) => match scaled(object) {
             Err(fault) => Answer::NoScale(fault),
-            Ok(scale) => Answer::Seam(found(&scale), crate::count(picture, *from, *to, &scale)),
+            Ok(scale) => Answer::Seam(found(&scale), crate::count(picture, *from, *to, &scale, *said)),
         },
         Ask::Weave(from, to, object) => match scaled(object) {
             Err(fault) => Answer::NoScale(fault),

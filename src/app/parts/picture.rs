@@ -103,7 +103,7 @@ fn path(points: &[[f64; 2]], closed: bool) -> String {
     let line = points.iter().enumerate().fold(String::new(), |path, (n, [x, y])| {
         format!("{path}{}{x:.1} {y:.1}", if n == 0 { "M" } else { "L" })
     });
-    if closed { line + "Z" } else { line }
+    if closed && !line.is_empty() { line + "Z" } else { line }
 }
 
 /// Stitches as lines between their holes, every other one in the other colour, and a bar across each hole.
@@ -461,7 +461,7 @@ pub fn PictureBoard(props: &Props) -> Html {
             <div class="mark-list" role="group" aria-label="Marks">
                 { for (0..marks.places().len()).map(|mark| html! {
                     <button key={mark} type="button" class="mark-chip" aria-pressed={(mark == marks.chosen()).to_string()} data-set={marks.places()[mark].is_some().to_string()}
-                        aria-label={format!("{}{}", name(mark), if marks.places()[mark].is_some() { ", set" } else { ", not set" })} onclick={choose(mark)}>{ mark + 1 }</button>
+                        aria-label={format!("{}: {}{}", mark + 1, name(mark), if marks.places()[mark].is_some() { ", set" } else { ", not set" })} onclick={choose(mark)}>{ mark + 1 }</button>
                 }) }
             </div>
             <div class="picture-tools" role="group" aria-label="Picture">

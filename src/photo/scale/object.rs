@@ -1,0 +1,163 @@
+//! What is asked and answered about the scale.
+
+use std::fmt;
+
+use serde::{Deserialize, Serialize};
+
+use super::{card, coin, marks, ruler};
+use crate::{Cause, Part, Plane, Point, Raster};
+
+/// What of known size lies in the picture, and where the person says it lies (pixels).
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub enum Object {
+    /// A card of the format ID-1 (ISO/IEC 7810: 85.60 by 53.98 mm), by its four corners in any order. The corners are where the straight sides
+    /// would meet.
+    Card([Point; 4]),
+    /// A ruler by two of its graduations and the millimetres between them; whether it is graduated in millimetres or sixteenths is found out.
+    Ruler(Point, Point, f64),
+    /// A coin by places on its rim, five or more, and its diameter in millimetres.
+    Coin(Vec<Point>, f64),
+    /// Two marks and the millimetres between them.
+    Marks(Point, Point, f64),
+}
+
+/// What a ruler is graduated in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Graduation {
+    /// Millimetres.
+    Millimetre,
+    /// Sixteenths of an inch, 1.5875 mm.
+    Sixteenth,
+}
+
+impl Graduation {
+    /// From graduation to graduation, mm (an inch is 25.4 mm exactly: international yard and pound agreement, 1959).
+    pub fn mm(self) -> f64 {
+        match self {
+            Graduation::Millimetre => 1.0,
+            Graduation::Sixteenth => 25.4 / 16.0,
+        }
+    }
+}
+
+/// How the scale becomes less certain with the distance from the object, because what is known of the tilt is known at the object.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Drift {
+    /// A place of the picture where the scale is best known.
+    pub from: Point,
+    /// The way (of length 1, pixels) in which it stays known; 0 when there is none.
+    pub along: Point,
+    /// Standard uncertainty, as a share of the scale, for every pixel away from that line or place.
+    pub share: f64,
+}
+
+/// What was found out about the scale.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Scale {
+    /// Where the cloth lies.
+    pub plane: Plane,
+    /// What makes the scale uncertain beside the object, as shares (0.01 is one per cent), standard uncertainty. See `spread_at`.
+    pub spread: Vec<Part>,
+    /// What the ruler is graduated in, when its graduations were found.
+    pub graduation: Option<Graduation>,
+    /// Places in the picture where graduations, corners or the rim were found, to be shown.
+    pub found: Vec<Point>,
+    /// A line or outline of the picture within which the object lies, so that the strip of the seam stops short of it.
+    pub object: Vec<Point>,
+    /// How far the phone was tilted, in degrees, as far as the object tells.
+    pub tilt: Option<f64>,
+    /// What the distance from the object adds.
+    pub drift: Drift,
+}
+
+impl Scale {
+    /// What makes the scale uncertain at a place of the picture, as shares, standard uncertainty: `spread`, and the tilt that grows with the
+    /// distance from the object. Finite for every place.
+    pub fn spread_at(&self, at: Point) -> Vec<Part> {
+        let way = self.drift.from.way_to(at);
+        let Point { x, y } = self.drift.along;
+        let away = if x == 0.0 && y == 0.0 { way.x.hypot(way.y) } else { (way.x * y - way.y * x).abs() };
+        let share = self.drift.share * away;
+        let mut parts = self.spread.clone();
+        if share.is_finite() && share > 0.0 {
+            parts.push(Part { from: Cause::Tilt, share: share.min(1.0) });
+        }
+        parts
+    }
+}
+
+/// Why there is no scale.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub enum ScaleFault {
+    /// Marks or size are no numbers, lie on one place, or outside the picture.
+    Marks,
+    /// The size typed is no length above 0.
+    Size,
+    /// Four places that cannot be the corners of a card.
+    NotACard,
+    /// Fewer than five places on the rim of a coin.
+    FewOnRim,
+    /// Places on the rim that do not lie on a circle seen from above, not even a tilted one.
+    NotACoin,
+}
+
+impl fmt::Display for ScaleFault {
+    /// The reason and what to do.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            ScaleFault::Marks => "The marks lie too near each other, or outside the picture. Set them again, far apart.",
+            ScaleFault::Size => "The length between the marks is missing. Type how many millimetres or inches lie between them.",
+            ScaleFault::NotACard => {
+                "These four places are not the corners of a bank card. Set each where the straight sides of the card would meet."
+            }
+            ScaleFault::FewOnRim => "Too few places are marked on the rim of the coin. Mark five or more, spread all round it.",
+            ScaleFault::NotACoin => {
+                "The marks do not lie on the rim of one coin. Set them again on its outer edge, spread all round it."
+            }
+        })
+    }
+}
+
+/// Height of the object over the cloth, as a share of the distance to the phone: the standard deviation measured on drawn pictures, where
+/// rulers lie up to some millimetres off the cloth (judgement: real ones do the same).
+pub(super) const HEIGHT: Part = Part { from: Cause::Height, share: 0.007 };
+
+/// Spread of tilts among pictures that people take when asked to hold the phone flat, degrees (judgement).
+const TILTS: f64 = 9.0;
+/// Focal length of a phone's main camera as a share of the picture's longer side: 27 mm equivalent over 36 mm (judgement; a crop has more).
+pub(super) const FOCAL: f64 = 0.75;
+
+/// Standard deviation of the change of scale per pixel across a picture, as a share, when nothing is known about the tilt.
+pub(super) fn unknown_tilt(picture: &Raster) -> f64 {
+    TILTS.to_radians().tan() / focal(picture)
+}
+
+/// The focal length in pixels that a whole picture of a phone has, roughly.
+pub(super) fn focal(picture: &Raster) -> f64 {
+    FOCAL * picture.width().max(picture.height()) as f64
+}
+
+/// Whether a mark lies in the picture, or so little outside that a finger may have slipped.
+pub(super) fn within(picture: &Raster, at: Point) -> bool {
+    let slack = 0.05 * picture.width().max(picture.height()) as f64;
+    let fits = |value: f64, size: usize| value >= -slack && value <= size as f64 + slack;
+    at.is_finite() && fits(at.x, picture.width()) && fits(at.y, picture.height())
+}
+
+/// Whether a length typed can be one, mm.
+pub(super) fn is_length(mm: f64) -> bool {
+    mm.is_finite() && mm > 0.1 && mm < 1e5
+}
+
+/// Finds the scale of the picture near the object.
+///
+/// # Errors
+/// Marks or lengths that make no sense. A ruler whose graduations are not found is no error: its two marks give the scale, less surely.
+pub fn scale(picture: &Raster, object: &Object) -> Result<Scale, ScaleFault> {
+    match object {
+        Object::Card(corners) => card::scale(picture, *corners),
+        Object::Ruler(from, to, mm) => ruler::scale(picture, *from, *to, *mm),
+        Object::Coin(rim, mm) => coin::scale(picture, rim, *mm),
+        Object::Marks(from, to, mm) => marks::scale(picture, *from, *to, *mm),
+    }
+}

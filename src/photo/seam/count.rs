@@ -1,0 +1,296 @@
+//! From two marks to stitches counted.
+
+use serde::{Deserialize, Serialize};
+
+use crate::{Point, Raster, Scale};
+
+use super::pitch::{Candidate, Lines, neighbours_alike, turns};
+use super::place::{self, Placed};
+use super::refusal::{SeamRefusal, Signs};
+use super::signal::Bank;
+use super::strip::{Path, Strip};
+use super::track;
+
+/// What a reading from a picture can be off by.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Cause {
+    /// Where marks were set and graduations found.
+    Scale,
+    /// The object lies nearer to the phone than the cloth, or further.
+    Height,
+    /// The phone was tilted, and the seam does not lie under the object.
+    Tilt,
+    /// Where stitches or yarns begin and end.
+    Counting,
+}
+
+/// One entry of an uncertainty budget: what it comes from, and its standard uncertainty as a share of the reading.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Part {
+    /// What it comes from.
+    pub from: Cause,
+    /// Standard uncertainty as a share: 0.01 is one per cent.
+    pub share: f64,
+}
+
+/// What the person said about a first reading.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub enum Said {
+    /// Nothing: the reading is the picture's alone.
+    #[default]
+    Nothing,
+    /// There are twice as many stitches.
+    Twice,
+    /// There are half as many.
+    Half,
+    /// There are about so many in a centimetre: one of two readings that were offered.
+    About(f64),
+}
+
+/// One stitch on the picture, from needle hole to needle hole (pixels).
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Stitch {
+    /// Where it begins.
+    pub from: Point,
+    /// Where it ends.
+    pub to: Point,
+    /// Whether it is so long that a stitch seems to have been skipped inside.
+    pub skipped: bool,
+}
+
+/// What was counted.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct SeamCount {
+    /// Mean length of a stitch, mm on the cloth.
+    pub stitch_mm: f64,
+    /// What makes it uncertain.
+    pub budget: Vec<Part>,
+    /// The stitches counted, in order along the seam.
+    pub stitches: Vec<Stitch>,
+    /// Coefficient of variation of the length of the stitches, slow changes along the seam taken out.
+    pub unevenness: f64,
+    /// Pixels of the picture in a stitch.
+    pub px_per_stitch: f64,
+}
+
+/// Longest stretch that is read, mm, and most samples along it.
+const LONGEST: f64 = 1500.0;
+const MOST_SAMPLES: f64 = 6000.0;
+
+/// A reading of one candidate.
+struct Reading {
+    candidate: Candidate,
+    placed: Placed,
+    neighbours: f32,
+    merit: f32,
+}
+
+/// Counts the stitches between two places on a seam. The picture's reading is held against doubt; one that a person chose is not.
+pub fn count(picture: &Raster, from: Point, to: Point, scale: &Scale, said: Said) -> Result<SeamCount, SeamRefusal> {
+    let plane = &scale.plane;
+    let (start, end) = (plane.on_cloth(from), plane.on_cloth(to));
+    let length = (end.x - start.x).hypot(end.y - start.y);
+    let px_per_mm = (to.x - from.x).hypot(to.y - from.y) / length;
+    if !(length > 1.0 && length < LONGEST && px_per_mm.is_finite() && px_per_mm > 0.0) {
+        return Err(SeamRefusal::Marks);
+    }
+    let coarse = 8.0_f64.min(MOST_SAMPLES / length);
+    let straight = Path::straight(start, end, 1.0 / coarse);
+    if straight.places.len() < 16 {
+        return Err(SeamRefusal::TooFew { stitches: (length / 2.5) as usize });
+    }
+    let half = (0.13 * length + 1.5).clamp(4.2, 12.0) as f32;
+    let (low, high) = free_of(scale, &straight, half);
+    let wide = Strip::read(picture, plane, &straight, low, high, coarse as f32);
+    let seam = track::seam(&wide, (high.min(-low) - 1.2).max(0.4));
+    let per_mm = px_per_mm.clamp(6.0, 14.0).min(MOST_SAMPLES / length);
+    let path = track::followed(&straight, &seam, 1.0 / per_mm);
+    if path.places.len() < 16 {
+        return Err(SeamRefusal::NoSeam);
+    }
+    let strip = Strip::read(picture, plane, &path, -3.6, 3.6, per_mm as f32);
+    let bank = Bank::of(&strip);
+    let samples = bank.samples();
+    let finest = 0.42 * (px_per_mm / per_mm) as f32;
+    let mut lines = Lines::of(&bank, finest).ok_or(SeamRefusal::TooFew { stitches: (length / 2.5) as usize })?;
+    let (candidates, peaks) = lines.candidates(samples);
+    let mut readings: Vec<Reading> =
+        candidates.iter().filter_map(|candidate| reading(&bank, &mut lines, *candidate, true)).collect();
+    readings.sort_by(|a, b| b.merit.total_cmp(&a.merit));
+    let first = readings.first().ok_or(SeamRefusal::NoSeam)?;
+    let wanted = match said {
+        Said::Nothing => None,
+        Said::Twice => Some(2.0 / first.placed.pitch()),
+        Said::Half => Some(0.5 / first.placed.pitch()),
+        Said::About(per_cm) => Some((per_cm / 10.0 / per_mm) as f32),
+    };
+    let best = match wanted {
+        None => readings.swap_remove(0),
+        Some(frequency) => {
+            let candidate = Candidate { frequency, line: lines.near(frequency, samples), score: 0.0 };
+            reading(&bank, &mut lines, candidate, false).ok_or(SeamRefusal::NoSeam)?
+        }
+    };
+    let signs = signs(&best, &lines, &peaks, &seam, px_per_mm / per_mm);
+    if said == Said::Nothing {
+        refuse(&signs, &best, &peaks, per_mm, f64::from(seam.sagitta) / length)?;
+    } else if best.placed.count() < 3 {
+        return Err(SeamRefusal::TooFew { stitches: best.placed.count() });
+    }
+    Ok(told(&best.placed, &path, scale, per_mm))
+}
+
+/// How far the strip may reach on both sides before it meets the object that gives the scale, mm.
+fn free_of(scale: &Scale, straight: &Path, half: f32) -> (f32, f32) {
+    let (mut low, mut high) = (-half, half);
+    let (Some(start), Some(end), Some(across)) = (straight.places.first(), straight.places.last(), straight.across.first())
+    else {
+        return (low, high);
+    };
+    let length = (end.x - start.x).hypot(end.y - start.y);
+    let corners = &scale.object;
+    for n in 0..corners.len() {
+        let (a, b) = (corners[n], corners[(n + 1) % corners.len()]);
+        for k in 0..32 {
+            let share = f64::from(k) / 32.0;
+            let at = scale.plane.on_cloth(Point { x: a.x + share * (b.x - a.x), y: a.y + share * (b.y - a.y) });
+            let (dx, dy) = (at.x - start.x, at.y - start.y);
+            let along = dx * across.y - dy * across.x;
+            let v = (dx * across.x + dy * across.y) as f32;
+            if (-1.0..=length + 1.0).contains(&along) {
+                if v > 0.0 {
+                    high = high.min((v - 0.6).max(1.8));
+                } else {
+                    low = low.max((v + 0.6).min(-1.8));
+                }
+            }
+        }
+    }
+    (low, high)
+}
+
+/// Places the stitches of a candidate; unless it was said by the person, an octave too high is brought down.
+fn reading(bank: &Bank, lines: &mut Lines, candidate: Candidate, guarded: bool) -> Option<Reading> {
+    let samples = bank.samples();
+    let mut candidate = candidate;
+    let mut signal = lines.joined(bank, candidate.frequency);
+    let mut neighbours = neighbours_alike(bank, lines, &turns(&signal, candidate.frequency));
+    if guarded && lines.allows(0.5 * candidate.frequency) {
+        let below = lines.near(0.5 * candidate.frequency, samples) / candidate.line.max(1e-9);
+        if (below > 0.35 && neighbours < 0.45) || (below > 0.15 && neighbours < -0.2) {
+            candidate.frequency *= 0.5;
+            signal = lines.joined(bank, candidate.frequency);
+            neighbours = 0.3;
+        }
+    }
+    let placed = place::stitches(&signal, &bank.thread, candidate.frequency)?;
+    let off = placed.pitch() * candidate.frequency - 1.0;
+    let merit = candidate.line.max(0.0).sqrt()
+        * placed.likeness.max(0.0).powi(2)
+        * (-(off / 0.08).powi(2)).exp()
+        * (0.6 + 0.4 * neighbours);
+    Some(Reading { candidate, placed, neighbours, merit })
+}
+
+fn signs(best: &Reading, lines: &Lines, peaks: &[Candidate], seam: &track::Track, px_per_sample: f64) -> Signs {
+    let Reading { candidate, placed, neighbours, .. } = best;
+    let harmonic = |frequency: f32| {
+        [0.5, 1.0, 1.5, 2.0, 3.0, 4.0, 5.0].iter().any(|times| (frequency / (times * candidate.frequency) - 1.0).abs() < 0.06)
+    };
+    let rival = peaks.iter().filter(|peak| !harmonic(peak.frequency)).map(|peak| peak.line).fold(0.0, f32::max);
+    let thirds = placed.thirds();
+    let (least, most) = (thirds.iter().copied().fold(f32::MAX, f32::min), thirds.iter().copied().fold(f32::MIN, f32::max));
+    Signs {
+        stitches: placed.count(),
+        px_per_stitch: placed.pitch() * px_per_sample as f32,
+        line: lines.strongest(),
+        likeness: placed.likeness,
+        rival: rival / candidate.line.max(1e-6),
+        neighbours: *neighbours,
+        drift: (placed.by_phase - placed.count() as f32).abs(),
+        strength: seam.strength,
+        thirds: (most - least) / placed.pitch().max(1e-6),
+    }
+}
+
+fn refuse(signs: &Signs, best: &Reading, peaks: &[Candidate], per_mm: f64, bow: f64) -> Result<(), SeamRefusal> {
+    let per_cm = |frequency: f32| f64::from(frequency) * per_mm * 10.0;
+    if signs.stitches < 6 {
+        return Err(SeamRefusal::TooFew { stitches: signs.stitches });
+    }
+    if signs.px_per_stitch < 7.0 {
+        return Err(SeamRefusal::TooSmall { px_per_stitch: f64::from(signs.px_per_stitch) });
+    }
+    if bow > 0.135 {
+        return Err(SeamRefusal::Bends);
+    }
+    if signs.line < 4.0 || signs.strength < 0.2 {
+        return Err(SeamRefusal::NoSeam);
+    }
+    if signs.likeness < 0.65 {
+        return Err(SeamRefusal::Faint);
+    }
+    if signs.doubt() > 0.12 {
+        let rival = peaks
+            .iter()
+            .filter(|peak| (peak.frequency / best.candidate.frequency - 1.0).abs() > 0.06)
+            .max_by(|a, b| a.line.total_cmp(&b.line));
+        return Err(match rival {
+            Some(rival) if signs.rival > 0.45 || rival.line > 0.6 * best.candidate.line => {
+                SeamRefusal::TwoReadings { likelier: per_cm(1.0 / best.placed.pitch()), other: per_cm(rival.frequency) }
+            }
+            _ if signs.thirds > 0.12 || signs.drift > 0.5 => SeamRefusal::Unsteady,
+            _ => SeamRefusal::Faint,
+        });
+    }
+    Ok(())
+}
+
+fn told(placed: &Placed, path: &Path, scale: &Scale, per_mm: f64) -> SeamCount {
+    let seen: Vec<Point> = placed.ends.iter().map(|end| scale.plane.in_picture(path.at(f64::from(*end), 0.0))).collect();
+    let stitches: Vec<Stitch> = seen
+        .windows(2)
+        .zip(&placed.double)
+        .map(|(pair, double)| Stitch { from: pair[0], to: pair[1], skipped: *double })
+        .collect();
+    let count = placed.count().max(1) as f64;
+    let pixels: f64 = stitches.iter().map(|stitch| (stitch.to.x - stitch.from.x).hypot(stitch.to.y - stitch.from.y)).sum();
+    let mut budget = scale.spread.clone();
+    budget.push(Part { from: Cause::Counting, share: 0.113 / count });
+    SeamCount {
+        stitch_mm: f64::from(placed.pitch()) / per_mm,
+        budget,
+        stitches,
+        unevenness: unevenness(&placed.lengths()),
+        px_per_stitch: pixels / count,
+    }
+}
+
+/// Coefficient of variation after a parabola (a line below twelve) over the place in the row is taken out.
+fn unevenness(lengths: &[f32]) -> f64 {
+    let count = lengths.len();
+    let degree = if count >= 12 { 2 } else { 1 };
+    if count < degree + 2 {
+        return 0.0;
+    }
+    let mean = lengths.iter().map(|l| f64::from(*l)).sum::<f64>() / count as f64;
+    // Polynomials at right angles to each other over the places (Gram), built one from the other.
+    let mut left: Vec<f64> = lengths.iter().map(|length| f64::from(*length) - mean).collect();
+    let mut basis: Vec<Vec<f64>> = vec![vec![1.0; count]];
+    for power in 1..=degree {
+        let mut next: Vec<f64> = (0..count).map(|n| (2.0 * n as f64 / (count - 1) as f64 - 1.0).powi(power as i32)).collect();
+        for known in &basis {
+            take_out(&mut next, known);
+        }
+        take_out(&mut left, &next);
+        basis.push(next);
+    }
+    let squares: f64 = left.iter().map(|value| value * value).sum();
+    (squares / (count - degree - 1) as f64).sqrt() / mean
+}
+
+fn take_out(values: &mut [f64], known: &[f64]) {
+    let size: f64 = known.iter().map(|value| value * value).sum();
+    let share = values.iter().zip(known).map(|(value, known)| value * known).sum::<f64>() / size.max(1e-12);
+    values.iter_mut().zip(known).for_each(|(value, known)| *value -= share * known);
+}

@@ -1,0 +1,102 @@
+//! When a reading is not to be trusted: what speaks against it, and words for a person.
+
+use std::fmt;
+
+use serde::{Deserialize, Serialize};
+
+/// Why the stitches were not counted. Numbers are for words and for the page.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub enum SeamRefusal {
+    /// The marks are no places in the picture, or lie on one place.
+    Marks,
+    /// Nothing that looks like a row of stitches lies between the marks.
+    NoSeam,
+    /// So few whole stitches lie between the marks that one more or less would matter.
+    TooFew {
+        /// Stitches found, about.
+        stitches: usize,
+    },
+    /// The picture has too few pixels for a stitch.
+    TooSmall {
+        /// Pixels in a stitch, about.
+        px_per_stitch: f64,
+    },
+    /// Something repeats, too faintly to be followed: blurred, dark, or thread on cloth of its own colour.
+    Faint,
+    /// Two numbers of stitches fit about as well.
+    TwoReadings {
+        /// Stitches in a centimetre, the likelier reading.
+        likelier: f64,
+        /// Stitches in a centimetre, the other.
+        other: f64,
+    },
+    /// The seam bends more than can be followed.
+    Bends,
+    /// What was found does not hold together from one end to the other.
+    Unsteady,
+}
+
+impl fmt::Display for SeamRefusal {
+    /// The reason and what to do.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            SeamRefusal::Marks => f.write_str("The two marks on the seam make no sense. Set them again, far apart, on the same row of stitches."),
+            SeamRefusal::NoSeam => f.write_str(
+                "No row of stitches stands out between the marks. Mark the thread itself, or take the picture again with light from the side.",
+            ),
+            SeamRefusal::TooFew { stitches } => {
+                write!(f, "Only about {stitches} whole stitches lie between the marks. Mark a longer stretch, ten stitches or more.")
+            }
+            SeamRefusal::TooSmall { px_per_stitch } => {
+                write!(f, "A stitch is only about {px_per_stitch:.0} pixels long. Take the picture from closer, so that a stitch has 12 or more.")
+            }
+            SeamRefusal::Faint => f.write_str(
+                "The stitches are too faint to be told apart. Take the picture again: hold still, let the phone focus, with light from the side.",
+            ),
+            SeamRefusal::TwoReadings { likelier, other } => {
+                write!(f, "It may be {likelier:.1} stitches in a centimetre or {other:.1}. Count a few by eye and choose.")
+            }
+            SeamRefusal::Bends => f.write_str("The seam bends too much between the marks. Mark a shorter stretch that is nearly straight."),
+            SeamRefusal::Unsteady => f.write_str(
+                "The row of stitches cannot be followed from mark to mark. Mark a stretch where it lies free, or take the picture from closer.",
+            ),
+        }
+    }
+}
+
+/// What speaks for and against a reading.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Signs {
+    /// Whole stitches placed.
+    pub(super) stitches: usize,
+    /// Pixels of the picture in a stitch.
+    pub(super) px_per_stitch: f32,
+    /// The strongest line of the spectrum, in spreads of the floor.
+    pub(super) line: f32,
+    /// Share of variance that the mean stitch explains.
+    pub(super) likeness: f32,
+    /// Strongest line that is no multiple or part of this one, as a share of it.
+    pub(super) rival: f32,
+    /// How alike neighbouring stitches are.
+    pub(super) neighbours: f32,
+    /// Stitches by which phase and placing differ.
+    pub(super) drift: f32,
+    /// How clearly the seam stands out from the cloth.
+    pub(super) strength: f32,
+    /// By how much the pitch of the three thirds differs, as a share.
+    pub(super) thirds: f32,
+}
+
+impl Signs {
+    /// Chance that the reading is wrong (logistic; weights fitted on drawn photographs).
+    pub(super) fn doubt(&self) -> f32 {
+        let likeness = self.likeness.clamp(0.01, 0.995);
+        let alike = 1.0 - (1.0 - self.neighbours) * (self.stitches as f32 / 16.0).min(1.0);
+        let z = 2.53 - 1.34 * (likeness / (1.0 - likeness)).ln() + 3.17 * self.rival.min(1.5) - 1.03 * alike
+            + 0.98 * self.drift.min(2.0)
+            - 1.19 * self.strength.max(0.1).ln()
+            - 0.37 * (self.px_per_stitch / 14.0).ln().min(0.0)
+            + 5.5 * self.thirds.min(0.5);
+        1.0 / (1.0 + (-z).exp())
+    }
+}
