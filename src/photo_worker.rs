@@ -1,14 +1,14 @@
 //! The second thread: decodes a picture, keeps its pixels, and answers questions about it.
 //!
-//! Messages come as `{ id, picture: Blob, width, height }` or `{ id, ask: JSON }`, and each is answered by `{ id }` with one of `loaded: true`,
-//! `answer: JSON` or `fault: WORD`. The first message out, `{ ready: true }`, says that messages are listened for. Pixels are decoded on
+//! Messages come as `{ id, picture: Blob, width, height }` or `{ id, ask: NUMBERS }`, and each is answered by `{ id }` with one of
+//! `loaded: true`, `answer: NUMBERS` and `words: SENTENCE`, or `fault: WORD`. The first message out, `{ ready: true }`, says that messages are listened for. Pixels are decoded on
 //! this side and stay here: nothing is copied from thread to thread.
 
 use std::cell::RefCell;
 use std::rc::Rc;
 
-use js_sys::{Object, Reflect};
-use photo::{Ask, Raster, answer};
+use js_sys::{Float64Array, Object, Reflect};
+use photo::{Raster, answer, ask_of, told};
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
@@ -33,7 +33,7 @@ fn main() {
     // What panics here ends a promise that nobody sees.
     std::panic::set_hook(Box::new(|_| {
         if let Ok(scope) = js_sys::global().dyn_into::<DedicatedWorkerGlobalScope>() {
-            let _ = scope.post_message(&told(&[("fault", "stopped".into())]));
+            let _ = scope.post_message(&object(&[("fault", "stopped".into())]));
         }
     }));
     let pixels = Rc::new(RefCell::new(Pixels::default()));
@@ -42,21 +42,22 @@ fn main() {
         Closure::<dyn Fn(MessageEvent)>::new(move |event: MessageEvent| {
             let (scope, pixels, message) = (scope.clone(), pixels.clone(), event.data());
             spawn_local(async move {
-                let reply = reply(&scope, &pixels, &message).await;
-                let _ = scope.post_message(&told(&[("id", field(&message, "id")), reply]));
+                let mut reply = reply(&scope, &pixels, &message).await;
+                reply.push(("id", field(&message, "id")));
+                let _ = scope.post_message(&object(&reply));
             });
         })
     };
     scope.set_onmessage(Some(listening.as_ref().unchecked_ref()));
     listening.forget();
-    let _ = scope.post_message(&told(&[("ready", JsValue::TRUE)]));
+    let _ = scope.post_message(&object(&[("ready", JsValue::TRUE)]));
 }
 
 fn field(message: &JsValue, name: &str) -> JsValue {
     Reflect::get(message, &name.into()).unwrap_or(JsValue::UNDEFINED)
 }
 
-fn told(fields: &[(&str, JsValue)]) -> JsValue {
+fn object(fields: &[(&str, JsValue)]) -> JsValue {
     let message = Object::new();
     for (name, value) in fields {
         let _ = Reflect::set(&message, &(*name).into(), value);
@@ -69,26 +70,24 @@ async fn reply(
     scope: &DedicatedWorkerGlobalScope,
     pixels: &RefCell<Pixels>,
     message: &JsValue,
-) -> (&'static str, JsValue) {
+) -> Vec<(&'static str, JsValue)> {
     if let Ok(picture) = field(message, "picture").dyn_into::<Blob>() {
         let side = |name| field(message, name).as_f64().map_or(0, |side| side as u32);
         return match decoded(scope, &picture, side("width"), side("height")).await {
             Ok(decoded) => {
                 *pixels.borrow_mut() = decoded;
-                ("loaded", JsValue::TRUE)
+                vec![("loaded", JsValue::TRUE)]
             }
-            Err(word) => ("fault", word.into()),
+            Err(word) => vec![("fault", word.into())],
         };
     }
-    let asked = field(message, "ask").as_string().and_then(|text| serde_json::from_str::<Ask>(&text).ok());
+    let asked = field(message, "ask").dyn_into::<Float64Array>().ok().and_then(|numbers| ask_of(&numbers.to_vec()));
     let pixels = pixels.borrow();
     let (Some(ask), Some(raster)) = (asked, Raster::new(pixels.width, pixels.height, &pixels.rgba)) else {
-        return ("fault", "question".into());
+        return vec![("fault", "question".into())];
     };
-    match serde_json::to_string(&answer(&raster, &ask)) {
-        Ok(text) => ("answer", text.into()),
-        Err(_) => ("fault", "question".into()),
-    }
+    let (numbers, words) = told(&answer(&raster, &ask));
+    vec![("answer", Float64Array::from(numbers.as_slice()).into()), ("words", words.into())]
 }
 
 /// The pixels of a picture, turned the right way up and brought to that size; or the word for why there are none.
@@ -112,7 +111,7 @@ async fn decoded(scope: &DedicatedWorkerGlobalScope, picture: &Blob, width: u32,
 /// The bytes of a decoded picture, a band of rows at a time.
 fn bytes(bitmap: &ImageBitmap, width: u32, height: u32) -> Option<Vec<u8>> {
     let canvas = OffscreenCanvas::new(width, ROWS.min(height)).ok()?;
-    let settings = told(&[("willReadFrequently", JsValue::TRUE)]);
+    let settings = object(&[("willReadFrequently", JsValue::TRUE)]);
     let context = canvas.get_context_with_context_options("2d", &settings).ok()??;
     let context: OffscreenCanvasRenderingContext2d = context.unchecked_into();
     let mut rgba = Vec::new();

@@ -5,8 +5,8 @@ use std::rc::{Rc, Weak};
 
 use gloo::events::EventListener;
 use gloo::timers::callback::Timeout;
-use js_sys::{Object, Reflect};
-use photo::{Answer, Ask};
+use js_sys::{Float64Array, Object, Reflect};
+use photo::{Ask, Heard, asked};
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{MessageEvent, Worker, WorkerOptions, WorkerType};
 
@@ -21,7 +21,7 @@ pub enum Told {
     /// It takes longer than a second.
     Slow,
     /// The answer.
-    Answered(Box<Answer>),
+    Answered(Box<Heard>),
     /// There is none.
     Failed(ReadFault),
 }
@@ -61,7 +61,7 @@ impl ReadFault {
 /// A question that is not answered yet.
 struct Open {
     id: u32,
-    text: String,
+    numbers: Vec<f64>,
     sent: bool,
     tell: Box<dyn Fn(Told)>,
     _slow: Timeout,
@@ -107,7 +107,7 @@ impl Reader {
 
     /// Asks about the picture; an earlier question that is still open is dropped.
     pub fn ask(&self, ask: &Ask, tell: impl Fn(Told) + 'static) {
-        let Ok(text) = serde_json::to_string(ask) else { return tell(Told::Failed(ReadFault::Stopped)) };
+        let numbers = asked(ask);
         let failed = {
             let mut inner = self.0.borrow_mut();
             inner.last += 1;
@@ -121,7 +121,7 @@ impl Reader {
             match inner.fault {
                 Some(fault) => Some((tell, fault)),
                 None => {
-                    inner.open = Some(Open { id, text, sent: false, tell: Box::new(tell), _slow: slow });
+                    inner.open = Some(Open { id, numbers, sent: false, tell: Box::new(tell), _slow: slow });
                     inner.send_question();
                     None
                 }
@@ -227,11 +227,11 @@ impl Inner {
         if !self.loaded {
             return;
         }
-        if let Some((id, text)) = self.open.as_mut().filter(|open| !open.sent).map(|open| {
+        if let Some((id, numbers)) = self.open.as_mut().filter(|open| !open.sent).map(|open| {
             open.sent = true;
-            (open.id, open.text.clone())
+            (open.id, Float64Array::from(open.numbers.as_slice()))
         }) {
-            self.post(&[("id", id.into()), ("ask", text.into())]);
+            self.post(&[("id", id.into()), ("ask", numbers.into())]);
         }
     }
 }
@@ -247,10 +247,11 @@ fn heard(weak: &Weak<RefCell<Inner>>, message: &JsValue) {
         let mut inner = inner.borrow_mut();
         inner.loaded = true;
         inner.send_question();
-    } else if let Some(text) = field(message, "answer").and_then(|text| text.as_string()) {
-        told(weak, id, || match serde_json::from_str::<Answer>(&text) {
-            Ok(answer) => Told::Answered(Box::new(answer)),
-            Err(_) => Told::Failed(ReadFault::Stopped),
+    } else if let Some(numbers) = field(message, "answer").and_then(|numbers| numbers.dyn_into::<Float64Array>().ok()) {
+        let words = field(message, "words").and_then(|words| words.as_string()).unwrap_or_default();
+        told(weak, id, || match photo::heard(&numbers.to_vec(), &words) {
+            Some(answer) => Told::Answered(Box::new(answer)),
+            None => Told::Failed(ReadFault::Stopped),
         });
     } else if let Some(word) = field(message, "fault").and_then(|word| word.as_string()) {
         failed(

@@ -6,7 +6,7 @@ use garment_assay::check::Check;
 use garment_assay::garment::{Act, Answer, Given, Id, Readings};
 use garment_assay::measure::{Instrument, PhotoSpread, STITCH_PHOTO, stitch_photo_readings};
 use garment_assay::quantity::{Decimal, System, written};
-use photo::{Answer as Told, Ask, Cause, Graduation, Part, Said, SeamCount, SeamRefusal};
+use photo::{Ask, Cause, Graduation, Heard, Part, Said, SeamCount};
 use yew::prelude::*;
 
 use crate::app::browser::pictures::Picture;
@@ -148,9 +148,9 @@ fn Counted(props: &CountProps) -> Html {
 }
 
 /// What is shown on the picture.
-fn shown(told: &Option<Told>) -> Found {
+fn shown(told: &Option<Heard>) -> Found {
     match told {
-        Some(Told::Seam(found, count)) => Found {
+        Some(Heard::Seam(found, count)) => Found {
             places: found.places.clone(),
             stitches: count.iter().flat_map(|count| &count.stitches).map(|one| (one.from, one.to, one.skipped)).collect(),
             ..Found::default()
@@ -160,15 +160,15 @@ fn shown(told: &Option<Told>) -> Found {
 }
 
 /// Why there is no reading, and the choice where two fit.
-fn refusal_shown(told: &Told, say: &Callback<Said>) -> Html {
+fn refusal_shown(told: &Heard, say: &Callback<Said>) -> Html {
     match told {
-        Told::NoScale(fault) => html! { <p class="fault" role="alert">{ fault.to_string() }</p> },
-        Told::Seam(_, Err(refusal)) => html! {
+        Heard::NoScale(refused) => html! { <p class="fault" role="alert">{ &refused.sentence }</p> },
+        Heard::Seam(_, Err(refused)) => html! {
             <>
-                <p class="fault" role="alert">{ refusal.to_string() }</p>
-                if let SeamRefusal::TwoReadings { likelier, other } = refusal {
+                <p class="fault" role="alert">{ &refused.sentence }</p>
+                if let Some(rivals) = refused.rivals {
                     <div class="row">
-                        { for [*likelier, *other].into_iter().map(|per_cm| {
+                        { for rivals.into_iter().map(|per_cm| {
                             let say = say.clone();
                             let onclick = Callback::from(move |_: MouseEvent| say.emit(Said::About(per_cm)));
                             html! { <button key={per_cm.to_bits().to_string()} type="button" class="second" {onclick}>{ format!("{} per cm · {} per inch", written(per_cm, 1, Decimal::Point), written(per_cm * 2.54, 1, Decimal::Point)) }</button> }
@@ -271,7 +271,7 @@ pub fn StitchPicture(props: &Props) -> Html {
     let size_fault = marks.all().and_then(|all| known.object(&all[..object_marks], *system).err());
     let told = reader.answer();
     let counted = match &told {
-        Some(Told::Seam(found, Ok(count))) => Some((found.clone(), count.clone())),
+        Some(Heard::Seam(found, Ok(count))) => Some((found.clone(), count.clone())),
         _ => None,
     };
     let use_it = counted.as_ref().map(|(_, count)| readings_of(count)).filter(|readings| readings.outcome().is_ok());
@@ -291,12 +291,10 @@ pub fn StitchPicture(props: &Props) -> Html {
     let all_set = marks.all().is_some();
     html! {
         <div class="picture-screen" data-told={told.is_some().to_string()}>
-            <Bar title={STITCH_PHOTO.name} under={if all_set { "Look closely, then count." } else { how }} {back} back_name="Back">
-                <button type="button" class="ghost" onclick={another}>{ "Other picture" }</button>
-            </Bar>
+            <Bar title={STITCH_PHOTO.name} {back} back_name="Back" />
             <PictureBoard picture={taken.clone()} names={Rc::new(names.collect::<Vec<_>>())} marks={(*marks).clone()}
                 joins={Rc::new(vec![(known.kind.join(), 0, object_marks - 1), (Join::Line, object_marks, object_marks + 1)])}
-                found={Rc::new(shown(&told))} on={on_marks} />
+                found={Rc::new(shown(&told))} how={if told.is_some() { "" } else if all_set { "See that each mark is right: drag it, or move it by arrow keys." } else { how }} on={on_marks} />
             <ReadingProgress reader={reader.clone()} />
             if let Some(told) = &told {
                 { refusal_shown(told, &say) }
@@ -309,6 +307,7 @@ pub fn StitchPicture(props: &Props) -> Html {
                 <p class="why">{ format!("The picture has {width} × {height} pixels. It is read at {} × {}, which is enough and spares memory.", taken.size()[0], taken.size()[1]) }</p>
             }
             <div class="foot">
+                <button type="button" class="second" onclick={another}>{ "Other picture" }</button>
                 if let Some(readings) = &use_it {
                     <button type="button" class="prime" onclick={onuse} disabled={*kept}>
                         { match (readings.outcome(), target.is_some(), *kept) {

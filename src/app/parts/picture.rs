@@ -44,6 +44,8 @@ pub struct Props {
     pub joins: Rc<Vec<(Join, usize, usize)>>,
     /// What was found.
     pub found: Rc<Found>,
+    /// What to do next; nothing when empty.
+    pub how: AttrValue,
     /// Told of the marks after each tap, drag, key or button.
     pub on: Callback<Marks>,
 }
@@ -458,6 +460,9 @@ pub fn PictureBoard(props: &Props) -> Html {
                     <svg viewBox="0 0 128 128" width="128" height="128"><path class="mark-halo" d="M64 20v36M64 72v36M20 64h36M72 64h36" /><path class="mark-cross" d="M64 20v36M64 72v36M20 64h36M72 64h36" /></svg>
                 </div>
             </div>
+            if !props.how.is_empty() {
+                <p class="picture-how">{ &props.how }</p>
+            }
             <div class="mark-list" role="group" aria-label="Marks">
                 { for (0..marks.places().len()).map(|mark| html! {
                     <button key={mark} type="button" class="mark-chip" aria-pressed={(mark == marks.chosen()).to_string()} data-set={marks.places()[mark].is_some().to_string()}

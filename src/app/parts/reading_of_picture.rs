@@ -1,6 +1,6 @@
 //! Asking about a picture from a page: what is answered, what it waits for, and stopping it.
 
-use photo::{Answer, Ask};
+use photo::{Ask, Heard};
 use yew::prelude::*;
 
 use crate::app::browser::pictures::Picture;
@@ -26,7 +26,7 @@ pub enum Asking {
 #[derive(Clone, Debug, PartialEq)]
 struct State {
     asking: Asking,
-    answer: Option<Answer>,
+    answer: Option<Heard>,
 }
 
 /// The reader of a page's picture, and what it answered last.
@@ -95,7 +95,7 @@ impl PictureReader {
     }
 
     /// What was answered last.
-    pub fn answer(&self) -> Option<Answer> {
+    pub fn answer(&self) -> Option<Heard> {
         self.state.answer.clone()
     }
 }
