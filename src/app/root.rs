@@ -22,7 +22,7 @@ use super::pages::checks::{CheckList, Checks};
 use super::pages::details::Details;
 use super::pages::marks::Marks;
 use super::pages::numbers::Numbers;
-use super::pages::picture::StitchPicture;
+use super::pages::picture::PicturePage;
 use super::pages::rack::Rack;
 use super::pages::result::ResultPage;
 use super::pages::ruler::RulerPage;
@@ -32,7 +32,7 @@ use super::pages::start::Start;
 use super::pages::tape_sheet::TapeSheet;
 use super::pages::walk::Walk;
 use super::parts::alert::Alert;
-use super::parts::ruler::is_on_picture;
+use super::parts::picture_job::Job;
 use super::parts::toast::Toast;
 use super::route::Route;
 use super::words::headline;
@@ -273,10 +273,10 @@ impl Component for App {
                 }
                 None => Html::default(),
             },
-            (Route::Picture(key, target), _) if instrument_of(key).is_some_and(is_on_picture) => match instrument_of(key) {
-                Some(instrument) => {
-                    let (target, _) = self.taken_for(instrument, target, shown);
-                    html! { <StitchPicture key={instrument.key} {system} {target} send={send.clone()} /> }
+            (Route::Picture(key, target), _) if job_of(key).is_some() => match job_of(key) {
+                Some(job) => {
+                    let (target, _) = self.taken_for(job.instrument(), target, shown);
+                    html! { <PicturePage key={key.clone()} {job} {system} {target} send={send.clone()} /> }
                 }
                 None => Html::default(),
             },
@@ -328,6 +328,10 @@ fn looks(look: &'static Look) -> &'static [(&'static str, Picture)] {
 
 fn instrument_of(key: &str) -> Option<&'static Instrument> {
     INSTRUMENTS.iter().copied().find(|instrument| instrument.key == key)
+}
+
+fn job_of(key: &str) -> Option<Job> {
+    instrument_of(key).and_then(Job::of)
 }
 
 fn check_of(family: &'static Family, key: &str) -> Option<&'static Check> {

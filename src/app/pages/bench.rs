@@ -11,7 +11,8 @@ use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::drawn::Drawn;
 use crate::app::parts::instrument_form::InstrumentForm;
-use crate::app::parts::ruler::{is_on_picture, is_on_ruler};
+use crate::app::parts::picture_job::Job;
+use crate::app::parts::ruler::is_on_ruler;
 use crate::app::route::Route;
 
 #[derive(Properties, PartialEq)]
@@ -44,7 +45,7 @@ fn drawn(instrument: &'static Instrument) -> Option<Picture> {
 fn place(instrument: &'static Instrument) -> Route {
     if is_on_ruler(instrument) {
         Route::Marks(instrument.key.to_owned(), None)
-    } else if is_on_picture(instrument) {
+    } else if Job::of(instrument).is_some() {
         Route::Picture(instrument.key.to_owned(), None)
     } else {
         Route::Instrument(instrument.key.to_owned())

@@ -11,6 +11,8 @@ pub mod known_size;
 pub mod marking;
 pub mod note;
 pub mod picture;
+pub mod picture_job;
+pub mod picture_result;
 pub mod reading;
 pub mod reading_of_picture;
 pub mod ruler;

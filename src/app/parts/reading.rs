@@ -7,7 +7,8 @@ use garment_assay::quantity::{Decimal, System, Unit, written, written_exactly};
 use yew::prelude::*;
 
 use super::instrument_form::InstrumentForm;
-use super::ruler::{is_on_picture, is_on_ruler};
+use super::picture_job::Job;
+use super::ruler::is_on_ruler;
 use crate::app::words;
 
 #[derive(Properties, PartialEq)]
@@ -78,13 +79,13 @@ pub fn Reading(props: &Props) -> Html {
                         }) }
                     </fieldset>
                 }
-                if is_on_ruler(instrument) || is_on_picture(instrument) {
+                if is_on_ruler(instrument) || Job::of(instrument).is_some() {
                     <div class="reading-form">
                         <p>{ instrument.says }</p>
                         if let Some(Ok(outcome)) = kept.as_ref().filter(|kept| kept.instrument == instrument).map(Readings::outcome) {
                             <output class="figure">{ words::outcome(&outcome, instrument.unit, *system) }</output>
                         }
-                        if is_on_picture(instrument) {
+                        if Job::of(instrument).is_some() {
                             <a class="prime" href={format!("{picture}{}", instrument.key)}>{ "Take or choose a picture" }</a>
                         } else {
                             <a class="prime" href={format!("{marks}{}", instrument.key)}>{ "Open the ruler" }</a>

@@ -1,6 +1,6 @@
 //! A ruler drawn to the screen's scale along its long edge.
 
-use garment_assay::measure::{Instrument, STITCH_COMB, STITCH_PHOTO, STITCH_TAPS, ScreenScale};
+use garment_assay::measure::{Instrument, STITCH_COMB, STITCH_TAPS, ScreenScale};
 use garment_assay::quantity::System;
 use yew::prelude::*;
 
@@ -19,11 +19,6 @@ pub struct Props {
 /// Whether an instrument is read off the ruler on the screen instead of filled in.
 pub fn is_on_ruler(instrument: &'static Instrument) -> bool {
     instrument == &STITCH_COMB || instrument == &STITCH_TAPS
-}
-
-/// Whether an instrument is read off a picture that was taken, instead of filled in.
-pub fn is_on_picture(instrument: &'static Instrument) -> bool {
-    instrument == &STITCH_PHOTO
 }
 
 /// Draws the component anew when the page's height changes or two fingers magnify it: its properties do not tell it.
