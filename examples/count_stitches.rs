@@ -112,7 +112,11 @@ fn main() -> ExitCode {
                 if options.pitch {
                     // A picture without a seam has no pixels per stitch: any scale that is not absurd will do.
                     let px_per_mm = row.number("px_per_stitch") * truth / INCH;
-                    even(if px_per_mm.is_finite() { px_per_mm } else { 12.0 })
+                    let mut scale = even(if px_per_mm.is_finite() { px_per_mm } else { 12.0 });
+                    let object: Vec<Point> =
+                        ["ruler_a", "ruler_b", "card_corners"].iter().flat_map(|column| row.points(column)).collect();
+                    scale.iter_mut().for_each(|scale| scale.object.clone_from(&object));
+                    scale
                 } else {
                     row.object().and_then(|object| scale(&picture, &object).ok())
                 }
@@ -163,7 +167,12 @@ fn looked_at(row: &Row, picture: &Raster, truth: f64, options: &Options, scale: 
     {
         let (a, b) = (scale.plane.on_cloth(from), scale.plane.on_cloth(to));
         let length = (b.x - a.x).hypot(b.y - a.y);
-        let (x, y) = (-(b.y - a.y) / length * options.aside, (b.x - a.x) / length * options.aside);
+        let (mut x, mut y) = (-(b.y - a.y) / length * options.aside, (b.x - a.x) / length * options.aside);
+        // Away from the ruler or card.
+        let object = scale.object.first().map_or(a, |corner| scale.plane.on_cloth(*corner));
+        if (object.x - a.x) * x + (object.y - a.y) * y > 0.0 {
+            (x, y) = (-x, -y);
+        }
         from = scale.plane.in_picture(Point { x: a.x + x, y: a.y + y });
         to = scale.plane.in_picture(Point { x: b.x + x, y: b.y + y });
     }

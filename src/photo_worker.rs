@@ -66,11 +66,7 @@ fn object(fields: &[(&str, JsValue)]) -> JsValue {
 }
 
 /// What is answered to one message.
-async fn reply(
-    scope: &DedicatedWorkerGlobalScope,
-    pixels: &RefCell<Pixels>,
-    message: &JsValue,
-) -> Vec<(&'static str, JsValue)> {
+async fn reply(scope: &DedicatedWorkerGlobalScope, pixels: &RefCell<Pixels>, message: &JsValue) -> Vec<(&'static str, JsValue)> {
     if let Ok(picture) = field(message, "picture").dyn_into::<Blob>() {
         let side = |name| field(message, name).as_f64().map_or(0, |side| side as u32);
         return match decoded(scope, &picture, side("width"), side("height")).await {

@@ -204,7 +204,9 @@ impl Model {
                 let next = garment.after(act);
                 // A reading taken on the ruler or a picture leads back to its check.
                 let onward = match &self.route {
-                    Route::Marks(_, Some((id, check))) | Route::Picture(_, Some((id, check))) => Some(Effect::Open(Route::Check(id.clone(), check.clone()))),
+                    Route::Marks(_, Some((id, check))) | Route::Picture(_, Some((id, check))) => {
+                        Some(Effect::Open(Route::Check(id.clone(), check.clone())))
+                    }
                     _ => None,
                 };
                 if next == *garment {

@@ -66,10 +66,15 @@ pub static DRAWERS: &[Drawer] = &[
     },
     Drawer {
         name: "From a photograph",
-        tools: &[Tool {
-            instrument: &measure::STITCH_PHOTO,
-            drawn: Some(Picture::RulerOnSeam(RulerOnSeam { stitches_per_inch: 10.0 })),
-        }],
+        tools: &[
+            Tool {
+                instrument: &measure::STITCH_PHOTO,
+                drawn: Some(Picture::RulerOnSeam(RulerOnSeam { stitches_per_inch: 10.0 })),
+            },
+            Tool { instrument: &measure::THREAD_COUNT_PHOTO, drawn: Some(Picture::Window(Window { ends: 18, picks: 12 })) },
+            Tool { instrument: &measure::TWILL_PHOTO, drawn: Some(Picture::Weave(Weave { ends_per_cm: 30.0, ..CLOSE })) },
+            Tool { instrument: &measure::RUB_OFF_PHOTO, drawn: Some(Picture::RubOff(RubOff { strength: 0.25 })) },
+        ],
     },
     Drawer {
         name: "Grades by eye",

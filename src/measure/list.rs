@@ -34,6 +34,9 @@ pub static INSTRUMENTS: &[&Instrument] = &[
     &GIRTH,
     // From a photograph.
     &STITCH_PHOTO,
+    &THREAD_COUNT_PHOTO,
+    &TWILL_PHOTO,
+    &RUB_OFF_PHOTO,
     // Grades by eye, and by colour meter.
     &RUB_OFF,
     &COLOUR_CHANGE,

@@ -41,7 +41,10 @@ pub use grades::{
 };
 pub use instrument::{Also, Choice, Fault, Input, InputKind, Instrument, Needed, Outcome};
 pub use list::INSTRUMENTS;
-pub use photo_readings::{PhotoSpread, STITCH_PHOTO, stitch_photo_readings};
+pub use photo_readings::{
+    MarkedYarn, PhotoSpread, RUB_OFF_PHOTO, STITCH_PHOTO, THREAD_COUNT_PHOTO, TWILL_PHOTO, rub_off_photo_readings,
+    stitch_photo_readings, thread_count_photo_readings, twill_photo_readings,
+};
 pub use screen_scale::{CARD, COINS, Known, ScaleFault, ScreenScale, known};
 pub use seam::{
     Force, ForcePerLength, SEAM_STRENGTH, StrongStitch, THREAD_USE, on_50_mm, pounds_force, seam_strength, thread_by_geometry,

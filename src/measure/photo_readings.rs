@@ -1,8 +1,9 @@
 //! What was read from a photograph, kept as plain readings with what makes them uncertain, so that the estimate is worked out again from them.
 
 use super::stitch_density::{BELIEVED, density_of_stitch_length, stitch_length};
-use super::{Fault, Input, Instrument, Outcome, sources};
-use crate::quantity::{Estimate, Length, Number, Unit};
+use super::thread_count::STEEP;
+use super::{Fault, Grade, Input, Instrument, Outcome, sources};
+use crate::quantity::{Estimate, Length, Number, PerLength, Unit};
 
 /// What a reading of lengths from a photograph can be off by: standard uncertainties as shares of the reading, 0.01 for one per cent.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -129,6 +130,222 @@ fn stitches(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     Ok(outcome.with("stitch", "Length of a stitch", &stitch_length(&density), Unit::Millimetre))
 }
 
+/// Which yarn was marked on the photograph.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum MarkedYarn {
+    /// One that runs along the cloth.
+    End,
+    /// One that runs across.
+    Pick,
+}
+
+/// Thread count from yarns found in a photograph, kept as readings: a screen fills them in by [`thread_count_photo_readings`].
+///
+/// # Formula
+/// The counts as they were found, ends first.
+///
+/// # Uncertainty
+/// Four parts, each a share: "scale", "height", "tilt", "counting", taken as the same for ends and picks. Scale and height truly are; for tilt
+/// and counting that makes the spread of both together a little too large, never too small.
+///
+/// # Source
+/// Sum of squares: JCGM 100:2008 (GUM), 5.1. What is counted: handbook, section 4.5.
+///
+/// # Example
+/// ```
+/// use garment_assay::measure::{MarkedYarn, PhotoSpread, THREAD_COUNT_PHOTO, thread_count_photo_readings};
+/// let spread = PhotoSpread { scale: 0.006, height: 0.008, ..PhotoSpread::default() };
+/// let readings = thread_count_photo_readings(26.8, 17.3, MarkedYarn::End, spread);
+/// let outcome = THREAD_COUNT_PHOTO.estimate(&readings).unwrap();
+/// assert_eq!(format!("{:.1} {:.2}", outcome.value, outcome.uncertainty), "26.8 0.27");
+/// assert_eq!(outcome.also("picks").map(|also| also.value), Some(17.3));
+/// ```
+pub static THREAD_COUNT_PHOTO: Instrument = Instrument {
+    key: "thread-count-photo",
+    name: "Thread count from a photograph",
+    says: "Finds the yarns of woven cloth on a photograph taken close, along and across.",
+    unit: Unit::PerCentimetre,
+    inputs: &YARNS,
+    steps: &[
+        "Lay the cloth flat with a ruler or a bank card on it.",
+        "Go so close that you see each yarn, and let light fall from the side.",
+        "Mark two places far apart on one yarn, then look whether the lines shown lie on the yarns.",
+    ],
+    cautions: &["For woven cloth only.", "Cover the numbers of a bank card."],
+    sources: &[&sources::PHOTOGRAPHS, &sources::CONSTRUCTION, &sources::GUM],
+    formula: threads,
+};
+
+/// Yarns per centimetre: from sacking to fine shirting. Judgement.
+const YARN_LIMITS: [f64; 2] = [2.0, 150.0];
+
+static YARNS: [Input; 6] = [
+    Input::measured(
+        "ends",
+        "Ends",
+        "From the picture: yarns that run along the cloth.",
+        [Unit::PerCentimetre, Unit::PerCentimetre, Unit::PerInch],
+        YARN_LIMITS,
+    ),
+    Input::measured(
+        "picks",
+        "Picks",
+        "From the picture: yarns that run across.",
+        [Unit::PerCentimetre, Unit::PerCentimetre, Unit::PerInch],
+        YARN_LIMITS,
+    )
+    .never_needed(),
+    SCALE,
+    HEIGHT,
+    TILT,
+    COUNTING,
+];
+
+/// The readings of [`THREAD_COUNT_PHOTO`] in the order of its inputs: yarns per centimetre of the sort that was marked, and of the sort that
+/// crosses it, which sort that is, and the spread of both.
+pub fn thread_count_photo_readings(marked: f64, crossing: f64, yarn: MarkedYarn, spread: PhotoSpread) -> [Option<f64>; 6] {
+    let (ends, picks) = match yarn {
+        MarkedYarn::End => (marked, crossing),
+        MarkedYarn::Pick => (crossing, marked),
+    };
+    let [scale, height, tilt, counting] = spread.percent();
+    [ends, picks, scale, height, tilt, counting].map(Some)
+}
+
+fn threads(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
+    let [Some(ends), picks, Some(scale), Some(height), Some(tilt), Some(counting)] = *amounts else {
+        return Err(Fault::WrongNumberOfReadings { needed: YARNS.len(), given: amounts.len() });
+    };
+    // Lengths are off by the shares; a count in a length is off by the same.
+    let off = scaled(&YARNS[2..], [scale, height, tilt, counting]);
+    let ends = YARNS[0].exactly::<PerLength>(ends) / &off;
+    let outcome = Outcome::of(&ends, Unit::PerCentimetre).ok_or(Fault::NotANumber(&YARNS[0]))?;
+    let Some(picks) = picks else { return Ok(outcome) };
+    let picks = YARNS[1].exactly::<PerLength>(picks) / &off;
+    Ok(outcome.with("picks", "Picks", &picks, Unit::PerCentimetre).with(
+        "both",
+        "Both together",
+        &(&ends + &picks),
+        Unit::PerInch,
+    ))
+}
+
+/// The angle of a twill line from a photograph, kept as readings: a screen fills them in by [`twill_photo_readings`].
+///
+/// # Formula
+/// The angle as it was found. Handbook, section 4.6: against the picks, below 45 degrees reclined, from 63 steep.
+///
+/// # Uncertainty
+/// One degree unless told otherwise: drawn pictures with a known truth.
+///
+/// # Source
+/// Handbook, section 4.6.
+pub static TWILL_PHOTO: Instrument = Instrument {
+    key: "twill-photo",
+    name: "Twill angle from a photograph",
+    says: "Finds how steep the line of a twill runs against the picks.",
+    unit: Unit::Degree,
+    inputs: &TWILL,
+    steps: &["Photograph the cloth close and from straight above.", "Mark two places far apart on one end."],
+    cautions: &["A phone held at a slant bends the angle: a card in the picture puts that right, a ruler does not."],
+    sources: &[&sources::PHOTOGRAPHS, &sources::CONSTRUCTION],
+    formula: twill,
+};
+
+static TWILL: [Input; 2] = [
+    Input::measured("angle", "Twill line against the picks", "From the picture.", [Unit::Degree; 3], [0.0, 90.0]),
+    Input::measured("spread", "How far off the angle may be", "Leave it unless you know better.", [Unit::Degree; 3], [0.1, 30.0])
+        .usually(1.0),
+];
+
+/// The readings of [`TWILL_PHOTO`] in the order of its inputs, from the angle between the twill line and the yarns that cross the marked one
+/// and its spread, both in degrees, and which yarn was marked.
+pub fn twill_photo_readings(degrees: f64, spread: f64, yarn: MarkedYarn) -> [f64; 2] {
+    let against_picks = if yarn == MarkedYarn::End { degrees } else { 90.0 - degrees };
+    [against_picks, spread.clamp(TWILL[1].least, TWILL[1].most)]
+}
+
+fn twill(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
+    let [Some(angle), Some(spread)] = *amounts else {
+        return Err(Fault::WrongNumberOfReadings { needed: TWILL.len(), given: amounts.len() });
+    };
+    let outcome = Outcome::plain(angle, spread, TWILL[0].key);
+    Ok(if angle - 2.0 * spread > STEEP { outcome.saying("A steep twill.") } else { outcome })
+}
+
+/// Rub-off from a photograph of the tissue, kept as readings: a screen fills them in by [`rub_off_photo_readings`].
+///
+/// # Formula
+/// The grade as it was found: [`staining_grade`](super::staining_grade) on the colours of one picture, the white tissue made neutral.
+///
+/// # Uncertainty
+/// Never below a quarter of a grade, whatever the picture says: a phone is no spectrophotometer. What is said is a range of a whole grade.
+///
+/// # Source
+/// ISO 105-A04; handbook, section 7. The least spread: judgement.
+///
+/// # Example
+/// ```
+/// use garment_assay::measure::{RUB_OFF_PHOTO, rub_off_photo_readings};
+/// let outcome = RUB_OFF_PHOTO.estimate(&rub_off_photo_readings(3.56, 0.1).map(Some)).unwrap();
+/// assert_eq!(outcome.uncertainty, 0.25);
+/// assert_eq!(outcome.says, ["About 3 to 4. A phone is no colour meter."]);
+/// ```
+pub static RUB_OFF_PHOTO: Instrument = Instrument {
+    key: "rub-off-photo",
+    name: "Rub-off from a photograph",
+    says: "Compares the mark on a white tissue with the white beside it, on one photograph.",
+    unit: Unit::Count,
+    inputs: &RUBBED,
+    steps: &[
+        "Rub a white tissue on the cloth, ten times to and fro.",
+        "Lay it flat on more white tissue by a window, out of the sun.",
+        "Photograph it from straight above, without flash. Mark the stain, and white on all sides of it.",
+    ],
+    cautions: &["Ask before you rub goods that are not yours.", "Lamps of a shop shift colours: go to a window."],
+    sources: &[&sources::A04, &sources::A03, &sources::JUDGEMENT],
+    formula: rubbed,
+};
+
+static RUBBED: [Input; 2] = [
+    Input::measured("grade", "Grade", "From the picture: 5 is no stain, 1 is full colour.", [Unit::Count; 3], [1.0, 5.0]),
+    Input::measured(
+        "spread",
+        "How far off the grade may be",
+        "Leave it unless you know better: a phone is no colour meter.",
+        [Unit::Count; 3],
+        [0.25, 2.0],
+    )
+    .usually(0.35),
+];
+
+/// What may be claimed at each half step, worst first.
+const ABOUT: [&str; 9] = [
+    "About 1 to 1-2. A phone is no colour meter.",
+    "About 1 to 2. A phone is no colour meter.",
+    "About 1-2 to 2-3. A phone is no colour meter.",
+    "About 2 to 3. A phone is no colour meter.",
+    "About 2-3 to 3-4. A phone is no colour meter.",
+    "About 3 to 4. A phone is no colour meter.",
+    "About 3-4 to 4-5. A phone is no colour meter.",
+    "About 4 to 5. A phone is no colour meter.",
+    "About 4-5 to 5. A phone is no colour meter.",
+];
+
+/// The readings of [`RUB_OFF_PHOTO`] in the order of its inputs, from grade and spread, both in grades.
+pub fn rub_off_photo_readings(grade: f64, spread: f64) -> [f64; 2] {
+    [grade.clamp(RUBBED[0].least, RUBBED[0].most), spread.clamp(RUBBED[1].least, RUBBED[1].most)]
+}
+
+fn rubbed(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
+    let [Some(grade), Some(spread)] = *amounts else {
+        return Err(Fault::WrongNumberOfReadings { needed: RUBBED.len(), given: amounts.len() });
+    };
+    let step = Grade::nearest(grade).and_then(|near| Grade::ALL.iter().position(|step| *step == near));
+    let about = step.and_then(|step| ABOUT.get(step)).ok_or(Fault::NotANumber(&RUBBED[0]))?;
+    Ok(Outcome::plain(grade, spread, RUBBED[0].key).saying(about))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -160,5 +377,47 @@ mod tests {
     fn a_part_of_nothing_and_a_part_of_everything_are_still_taken() {
         let spread = PhotoSpread { scale: 0.0, height: 9.0, ..PhotoSpread::default() };
         assert!(STITCH_PHOTO.estimate(&stitch_photo_readings(2.5, 12, spread).map(Some)).is_ok());
+    }
+
+    #[test]
+    fn ends_are_ends_whichever_yarn_was_marked() {
+        let spread = PhotoSpread { scale: 0.003, height: 0.004, ..PhotoSpread::default() };
+        let by_end = thread_count_photo_readings(30.0, 20.0, MarkedYarn::End, spread);
+        assert_eq!(by_end, thread_count_photo_readings(20.0, 30.0, MarkedYarn::Pick, spread));
+        let outcome = THREAD_COUNT_PHOTO.estimate(&by_end).expect("an outcome");
+        assert!((outcome.value - 30.0).abs() < 1e-9 && (outcome.uncertainty - 0.15).abs() < 1e-3);
+        // 50 per cm are 127 per inch by the definition of the inch.
+        assert!((outcome.also("both").expect("both").value - 127.0).abs() < 1e-9);
+        let [ends, _, rest @ ..] = by_end;
+        let one_way: Vec<Option<f64>> = [ends, None].into_iter().chain(rest).collect();
+        assert!(THREAD_COUNT_PHOTO.estimate(&one_way).expect("an outcome").also.is_empty());
+    }
+
+    #[test]
+    fn a_twill_is_measured_against_the_picks_and_called_steep_beyond_doubt_only() {
+        assert_eq!(twill_photo_readings(57.1, 1.0, MarkedYarn::End), [57.1, 1.0]);
+        assert_eq!(twill_photo_readings(25.0, 0.0, MarkedYarn::Pick), [65.0, 0.1]);
+        let says = |degrees| TWILL_PHOTO.estimate(&[Some(degrees), None]).expect("an outcome").says;
+        assert!(says(64.9).is_empty() && says(65.1) == ["A steep twill."]);
+    }
+
+    #[test]
+    fn a_stain_is_never_claimed_closer_than_a_whole_grade() {
+        for tenths in 10..=50 {
+            let grade = f64::from(tenths) / 10.0;
+            let outcome = RUB_OFF_PHOTO.estimate(&rub_off_photo_readings(grade, 0.01).map(Some)).expect("an outcome");
+            assert!(outcome.value == grade && outcome.uncertainty >= 0.25);
+            let near = Grade::nearest(grade).expect("a step").value();
+            // "3" is 3 and "2-3" lies halfway.
+            let value = |text: &str| {
+                text.split('-').map(|part| part.parse::<f64>().expect("a grade")).sum::<f64>() / text.split('-').count() as f64
+            };
+            let (low, high) = outcome.says[0]
+                .strip_prefix("About ")
+                .and_then(|text| text.split_once('.')?.0.split_once(" to "))
+                .expect("a range");
+            assert_eq!((value(low), value(high)), ((near - 0.5).max(1.0), (near + 0.5).min(5.0)));
+        }
+        assert!(matches!(RUB_OFF_PHOTO.estimate(&rub_off_photo_readings(f64::NAN, 0.3).map(Some)), Err(Fault::NotANumber(_))));
     }
 }

@@ -103,7 +103,7 @@ fn counted(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
 }
 
 /// A twill steeper than this is called steep, in degrees. Handbook data, row TA01.
-const STEEP: f64 = 63.0;
+pub(super) const STEEP: f64 = 63.0;
 
 /// The angle of the twill line against the weft, for a twill that steps one thread at a time.
 ///

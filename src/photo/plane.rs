@@ -73,12 +73,12 @@ impl Plane {
     }
 
     /// The homography from pixels to millimetres, row by row.
-    pub(crate) fn to_mm(&self) -> &[f64; 9] {
+    pub(crate) fn towards_mm(&self) -> &[f64; 9] {
         &self.to_mm
     }
 
     /// The homography from millimetres to pixels, row by row.
-    pub(crate) fn to_px(&self) -> &[f64; 9] {
+    pub(crate) fn towards_px(&self) -> &[f64; 9] {
         &self.to_px
     }
 }

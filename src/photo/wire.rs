@@ -4,7 +4,8 @@
 //! and travels as one array. Both ends are always of one build.
 
 use crate::{
-    Answer, Ask, Cause, Found, Graduation, Object, Part, Patch, Point, Said, SeamCount, SeamRefusal, StainReading, Stitch, WeaveReading,
+    Answer, Ask, Cause, Found, Graduation, Object, Part, Patch, Point, Said, SeamCount, SeamRefusal, StainReading, Stitch,
+    WeaveReading,
 };
 
 /// Why there is no reading, in words, with what a person may choose from.
@@ -239,7 +240,7 @@ fields!(Part { from, share });
 fields!(Stitch { from, to, skipped });
 fields!(Found { graduation, places, tilt });
 fields!(SeamCount { stitch_mm, budget, stitches, unevenness, px_per_stitch });
-fields!(WeaveReading { along_marked, across_marked, budget, twill_degrees, area });
+fields!(WeaveReading { along_marked, across_marked, budget, twill_degrees, twill_u, px_per_yarn, area });
 fields!(StainReading { grade, u });
 choices!(Cause: Scale, Height, Tilt, Counting);
 choices!(Graduation: Millimetre, Sixteenth);
@@ -296,8 +297,12 @@ mod tests {
 
     fn questions() -> Vec<Ask> {
         let (a, b, c, d) = (p(1.0, 2.0), p(3.5, 4.0), p(5.0, 6.0), p(7.0, 8.0));
-        let objects =
-            [Object::Card([a, b, c, d]), Object::Ruler(a, b, 50.0), Object::Coin(vec![a, b, c, d, a], 23.25), Object::Marks(c, d, 25.4)];
+        let objects = [
+            Object::Card([a, b, c, d]),
+            Object::Ruler(a, b, 50.0),
+            Object::Coin(vec![a, b, c, d, a], 23.25),
+            Object::Marks(c, d, 25.4),
+        ];
         let seams = objects.iter().zip([Said::Nothing, Said::Twice, Said::Half, Said::About(4.1)]);
         let mut all: Vec<Ask> = seams.map(|(object, said)| Ask::Seam(a, d, object.clone(), said)).collect();
         all.extend(objects.iter().map(|object| Ask::Weave(b, c, object.clone())));
@@ -320,8 +325,13 @@ mod tests {
     fn every_reading_comes_out_as_it_went_in() {
         let stitch = Stitch { from: p(1.0, 1.0), to: p(2.0, 2.0), skipped: true };
         let budget = vec![Part { from: Cause::Scale, share: 0.01 }, Part { from: Cause::Counting, share: 0.02 }];
-        let count =
-            SeamCount { stitch_mm: 2.5, budget: budget.clone(), stitches: vec![stitch; 3], unevenness: 0.05, px_per_stitch: 30.0 };
+        let count = SeamCount {
+            stitch_mm: 2.5,
+            budget: budget.clone(),
+            stitches: vec![stitch; 3],
+            unevenness: 0.05,
+            px_per_stitch: 30.0,
+        };
         let (numbers, words) = told(&Answer::Seam(found(), Ok(count.clone())));
         assert_eq!(heard(&numbers, &words), Some(Heard::Seam(found(), Ok(count))));
         let bare = Found { graduation: None, places: Vec::new(), tilt: None };

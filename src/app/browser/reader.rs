@@ -51,7 +51,9 @@ impl ReadFault {
             ReadFault::NotLoaded => {
                 "The part that reads pictures did not load. Load the page again while there is a network; after that it works without one."
             }
-            ReadFault::NoPicture => "This browser cannot open that file as a picture. Take one with the camera, or choose a JPEG or PNG.",
+            ReadFault::NoPicture => {
+                "This browser cannot open that file as a picture. Take one with the camera, or choose a JPEG or PNG."
+            }
             ReadFault::Memory => "There is not enough memory for this picture. Close other tabs, or take it smaller.",
             ReadFault::Stopped => "Reading stopped at something unexpected. Your marks are kept. Try again.",
         }

@@ -102,9 +102,10 @@ fn lens_at(finger: [f64; 2], room: [f64; 2]) -> [f64; 2] {
 }
 
 fn path(points: &[[f64; 2]], closed: bool) -> String {
-    let line = points.iter().enumerate().fold(String::new(), |path, (n, [x, y])| {
-        format!("{path}{}{x:.1} {y:.1}", if n == 0 { "M" } else { "L" })
-    });
+    let line = points
+        .iter()
+        .enumerate()
+        .fold(String::new(), |path, (n, [x, y])| format!("{path}{}{x:.1} {y:.1}", if n == 0 { "M" } else { "L" }));
     if closed && !line.is_empty() { line + "Z" } else { line }
 }
 
@@ -181,13 +182,8 @@ pub fn PictureBoard(props: &Props) -> Html {
     let again = use_force_update();
     let (board, image, lens, lens_image) = (use_node_ref(), use_node_ref(), use_node_ref(), use_node_ref());
     let pushing = use_state_eq(|| false);
-    let hand = use_mut_ref(|| Hand {
-        view: None,
-        room: [0.0, 0.0],
-        fingers: Vec::new(),
-        doing: Doing::Nothing,
-        at: Point::default(),
-    });
+    let hand =
+        use_mut_ref(|| Hand { view: None, room: [0.0, 0.0], fingers: Vec::new(), doing: Doing::Nothing, at: Point::default() });
     {
         // Another room, another view: the page may have been turned, or the panel below have grown.
         let (hand, board, again) = (hand.clone(), board.clone(), again.clone());

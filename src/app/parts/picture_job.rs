@@ -139,7 +139,9 @@ impl Job {
         let given = instrument.inputs.iter().zip(amounts);
         Some(Readings {
             instrument,
-            given: given.filter_map(|(input, amount)| Some(Given { input: input.key, amount: amount?, unit: input.unit })).collect(),
+            given: given
+                .filter_map(|(input, amount)| Some(Given { input: input.key, amount: amount?, unit: input.unit }))
+                .collect(),
         })
     }
 }

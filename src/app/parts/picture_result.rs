@@ -17,11 +17,9 @@ pub fn shown(heard: &Heard) -> Found {
             stitches: count.iter().flat_map(|count| &count.stitches).map(|one| (one.from, one.to, one.skipped)).collect(),
             ..Found::default()
         },
-        Heard::Weave(found, cloth) => Found {
-            places: found.places.clone(),
-            area: cloth.iter().flat_map(|cloth| cloth.area).collect(),
-            ..Found::default()
-        },
+        Heard::Weave(found, cloth) => {
+            Found { places: found.places.clone(), area: cloth.iter().flat_map(|cloth| cloth.area).collect(), ..Found::default() }
+        }
         Heard::NoScale(_) | Heard::Stain(_) => Found::default(),
     }
 }
@@ -121,10 +119,9 @@ fn about_cloth(cloth: &WeaveReading, props: &Props) -> Html {
         html! { <label class="tick"><input type="radio" name="marked-yarn" checked={yarn == props.yarn} {onchange} /><span>{ name }</span></label> }
     };
     let twill = match cloth.twill_degrees {
-        Some(degrees) => format!(
-            "A twill line, {}° from the yarns that cross the marked one.",
-            words::value(degrees, cloth.twill_u.max(0.5))
-        ),
+        Some(degrees) => {
+            format!("A twill line, {}° from the yarns that cross the marked one.", words::value(degrees, cloth.twill_u.max(0.5)))
+        }
         None => "No twill line: a plain weave, or one that the picture does not show.".to_owned(),
     };
     html! {
@@ -165,7 +162,9 @@ pub fn PictureResult(props: &Props) -> Html {
     let Props { heard, readings, say, system, .. } = props;
     let system = *system;
     match heard {
-        Heard::NoScale(why) | Heard::Seam(_, Err(why)) | Heard::Weave(_, Err(why)) | Heard::Stain(Err(why)) => return refused(why, say),
+        Heard::NoScale(why) | Heard::Seam(_, Err(why)) | Heard::Weave(_, Err(why)) | Heard::Stain(Err(why)) => {
+            return refused(why, say);
+        }
         Heard::Seam(..) | Heard::Weave(..) | Heard::Stain(..) => {}
     }
     let outcome = readings.as_ref().map(|readings| (readings.instrument, readings.outcome()));

@@ -342,7 +342,7 @@ pub(in crate::catalog) static RUB_OFF: Check = Check {
     aspect: Aspect::Cloth,
     // Power 2, shares 10/30/42/18 of 100 new pieces: judgement.
     speaks: Speaks::Quality(Curve { group: Group::Cloth, slope: 0.6, thresholds: &[-3.96, -0.78, 2.83] }),
-    instruments: &[&measure::RUB_OFF],
+    instruments: &[&measure::RUB_OFF, &measure::RUB_OFF_PHOTO],
     asked_when: Some(When { check: &WASH_LEVEL, levels: &["light", "stone", "many-step"], share: 75 }),
     caution: Some("Ask before you rub goods that are not yours. Do not wet them."),
     sources: &[&sources::JUDGEMENT, &sources::CROCKING],

@@ -1,7 +1,7 @@
 //! A card of the format ID-1 by its four corners.
 
 use super::linear::{Normal, biweight, median, summit};
-use super::object::{Drift, HEIGHT, Scale, ScaleFault, focal, within};
+use super::object::{Drift, Scale, ScaleFault, focal, height, within};
 use crate::{Cause, Part, Plane, Point, Raster};
 
 /// Sides of a card, mm (ISO/IEC 7810, ID-1).
@@ -12,7 +12,7 @@ const ROUND: f64 = 6.5;
 /// A mark set by a finger, mm (standard deviation in either direction, judgement), and no better than in pixels.
 const MARK_MM: f64 = 0.25;
 const MARK_PX: f64 = 2.0;
-/// A corner where two fitted edges meet, mm (measured on drawn pictures; a blurred or shadowed edge limits it).
+/// A corner where two fitted edges meet, mm (judgement: a blurred or shadowed edge limits it).
 const EDGE_MM: f64 = 0.08;
 /// A card lies flat on the cloth and is thin, so its height counts half of a ruler's (judgement).
 const FLAT: f64 = 0.5;
@@ -39,7 +39,8 @@ pub(super) fn scale(picture: &Raster, corners: [Point; 4]) -> Result<Scale, Scal
     let plane = Plane::through(marked, places()).ok_or(ScaleFault::NotACard)?;
     let px_mm = marked[0].distance(marked[1]) / LONG;
     let taps = MARK_MM.max(MARK_PX / px_mm);
-    let refined = edges(picture, &plane, marked, 4.0 * taps).and_then(|corners| Some((corners, Plane::through(corners, places())?)));
+    let refined =
+        edges(picture, &plane, marked, 4.0 * taps).and_then(|corners| Some((corners, Plane::through(corners, places())?)));
     let (corners, plane, corner_mm) = match refined {
         Some((corners, plane)) => (corners, plane, EDGE_MM.max(0.5 / px_mm)),
         None => (marked, plane, taps),
@@ -48,9 +49,10 @@ pub(super) fn scale(picture: &Raster, corners: [Point; 4]) -> Result<Scale, Scal
     // Two corners at each end of a side of which two are averaged; the change of scale from side to opposite side.
     let share = corner_mm / LONG;
     let drift = corner_mm * std::f64::consts::SQRT_2 / LONG / (SHORT * px_mm);
+    let height = height(picture, px_mm);
     Ok(Scale {
         plane,
-        spread: vec![Part { from: Cause::Scale, share }, Part { share: HEIGHT.share * FLAT, ..HEIGHT }],
+        spread: vec![Part { from: Cause::Scale, share }, Part { share: FLAT * height.share, ..height }],
         graduation: None,
         found: corners.to_vec(),
         object: corners.to_vec(),
@@ -93,9 +95,9 @@ fn upright(picture: &Raster, corners: [Point; 4]) -> Option<[Point; 4]> {
 /// How far the picture of a square millimetre is from one that a camera with its axis through the middle of the picture sees: sides of unlike
 /// length, or not at right angles. The best among plausible focal lengths, from a wide lens to a small cut-out of a picture.
 fn oddness(picture: &Raster, plane: &Plane) -> f64 {
-    let h = plane.to_px();
+    let h = plane.towards_px();
     let (cx, cy) = (picture.width() as f64 / 2.0, picture.height() as f64 / 2.0);
-    [0.8, 1.0, 1.3, 2.0, 5.0]
+    [0.6, 0.8, 1.0, 1.4, 3.0]
         .map(|times| {
             let focal = focal(picture) * times;
             let ray = |n: usize| [(h[n] - cx * h[6 + n]) / focal, (h[3 + n] - cy * h[6 + n]) / focal, h[6 + n]];
@@ -110,7 +112,7 @@ fn oddness(picture: &Raster, plane: &Plane) -> f64 {
 
 /// Degrees between the camera's axis and the upright on the card.
 fn tilt(picture: &Raster, plane: &Plane) -> f64 {
-    let h = plane.to_mm();
+    let h = plane.towards_mm();
     let (cx, cy) = (picture.width() as f64 / 2.0, picture.height() as f64 / 2.0);
     let one = h[8] + h[6] * cx + h[7] * cy;
     (h[6].hypot(h[7]) * focal(picture) / one).abs().atan().to_degrees()
@@ -129,7 +131,8 @@ fn edges(picture: &Raster, plane: &Plane, marked: [Point; 4], reach: f64) -> Opt
         let turn = one[0] * other[1] - one[1] * other[0];
         let (x, y) = ((one[2] * other[1] - one[1] * other[2]) / turn, (one[0] * other[2] - one[2] * other[0]) / turn);
         let meets = plane.in_picture(Point { x, y });
-        if !(Point { x, y }.distance(corners[n]) < reach) || !meets.is_finite() {
+        let far = Point { x, y }.distance(corners[n]);
+        if far.is_nan() || far >= reach || !meets.is_finite() {
             return None;
         }
         *corner = meets;
@@ -149,17 +152,15 @@ fn edge(picture: &Raster, plane: &Plane, from: Point, to: Point, reach: f64) -> 
     let out = Point { x: along.y, y: -along.x };
     let step = reach / ACROSS as f64;
     let at = |t: f64, off: f64| plane.in_picture(from.stepped(along, t).stepped(out, off));
-    let inside = |at: Point| {
-        at.x >= 0.0 && at.y >= 0.0 && at.x <= picture.width() as f64 - 1.0 && at.y <= picture.height() as f64 - 1.0
-    };
+    let inside =
+        |at: Point| at.x >= 0.0 && at.y >= 0.0 && at.x <= picture.width() as f64 - 1.0 && at.y <= picture.height() as f64 - 1.0;
     let mut profiles = Vec::new();
     for n in 0..PLACES {
         let t = ROUND + (length - 2.0 * ROUND) * (n as f64 + 0.5) / PLACES as f64;
         if !inside(at(t, reach)) || !inside(at(t, -reach)) {
             continue;
         }
-        let colours: Vec<[f32; 3]> =
-            (0..=2 * ACROSS).map(|k| picture.colour(at(t, (k as f64 - ACROSS as f64) * step))).collect();
+        let colours: Vec<[f32; 3]> = (0..=2 * ACROSS).map(|k| picture.colour(at(t, (k as f64 - ACROSS as f64) * step))).collect();
         profiles.push((t, colours));
     }
     if profiles.len() < PLACES / 4 {
@@ -175,17 +176,26 @@ fn edge(picture: &Raster, plane: &Plane, from: Point, to: Point, reach: f64) -> 
         }
     }
     let size = difference.iter().map(|part| part * part).sum::<f32>().sqrt();
-    if !(size > 0.0) {
+    if size.is_nan() || size <= 0.0 {
         return None;
     }
     let steps: Vec<(f64, Vec<f64>)> = profiles
         .iter()
         .map(|(t, colours)| {
-            let value: Vec<f64> =
-                colours.iter().map(|colour| f64::from(colour.iter().zip(&difference).map(|(c, d)| c * d / size).sum::<f32>())).collect();
-            let rise: Vec<f64> = (0..value.len())
-                .map(|k| if k < 2 || k + 2 >= value.len() { 0.0 } else { value[k + 1] + value[k + 2] - value[k - 1] - value[k - 2] })
+            let value: Vec<f64> = colours
+                .iter()
+                .map(|colour| f64::from(colour.iter().zip(&difference).map(|(c, d)| c * d / size).sum::<f32>()))
                 .collect();
+            let rise: Vec<f64> =
+                (0..value.len())
+                    .map(|k| {
+                        if k < 2 || k + 2 >= value.len() {
+                            0.0
+                        } else {
+                            value[k + 1] + value[k + 2] - value[k - 1] - value[k - 2]
+                        }
+                    })
+                    .collect();
             (*t, rise)
         })
         .collect();
@@ -229,7 +239,7 @@ fn edge(picture: &Raster, plane: &Plane, from: Point, to: Point, reach: f64) -> 
         }
         [level, slope] = normal.solved()?.0;
     }
-    if !(scatter < 0.15) {
+    if scatter.is_nan() || scatter >= 0.15 {
         return None;
     }
     let ends = [from.stepped(out, level), to.stepped(out, level + slope * length)];

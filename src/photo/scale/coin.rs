@@ -4,7 +4,7 @@ use std::f64::consts::TAU;
 
 use super::ellipse::{Ellipse, ellipse};
 use super::linear::{biweight, median, summit};
-use super::object::{Drift, HEIGHT, Scale, ScaleFault, focal, is_length, unknown_tilt, within};
+use super::object::{Drift, Scale, ScaleFault, focal, height, is_length, unknown_tilt, within};
 use crate::{Cause, Part, Plane, Point, Raster};
 
 /// A mark set by a finger, mm (standard deviation, judgement), and no better than in pixels.
@@ -62,7 +62,7 @@ pub(super) fn scale(picture: &Raster, rim: &[Point], mm: f64) -> Result<Scale, S
     let outline: Vec<Point> = (0..24).map(|n| found.rim(TAU * f64::from(n) / 24.0)).collect();
     Ok(Scale {
         plane,
-        spread: vec![Part { from: Cause::Scale, share: off.min(1.0) }, HEIGHT],
+        spread: vec![Part { from: Cause::Scale, share: off.min(1.0) }, height(picture, 1.0 / x)],
         graduation: None,
         found: outline.clone(),
         object: outline,

@@ -42,7 +42,7 @@ pub(super) fn ellipse(places: &[(Point, f64)]) -> Option<Ellipse> {
     let mean = |value: fn(Point) -> f64| places.iter().map(|place| place.1 * value(place.0)).sum::<f64>() / weight;
     let middle = Point { x: mean(|at| at.x), y: mean(|at| at.y) };
     let size = (places.iter().map(|place| place.1 * middle.distance(place.0).powi(2)).sum::<f64>() / weight).sqrt();
-    if places.len() < 5 || !(size > 0.0) || !middle.is_finite() {
+    if places.len() < 5 || size.is_nan() || size <= 0.0 || !middle.is_finite() {
         return None;
     }
     let (mut s1, mut s2, mut s3) = ([[0.0; 3]; 3], [[0.0; 3]; 3], [[0.0; 3]; 3]);
@@ -59,8 +59,7 @@ pub(super) fn ellipse(places: &[(Point, f64)]) -> Option<Ellipse> {
     }
     // t = -S3⁻¹ S2ᵀ, M = C1⁻¹ (S1 + S2 t).
     let s3 = inverse(s3)?;
-    let t: [[f64; 3]; 3] =
-        std::array::from_fn(|i| std::array::from_fn(|j| -(0..3).map(|k| s3[i][k] * s2[j][k]).sum::<f64>()));
+    let t: [[f64; 3]; 3] = std::array::from_fn(|i| std::array::from_fn(|j| -(0..3).map(|k| s3[i][k] * s2[j][k]).sum::<f64>()));
     let m: [[f64; 3]; 3] =
         std::array::from_fn(|i| std::array::from_fn(|j| s1[i][j] + (0..3).map(|k| s2[i][k] * t[k][j]).sum::<f64>()));
     let m = [m[2].map(|entry| entry / 2.0), m[1].map(|entry| -entry), m[0].map(|entry| entry / 2.0)];
@@ -72,7 +71,8 @@ pub(super) fn ellipse(places: &[(Point, f64)]) -> Option<Ellipse> {
 /// Eigenvalues of a matrix that are real.
 fn roots(m: [[f64; 3]; 3]) -> Vec<f64> {
     let trace = m[0][0] + m[1][1] + m[2][2];
-    let minors = m[0][0] * m[1][1] - m[0][1] * m[1][0] + m[0][0] * m[2][2] - m[0][2] * m[2][0] + m[1][1] * m[2][2] - m[1][2] * m[2][1];
+    let minors =
+        m[0][0] * m[1][1] - m[0][1] * m[1][0] + m[0][0] * m[2][2] - m[0][2] * m[2][0] + m[1][1] * m[2][2] - m[1][2] * m[2][1];
     let determinant = m[0][0] * (m[1][1] * m[2][2] - m[1][2] * m[2][1]) - m[0][1] * (m[1][0] * m[2][2] - m[1][2] * m[2][0])
         + m[0][2] * (m[1][0] * m[2][1] - m[1][1] * m[2][0]);
     // x³ - trace x² + minors x - determinant, with x = y + trace / 3.

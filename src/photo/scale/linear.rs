@@ -86,3 +86,37 @@ pub(super) fn biweight(residual: f64, reach: f64) -> f64 {
     let share = residual / reach;
     if share.abs() < 1.0 { (1.0 - share * share).powi(2) } else { 0.0 }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_matrix_times_its_inverse_is_one() {
+        let matrix = [[0.0, 2.0, 1.0], [1.0, -3.0, 0.5], [4.0, 0.0, 7.0]];
+        let inverse = inverse(matrix).expect("an inverse");
+        for (i, row) in matrix.iter().enumerate() {
+            let product: [f64; 3] = std::array::from_fn(|j| (0..3).map(|k| row[k] * inverse[k][j]).sum());
+            assert!(product.iter().enumerate().all(|(j, entry)| (entry - f64::from(u8::from(i == j))).abs() < 1e-12));
+        }
+    }
+
+    #[test]
+    fn rows_that_say_the_same_do_not_suffice() {
+        let mut normal = Normal::<2>::new();
+        normal.row([1.0, 2.0], 3.0, 1.0);
+        normal.row([1.0, 2.0], 3.0, 1.0);
+        assert!(normal.solved().is_none());
+        normal.row([1.0, -2.0], -1.0, 1.0);
+        let [x, y] = normal.solved().expect("two unknowns").0;
+        assert!((x - 1.0).abs() < 1e-12 && (y - 1.0).abs() < 1e-12);
+    }
+
+    #[test]
+    fn the_top_of_a_parabola_is_found_between_samples() {
+        let height = |x: f64| 5.0 - (x - 0.3).powi(2);
+        assert!((summit(height(-1.0), height(0.0), height(1.0)) - 0.3).abs() < 1e-12);
+        assert_eq!(summit(1.0, 1.0, 1.0), 0.0);
+        assert_eq!(summit(f64::NAN, 1.0, 0.0), 0.0);
+    }
+}

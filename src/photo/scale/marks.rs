@@ -1,6 +1,6 @@
 //! Two marks and the distance between them: all that is known is one length along one line.
 
-use super::object::{Drift, HEIGHT, Scale, ScaleFault, is_length, unknown_tilt, within};
+use super::object::{Drift, Scale, ScaleFault, height, is_length, unknown_tilt, within};
 use crate::{Cause, Part, Plane, Point, Raster};
 
 /// Both marks together, mm: each is set to a quarter of a millimetre or so (standard deviations, judgement), and a graduation has a width.
@@ -23,14 +23,15 @@ pub(super) fn scale(picture: &Raster, from: Point, to: Point, mm: f64) -> Result
     Ok(Scale {
         plane: plane.ok_or(ScaleFault::Marks)?,
         // A finger's spread in pixels counts too where a millimetre is small.
-        spread: vec![Part { from: Cause::Scale, share: (MARKS_MM / mm).max(2.0 / px).min(1.0) }, HEIGHT],
+        spread: vec![Part { from: Cause::Scale, share: (MARKS_MM / mm).max(2.0 / px).min(1.0) }, height(picture, px / mm)],
         graduation: None,
         found: vec![from, to],
         object: vec![from, to],
         tilt: None,
         drift: Drift {
             from: Point { x: (from.x + to.x) / 2.0, y: (from.y + to.y) / 2.0 },
-            along: Point { x: (to.x - from.x) / px, y: (to.y - from.y) / px },
+            // Marks tell nothing of a tilt along them either.
+            along: Point::default(),
             share: unknown_tilt(picture),
         },
     })

@@ -118,14 +118,20 @@ impl fmt::Display for ScaleFault {
     }
 }
 
-/// Height of the object over the cloth, as a share of the distance to the phone: the standard deviation measured on drawn pictures, where
-/// rulers lie up to some millimetres off the cloth (judgement: real ones do the same).
-pub(super) const HEIGHT: Part = Part { from: Cause::Height, share: 0.007 };
+/// What lies on cloth lies nearer to the phone than the cloth: spread of that height, mm (judgement: rulers from paper to a thick bevel, seams
+/// that stand up themselves; it agrees with the errors of drawn pictures).
+const HEIGHT_MM: f64 = 0.7;
+
+/// What the height of the object over the cloth makes uncertain: height over distance to the phone.
+pub(super) fn height(picture: &Raster, px_mm: f64) -> Part {
+    Part { from: Cause::Height, share: (HEIGHT_MM * px_mm / focal(picture)).clamp(0.0, 1.0) }
+}
 
 /// Spread of tilts among pictures that people take when asked to hold the phone flat, degrees (judgement).
 const TILTS: f64 = 9.0;
-/// Focal length of a phone's main camera as a share of the picture's longer side: 27 mm equivalent over 36 mm (judgement; a crop has more).
-pub(super) const FOCAL: f64 = 0.75;
+/// Focal length as a share of the picture's longer side. 0.75 is a phone's main camera (27 mm over 36 mm equivalent), 1.5 its magnified half;
+/// small things are often taken magnified or cut out (judgement).
+const FOCAL: f64 = 1.1;
 
 /// Standard deviation of the change of scale per pixel across a picture, as a share, when nothing is known about the tilt.
 pub(super) fn unknown_tilt(picture: &Raster) -> f64 {

@@ -2,13 +2,16 @@
 
 use super::comb::{Comb, comb};
 use super::marks;
-use super::object::{Drift, Graduation, HEIGHT, Scale, ScaleFault, focal, unknown_tilt};
-use super::strip::{Axes, Strip};
+use super::object::{Drift, Graduation, Scale, ScaleFault, focal, height, unknown_tilt};
+use super::strip::{Axes, BAND_MM, Strip};
 use super::ticks::{Fit, fitted};
 use crate::{Cause, Part, Plane, Point, Raster};
 
-/// How far a comb must stand out of the spectrum round it to be one (measured on drawn pictures; cloth reaches 2).
+/// How far a comb must stand out of the spectrum round it to be looked at (judgement). Rulers mostly reach hundreds; cloth alone can pass, and
+/// is told apart when each graduation is looked for.
 const LINE: f64 = 3.0;
+/// Most that both marks together can be off, mm.
+const MARKS_OFF: f64 = 1.2;
 /// What the printing of a ruler may be off by, as a share (judgement; EC class II allows 0.03 mm and more in 100).
 const PRINTED: f64 = 0.0005;
 
@@ -22,7 +25,7 @@ pub(super) fn scale(picture: &Raster, from: Point, to: Point, mm: f64) -> Result
 fn read(picture: &Raster, from: Point, to: Point, mm: f64) -> Option<Scale> {
     let px = from.distance(to);
     let px_mm = px / mm;
-    if !(px_mm > 2.0) || px_mm * 3.0 > px {
+    if px_mm <= 2.0 || px_mm * 3.0 > px {
         return None;
     }
     let half = px / 2.0;
@@ -32,14 +35,19 @@ fn read(picture: &Raster, from: Point, to: Point, mm: f64) -> Option<Scale> {
         .into_iter()
         .filter_map(|unit| {
             let comb = comb(&strip, half, mm / unit.mm(), unit.mm())?;
-            Some((comb.line * plausible(mm, unit), unit, comb))
+            Some((comb.line * plausible(mm, unit) * (-0.5 * (comb.bend / 0.08).powi(2)).exp(), unit, comb))
         })
         .filter(|(_, _, comb)| comb.line >= LINE)
         .collect();
     combs.sort_by(|one, other| other.0.total_cmp(&one.0));
     combs.into_iter().find_map(|(_, unit, comb)| {
         let fit = fitted(&strip, half, &comb, prior)?;
-        Some(scale_of(picture, &strip.axes, half, &fit, unit, (from, to)))?
+        let between = fit.n(1.0, 0.0) - fit.n(-1.0, 0.0);
+        let off = (between * unit.mm() - mm).abs();
+        if off.is_nan() || off >= MARKS_OFF {
+            return None;
+        }
+        Some(scale_of(picture, &strip.axes, half, &fit, unit))?
     })
 }
 
@@ -50,7 +58,7 @@ fn plausible(mm: f64, unit: Graduation) -> f64 {
 }
 
 /// From graduations to millimetres, and what is uncertain about it.
-fn scale_of(picture: &Raster, axes: &Axes, half: f64, fit: &Fit, unit: Graduation, marks: (Point, Point)) -> Option<Scale> {
+fn scale_of(picture: &Raster, axes: &Axes, half: f64, fit: &Fit, unit: Graduation) -> Option<Scale> {
     let mm = unit.mm();
     // The line of the graduations, from which millimetres across are counted.
     let v0 = fit.v;
@@ -67,18 +75,25 @@ fn scale_of(picture: &Raster, axes: &Axes, half: f64, fit: &Fit, unit: Graduatio
     };
     let (x, y, w) = (row(along[0], along[1], along[2]), row(side[0], side[1], side[2]), row(weights[0], weights[1], 1.0));
     let plane = Plane::new([x[0], x[1], x[2], y[0], y[1], y[2], w[0], w[1], w[2]])?;
+    let from = axes.place(0.0, v0 * half);
+    let px_mm = plane.px_per_mm(from, from.stepped(axes.along, 1.0));
     let found: Vec<Point> = (fit.ends.0..=fit.ends.1)
         .take(2000)
         .map(|n| axes.place(fit.u(n as f64, v0) * half, v0 * half))
         .filter(|place| place.is_finite())
         .collect();
-    let ends = (*found.first()?, *found.last()?);
-    let from = axes.place(0.0, v0 * half);
+    // The graduations as an outline, half a band wider.
+    let (low, high) = (fit.reach.0 * half - BAND_MM * px_mm / 2.0, fit.reach.1 * half + BAND_MM * px_mm / 2.0);
+    let outline = [(fit.ends.0, low), (fit.ends.1, low), (fit.ends.1, high), (fit.ends.0, high)]
+        .map(|(n, v)| axes.place(fit.u(n as f64, v / half) * half, v));
+    if found.is_empty() || !px_mm.is_finite() || outline.iter().any(|place| !place.is_finite()) {
+        return None;
+    }
     Some(Scale {
         plane,
-        spread: vec![Part { from: Cause::Scale, share: fit.u_pitch.hypot(PRINTED) }, HEIGHT],
+        spread: vec![Part { from: Cause::Scale, share: fit.u_pitch.hypot(PRINTED) }, height(picture, px_mm)],
         graduation: Some(unit),
-        object: vec![ends.0, marks.0, marks.1, ends.1],
+        object: outline.to_vec(),
         found,
         tilt: Some(tilt),
         drift: Drift { from, along: axes.along, share: fit.u_h / half },

@@ -2,23 +2,23 @@
 
 use crate::{Point, Raster};
 
-/// Brightness (0 to 255) of the picture at a place between the centres of pixels.
-pub(super) fn brightness(picture: &Raster, at: Point) -> f32 {
-    let (column, row) = (at.x.floor(), at.y.floor());
-    let (right, down) = ((at.x - column) as f32, (at.y - row) as f32);
-    if !(right + down).is_finite() {
+/// Brightness (0 to 255) of the picture at a place, between the centres of pixels only in the direction that runs with the ruler: across it a
+/// graduation is the same for many pixels, and half the pixels are read.
+fn brightness(picture: &Raster, at: Point, level: bool) -> f32 {
+    if !at.is_finite() {
         return 0.0;
     }
     // 3, 6, 1 of 10: near enough to luma, and whole numbers are quick.
     let luma = |x: isize, y: isize| {
         let [r, g, b] = picture.pixel(x, y);
-        (3 * u32::from(r) + 6 * u32::from(g) + u32::from(b)) as f32
+        (3 * u32::from(r) + 6 * u32::from(g) + u32::from(b)) as f32 / 10.0
     };
-    let (x, y) = (column as isize, row as isize);
-    let (xx, yy) = (x.saturating_add(1), y.saturating_add(1));
-    let top = luma(x, y) * (1.0 - right) + luma(xx, y) * right;
-    let bottom = luma(x, yy) * (1.0 - right) + luma(xx, yy) * right;
-    (top * (1.0 - down) + bottom * down) / 10.0
+    let (run, rest) = if level { (at.x, at.y) } else { (at.y, at.x) };
+    let (whole, other) = (run.floor(), (rest + 0.5).floor() as isize);
+    let (part, one) = ((run - whole) as f32, whole as isize);
+    let next = one.saturating_add(1);
+    let (before, after) = if level { (luma(one, other), luma(next, other)) } else { (luma(other, one), luma(other, next)) };
+    before * (1.0 - part) + after * part
 }
 
 /// Where along and across a ruler lies in the picture: `u` pixels along from the middle between the marks, `v` pixels across.
@@ -49,12 +49,16 @@ pub(super) struct Strip {
     pub(super) wide: f64,
     /// Brightness of each band, slow changes along it taken out.
     pub(super) bands: Vec<Vec<f32>>,
+    /// The same with its liveliness made equal: faint graduations count like strong ones, and cloth no more than they do.
+    pub(super) even: Vec<Vec<f32>>,
 }
 
 /// Half a millimetre wide: ticks that lean by half their length stay narrow in it.
-const BAND_MM: f64 = 0.5;
+pub(super) const BAND_MM: f64 = 0.5;
 /// Bands on each side of the line between the marks: 5.5 mm, as far as long graduations go.
 const BANDS: usize = 11;
+/// Liveliness of nothing at all: the noise of a picture, in steps of brightness.
+const NOISE: f32 = 1.0;
 /// The finest that is needed along, samples a millimetre.
 const FINEST: f64 = 12.0;
 
@@ -74,8 +78,9 @@ impl Strip {
         let wide = (BAND_MM * px_mm).max(1.0);
         let rows = (wide.round() as usize).clamp(1, 6);
         let cells = (step.round() as usize).clamp(1, 2);
+        let level = axes.along.x.abs() > axes.along.y.abs();
         let share = 1.0 / (rows * cells) as f32;
-        let bands = (0..=2 * BANDS)
+        let bands: Vec<Vec<f32>> = (0..=2 * BANDS)
             .map(|band| {
                 let v = (band as f64 - BANDS as f64) * wide;
                 let raw: Vec<f32> = (0..columns)
@@ -86,7 +91,7 @@ impl Strip {
                             let v = v + ((row as f64 + 0.5) / rows as f64 - 0.5) * wide;
                             for cell in 0..cells {
                                 let u = u + ((cell as f64 + 0.5) / cells as f64 - 0.5) * step;
-                                sum += brightness(picture, axes.place(u, v));
+                                sum += brightness(picture, axes.place(u, v), level);
                             }
                         }
                         sum * share
@@ -96,7 +101,15 @@ impl Strip {
                 raw.iter().zip(&smooth).map(|(value, mean)| value - mean).collect()
             })
             .collect();
-        Strip { axes, first: low, step, wide, bands }
+        let even = bands
+            .iter()
+            .map(|band| {
+                let squares: Vec<f32> = band.iter().map(|value| value * value).collect();
+                let power = boxed(&squares, (8.8 * tick_px / step).round() as usize);
+                band.iter().zip(&power).map(|(value, power)| value / (power.sqrt() + NOISE)).collect()
+            })
+            .collect();
+        Strip { axes, first: low, step, wide, bands, even }
     }
 
     /// How far across a band lies, pixels.
@@ -113,7 +126,7 @@ impl Strip {
     pub(super) fn at(&self, band: usize, u: f64) -> Option<f32> {
         let column = (u - self.first) / self.step;
         let whole = column.floor();
-        if !(whole >= 0.0) {
+        if whole.is_nan() || whole < 0.0 {
             return None;
         }
         let (index, part) = (whole as usize, (column - whole) as f32);

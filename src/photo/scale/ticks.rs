@@ -32,7 +32,7 @@ impl Fit {
     }
 
     /// Which graduation lies there, not whole in between.
-    fn n(&self, u: f64, v: f64) -> f64 {
+    pub(super) fn n(&self, u: f64, v: f64) -> f64 {
         (self.a[0] + self.a[1] * u + self.a[2] * v) / (1.0 + self.g * u + self.h * v)
     }
 
@@ -57,8 +57,10 @@ const PLACES: usize = 21;
 const SHIFTS: usize = 6;
 /// Likeness (correlation) with the mean graduation that counts as found.
 const LIKE: f64 = 0.6;
-/// Errors of neighbouring bands are not independent (the camera's own smoothing, compression): their uncertainty is taken this much larger.
-/// Set so that errors on drawn pictures fit it.
+/// Share of the graduations between the first and the last that must be found.
+const FILLED: f64 = 0.6;
+/// Errors of neighbouring bands are not independent (the camera's own smoothing, compression): their uncertainty is taken this much larger
+/// (judgement).
 const TIED: f64 = 2.0;
 
 /// Fits the plane, beginning from a comb. `prior` is the standard deviation of `g` and `h` among pictures. None when too few are found.
@@ -94,9 +96,18 @@ pub(super) fn fitted(strip: &Strip, half: f64, comb: &Comb, prior: f64) -> Optio
         let typical = mean.iter().map(|value| value * value).sum::<f64>().sqrt();
         hits.clear();
         let shifts = if round < 2 { SHIFTS } else { 4 };
-        let mut take = |band: usize, hits: &mut Vec<Hit>, fit: &Fit| -> bool {
+        let take = |band: usize, hits: &mut Vec<Hit>, fit: &Fit| -> bool {
             let found = in_band(strip, half, fit, band, (low, high), &mean, typical, shifts);
-            let good = is_comb(fit, &found);
+            let good = is_comb(
+                fit,
+                &found,
+                match round {
+                    // At first the comb is not bent quite right; what it was found in is taken.
+                    0 => 0.14,
+                    1 => 0.1,
+                    _ => 0.05,
+                },
+            );
             if good {
                 hits.extend(found);
             }
@@ -126,6 +137,13 @@ pub(super) fn fitted(strip: &Strip, half: f64, comb: &Comb, prior: f64) -> Optio
     }
     let ends = hits.iter().fold((f64::MAX, f64::MIN), |ends, hit| (ends.0.min(hit.n), ends.1.max(hit.n)));
     let reach = hits.iter().fold((f64::MAX, f64::MIN), |ends, hit| (ends.0.min(hit.v), ends.1.max(hit.v)));
+    // Another comb that shares every second or third line with this one would leave the others empty.
+    let mut whole: Vec<i64> = hits.iter().map(|hit| hit.n as i64).collect();
+    whole.sort_unstable();
+    whole.dedup();
+    if (whole.len() as f64) < FILLED * (ends.1 - ends.0 + 1.0) {
+        return None;
+    }
     fit.ends = (ends.0 as i64, ends.1 as i64);
     fit.reach = reach;
     Some(fit)
@@ -143,7 +161,7 @@ fn window<const N: usize>(
     let v = strip.v(band) / half;
     let u = fit.u(n, v);
     let pitch = fit.pitch(u, v);
-    if !u.is_finite() || !(pitch > 0.0) {
+    if !u.is_finite() || pitch.is_nan() || pitch <= 0.0 {
         return None;
     }
     let mut values = [0.0; N];
@@ -225,12 +243,12 @@ fn in_band(
 }
 
 /// Whether what was found in a band lies where the comb says, closer than chance would have it.
-fn is_comb(fit: &Fit, hits: &[Hit]) -> bool {
+fn is_comb(fit: &Fit, hits: &[Hit], most: f64) -> bool {
     if hits.len() < 4 {
         return false;
     }
     let squares: f64 = hits.iter().map(|hit| (fit.n(hit.u, hit.v) - hit.n).powi(2)).sum();
-    (squares / hits.len() as f64).sqrt() < 0.11
+    (squares / hits.len() as f64).sqrt() < most
 }
 
 /// Weighted, robust least squares of the five unknowns.

@@ -4,10 +4,10 @@ use serde::{Deserialize, Serialize};
 
 use crate::{Point, Raster, Scale};
 
-use super::pitch::{Candidate, Lines, neighbours_alike, turns};
+use super::pitch::{Candidate, Lines, neighbours_alike};
 use super::place::{self, Placed};
 use super::refusal::{SeamRefusal, Signs};
-use super::signal::Bank;
+use super::signal::{Bank, unwarped};
 use super::strip::{Path, Strip};
 use super::track;
 
@@ -77,6 +77,9 @@ pub struct SeamCount {
 const LONGEST: f64 = 1500.0;
 const MOST_SAMPLES: f64 = 6000.0;
 
+/// How far beyond the marks stitches are looked for, mm.
+const BEYOND: f64 = 2.0;
+
 /// A reading of one candidate.
 struct Reading {
     candidate: Candidate,
@@ -94,6 +97,10 @@ pub fn count(picture: &Raster, from: Point, to: Point, scale: &Scale, said: Said
     if !(length > 1.0 && length < LONGEST && px_per_mm.is_finite() && px_per_mm > 0.0) {
         return Err(SeamRefusal::Marks);
     }
+    // Marks are set by hand: a stitch that ends just outside them is wanted too.
+    let beyond = BEYOND / length;
+    let (dx, dy) = (beyond * (end.x - start.x), beyond * (end.y - start.y));
+    let (start, end) = (Point { x: start.x - dx, y: start.y - dy }, Point { x: end.x + dx, y: end.y + dy });
     let coarse = 8.0_f64.min(MOST_SAMPLES / length);
     let straight = Path::straight(start, end, 1.0 / coarse);
     if straight.places.len() < 16 {
@@ -102,7 +109,7 @@ pub fn count(picture: &Raster, from: Point, to: Point, scale: &Scale, said: Said
     let half = (0.13 * length + 1.5).clamp(4.2, 12.0) as f32;
     let (low, high) = free_of(scale, &straight, half);
     let wide = Strip::read(picture, plane, &straight, low, high, coarse as f32);
-    let seam = track::seam(&wide, (high.min(-low) - 1.2).max(0.4));
+    let seam = track::seam(&wide, (low + 1.2, high - 1.2));
     let per_mm = px_per_mm.clamp(6.0, 14.0).min(MOST_SAMPLES / length);
     let path = track::followed(&straight, &seam, 1.0 / per_mm);
     if path.places.len() < 16 {
@@ -112,10 +119,13 @@ pub fn count(picture: &Raster, from: Point, to: Point, scale: &Scale, said: Said
     let bank = Bank::of(&strip);
     let samples = bank.samples();
     let finest = 0.42 * (px_per_mm / per_mm) as f32;
+    let warp = warp(&bank, finest);
+    let bank = if warp == 0.0 { bank } else { bank.warped(warp) };
     let mut lines = Lines::of(&bank, finest).ok_or(SeamRefusal::TooFew { stitches: (length / 2.5) as usize })?;
+    let clean = lines.cleaned(&bank);
     let (candidates, peaks) = lines.candidates(samples);
     let mut readings: Vec<Reading> =
-        candidates.iter().filter_map(|candidate| reading(&bank, &mut lines, *candidate, true)).collect();
+        candidates.iter().filter_map(|candidate| reading(&bank, &clean, &mut lines, *candidate, true)).collect();
     readings.sort_by(|a, b| b.merit.total_cmp(&a.merit));
     let first = readings.first().ok_or(SeamRefusal::NoSeam)?;
     let wanted = match said {
@@ -128,10 +138,12 @@ pub fn count(picture: &Raster, from: Point, to: Point, scale: &Scale, said: Said
         None => readings.swap_remove(0),
         Some(frequency) => {
             let candidate = Candidate { frequency, line: lines.near(frequency, samples), score: 0.0 };
-            reading(&bank, &mut lines, candidate, false).ok_or(SeamRefusal::NoSeam)?
+            reading(&bank, &clean, &mut lines, candidate, false).ok_or(SeamRefusal::NoSeam)?
         }
     };
     let signs = signs(&best, &lines, &peaks, &seam, px_per_mm / per_mm);
+    let mut best = best;
+    best.placed.ends.iter_mut().for_each(|end| *end = unwarped(*end, samples, warp));
     if said == Said::Nothing {
         refuse(&signs, &best, &peaks, per_mm, f64::from(seam.sagitta) / length)?;
     } else if best.placed.count() < 3 {
@@ -169,21 +181,37 @@ fn free_of(scale: &Scale, straight: &Path, half: f32) -> (f32, f32) {
     (low, high)
 }
 
+/// How strongly the pitch changes along the seam as it does in perspective, where that makes the strongest line much stronger.
+fn warp(bank: &Bank, finest: f32) -> f32 {
+    let brief = bank.brief();
+    let strongest = |bank: &Bank| Lines::of(bank, finest).map_or(0.0, |lines| lines.strongest());
+    let plain = strongest(&brief);
+    let (mut best, mut found) = (1.3 * plain, 0.0);
+    for warp in [-0.1, -0.07, -0.045, -0.025, 0.025, 0.045, 0.07, 0.1] {
+        let line = strongest(&brief.warped(warp));
+        if line > best {
+            (best, found) = (line, warp);
+        }
+    }
+    found
+}
+
 /// Places the stitches of a candidate; unless it was said by the person, an octave too high is brought down.
-fn reading(bank: &Bank, lines: &mut Lines, candidate: Candidate, guarded: bool) -> Option<Reading> {
+fn reading(bank: &Bank, clean: &[Vec<f32>], lines: &mut Lines, candidate: Candidate, guarded: bool) -> Option<Reading> {
     let samples = bank.samples();
     let mut candidate = candidate;
-    let mut signal = lines.joined(bank, candidate.frequency);
-    let mut neighbours = neighbours_alike(bank, lines, &turns(&signal, candidate.frequency));
+    let signal = lines.joined(bank, candidate.frequency);
+    let mut placed = place::stitches(&signal, &bank.thread, candidate.frequency, BEYOND as f32 * bank.per_mm)?;
+    let mut neighbours = neighbours_alike(clean, lines, &placed);
+    let below = lines.near(0.5 * candidate.frequency, samples) / candidate.line.max(1e-9);
     if guarded && lines.allows(0.5 * candidate.frequency) {
-        let below = lines.near(0.5 * candidate.frequency, samples) / candidate.line.max(1e-9);
         if (below > 0.35 && neighbours < 0.45) || (below > 0.15 && neighbours < -0.2) {
             candidate.frequency *= 0.5;
-            signal = lines.joined(bank, candidate.frequency);
+            let signal = lines.joined(bank, candidate.frequency);
+            placed = place::stitches(&signal, &bank.thread, candidate.frequency, BEYOND as f32 * bank.per_mm)?;
             neighbours = 0.3;
         }
     }
-    let placed = place::stitches(&signal, &bank.thread, candidate.frequency)?;
     let off = placed.pitch() * candidate.frequency - 1.0;
     let merit = candidate.line.max(0.0).sqrt()
         * placed.likeness.max(0.0).powi(2)
@@ -197,19 +225,24 @@ fn signs(best: &Reading, lines: &Lines, peaks: &[Candidate], seam: &track::Track
     let harmonic = |frequency: f32| {
         [0.5, 1.0, 1.5, 2.0, 3.0, 4.0, 5.0].iter().any(|times| (frequency / (times * candidate.frequency) - 1.0).abs() < 0.06)
     };
-    let rival = peaks.iter().filter(|peak| !harmonic(peak.frequency)).map(|peak| peak.line).fold(0.0, f32::max);
+    let near = |peak: &&Candidate| (peak.frequency / candidate.frequency - 1.0).abs() < 0.15;
+    let strongest = |peaks: Vec<&Candidate>| peaks.iter().map(|peak| peak.line).fold(0.0, f32::max) / candidate.line.max(1e-6);
+    // A multiple much stronger than the line itself is more than its overtone.
+    let others = || peaks.iter().filter(|peak| !harmonic(peak.frequency) || peak.line > 3.0 * candidate.line);
     let thirds = placed.thirds();
-    let (least, most) = (thirds.iter().copied().fold(f32::MAX, f32::min), thirds.iter().copied().fold(f32::MIN, f32::max));
+    let (slope, bend) = (thirds[2] - thirds[0], thirds[0] - 2.0 * thirds[1] + thirds[2]);
     Signs {
         stitches: placed.count(),
         px_per_stitch: placed.pitch() * px_per_sample as f32,
         line: lines.strongest(),
         likeness: placed.likeness,
-        rival: rival / candidate.line.max(1e-6),
+        rival: strongest(others().filter(|peak| !near(peak)).collect()),
+        near: strongest(others().filter(near).collect()),
         neighbours: *neighbours,
         drift: (placed.by_phase - placed.count() as f32).abs(),
         strength: seam.strength,
-        thirds: (most - least) / placed.pitch().max(1e-6),
+        thirds: (0.3 * slope.abs() + 0.5 * bend.abs()) / placed.pitch().max(1e-6),
+        off: (placed.pitch() * candidate.frequency - 1.0).abs(),
     }
 }
 
@@ -224,7 +257,7 @@ fn refuse(signs: &Signs, best: &Reading, peaks: &[Candidate], per_mm: f64, bow: 
     if bow > 0.135 {
         return Err(SeamRefusal::Bends);
     }
-    if signs.line < 4.0 || signs.strength < 0.2 {
+    if signs.line < 0.5 || signs.strength < 0.2 {
         return Err(SeamRefusal::NoSeam);
     }
     if signs.likeness < 0.65 {

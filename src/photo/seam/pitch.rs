@@ -2,6 +2,7 @@
 
 use realfft::num_complex::Complex;
 
+use super::place::{BINS, Placed, piece};
 use super::signal::Bank;
 use super::spectrum::{Fourier, dilated, hann, median, moving_mean, power, top};
 
@@ -138,13 +139,28 @@ impl Lines {
         (kept, peaks)
     }
 
+    /// The profiles of the seam with what the cloth shows too held back.
+    pub(super) fn cleaned(&mut self, bank: &Bank) -> Vec<Vec<f32>> {
+        let samples = bank.samples();
+        let mut clean = Vec::with_capacity(bank.seam.len());
+        for (profile, own) in bank.seam.iter().zip(&self.own) {
+            let mut spectrum = self.fourier.spectrum(profile.iter().copied());
+            spectrum.iter_mut().zip(own).for_each(|(value, own)| *value *= *own);
+            clean.push(self.fourier.signal(spectrum, samples));
+        }
+        clean
+    }
+
     /// One profile that shows the stitches best: the bands of the seam brought into step with each other at this frequency, with what the
     /// cloth shows too held back.
     pub(super) fn joined(&mut self, bank: &Bank, frequency: f32) -> Vec<f32> {
         let weights = in_step(bank, &self.floor, frequency);
         let half = self.strength.len();
         let mut sum = vec![Complex::new(0.0, 0.0); half];
+        // Near the line, as wide as the line itself is: an uneven seam spreads it, an even one leaves the rest to the cloth.
         let near = 0.13 * frequency;
+        let wide = dilated(&self.strength, (0.7 * self.bins / bank.samples() as f32) as usize);
+        let line = self.near(frequency, bank.samples()).max(1e-6);
         for ((profile, own), (weight, floor)) in bank.seam.iter().zip(&self.own).zip(weights.iter().zip(&self.floor)) {
             let spectrum = self.fourier.spectrum(profile.iter().copied());
             let scale = weight.conj() / floor.sqrt();
@@ -152,7 +168,7 @@ impl Lines {
                 let at = bin as f32 / self.bins;
                 let mut gain = own[bin];
                 if (at - frequency).abs() < near && !self.cloth[bin] {
-                    gain = gain.max(0.6);
+                    gain = gain.max(0.6 * (wide[bin] / line).min(1.0).sqrt());
                 }
                 if at > 3.6 * frequency {
                     gain *= 0.3;
@@ -248,28 +264,35 @@ pub(super) fn turns(signal: &[f32], frequency: f32) -> Vec<f32> {
     turns
 }
 
-/// How alike neighbouring stitches are, -1 to 1: all profiles folded over two periods, one half against the other. Where it is low, the true
-/// period is twice as long.
-pub(super) fn neighbours_alike(bank: &Bank, floor_of: &Lines, turns: &[f32]) -> f32 {
-    const BINS: usize = 20;
-    let (mut both, mut first, mut second) = (0.0_f32, 0.0_f32, 0.0_f32);
-    for (profile, floor) in bank.seam.iter().zip(&floor_of.floor) {
-        let (mut sums, mut counts) = ([0.0_f32; 2 * BINS], [0.0_f32; 2 * BINS]);
-        for (value, turn) in profile.iter().zip(turns) {
-            let bin = ((turn / 2.0).rem_euclid(1.0) * (2 * BINS) as f32) as usize % (2 * BINS);
-            sums[bin] += value;
-            counts[bin] += 1.0;
+/// How alike neighbouring stitches are, -1 to 1: the mean of the odd ones against the mean of the even ones in all profiles, with what chance adds
+/// to their difference taken off. Where it is low, the true period is twice as long.
+pub(super) fn neighbours_alike(clean: &[Vec<f32>], lines: &Lines, placed: &Placed) -> f32 {
+    let (mut common, mut apart) = (0.0_f32, 0.0_f32);
+    for (profile, floor) in clean.iter().zip(&lines.floor) {
+        let mut sums = [[0.0_f32; BINS]; 2];
+        let mut squares = [0.0_f32; 2];
+        let mut counts = [0.0_f32; 2];
+        for (n, (pair, double)) in placed.ends.windows(2).zip(&placed.double).enumerate() {
+            if *double {
+                continue;
+            }
+            let mut piece = piece(profile, pair[0], pair[1]);
+            let mean = piece.iter().sum::<f32>() / BINS as f32;
+            piece.iter_mut().for_each(|value| *value -= mean);
+            sums[n % 2].iter_mut().zip(piece).for_each(|(sum, value)| *sum += value);
+            squares[n % 2] += piece.iter().map(|value| value * value).sum::<f32>();
+            counts[n % 2] += 1.0;
         }
-        let folded: Vec<f32> = sums.iter().zip(counts).map(|(sum, count)| if count > 0.0 { sum / count } else { 0.0 }).collect();
-        let (one, other) = folded.split_at(BINS);
-        let mean = |half: &[f32]| half.iter().sum::<f32>() / BINS as f32;
-        let (m, k) = (mean(one), mean(other));
-        for (a, b) in one.iter().zip(other) {
-            both += (a - m) * (b - k) / floor;
-            first += (a - m) * (a - m) / floor;
-            second += (b - k) * (b - k) / floor;
+        if counts[0] < 2.0 || counts[1] < 2.0 {
+            continue;
         }
+        let means = [0, 1].map(|k| sums[k].map(|sum| sum / counts[k]));
+        let size = [0, 1].map(|k| means[k].iter().map(|value| value * value).sum::<f32>());
+        let chance = [0, 1].map(|k| ((squares[k] / counts[k] - size[k]) / (counts[k] - 1.0)).max(0.0));
+        let together: f32 = means[0].iter().zip(means[1]).map(|(a, b)| a * b).sum();
+        common += together / floor;
+        apart += (0.5 * (size[0] + size[1]) - together - 0.5 * (chance[0] + chance[1])) / floor;
     }
-    let size = (first * second).sqrt();
-    if size > 0.0 { both / size } else { 0.0 }
+    let all = common.abs() + apart.max(0.0);
+    if all > 0.0 { common / all } else { 0.0 }
 }

@@ -1,10 +1,13 @@
 //! Each stitch put in its place: the mean stitch is learnt and laid along the seam so that it fits best.
 
 use super::pitch::turns;
-use super::spectrum::{between, top};
+use super::spectrum::{between, median, top};
+
+/// Cost of a piece that is longer or shorter than the period, times the square of the share: before the seam's own evenness is known.
+const STIFF: f32 = 5.0;
 
 /// Points of the mean stitch.
-const BINS: usize = 20;
+pub(super) const BINS: usize = 20;
 
 /// Places a period where a stitch may begin.
 const GRID: usize = 24;
@@ -57,7 +60,7 @@ impl Placed {
 }
 
 /// Lays stitches of about one period along a signal (of spread one); `thread` is low where a stitch ends.
-pub(super) fn stitches(signal: &[f32], thread: &[f32], frequency: f32) -> Option<Placed> {
+pub(super) fn stitches(signal: &[f32], thread: &[f32], frequency: f32, margin: f32) -> Option<Placed> {
     let period = 1.0 / frequency;
     if signal.len() < (3.0 * period) as usize || period < 3.0 {
         return None;
@@ -69,16 +72,18 @@ pub(super) fn stitches(signal: &[f32], thread: &[f32], frequency: f32) -> Option
         (0..BINS).map(|n| fold[(n + start) % BINS]).collect()
     };
     let mut laid = (Vec::new(), Vec::new());
+    let mut stiff = STIFF;
     for _ in 0..3 {
         shape(&mut template);
-        laid = walk(signal, &template, period)?;
+        laid = walk(signal, &template, period, margin, stiff)?;
+        stiff = stiffness(&laid.0, &laid.1, period);
         template = learnt(signal, &laid.0, &laid.1)?;
     }
     shape(&mut template);
     let (ends, double) = laid;
     let (ends, jitter) = settled(signal, &template, &ends, period);
     let mut placed = Placed { ends, double, period, likeness: 0.0, by_phase: 0.0, jitter };
-    trim(&mut placed, signal.len());
+    trim(&mut placed, signal, &template);
     if placed.double.is_empty() {
         return None;
     }
@@ -113,7 +118,7 @@ fn shape(template: &mut [f32]) {
 }
 
 /// The signal between two places at the points of the mean stitch.
-fn piece(signal: &[f32], from: f32, to: f32) -> [f32; BINS] {
+pub(super) fn piece(signal: &[f32], from: f32, to: f32) -> [f32; BINS] {
     std::array::from_fn(|n| between(signal, from + (n as f32 + 0.5) / BINS as f32 * (to - from)))
 }
 
@@ -122,7 +127,7 @@ fn fit(piece: &[f32], template: &[f32]) -> f32 {
 }
 
 /// The best chain of pieces along the signal (dynamic programming).
-fn walk(signal: &[f32], template: &[f32], period: f32) -> Option<(Vec<f32>, Vec<bool>)> {
+fn walk(signal: &[f32], template: &[f32], period: f32, margin: f32, stiff: f32) -> Option<(Vec<f32>, Vec<bool>)> {
     let cell = period / GRID as f32;
     let cells = ((signal.len() - 1) as f32 / cell) as usize;
     // On the grid, so that a piece is read without drawing between samples again.
@@ -131,11 +136,11 @@ fn walk(signal: &[f32], template: &[f32], period: f32) -> Option<(Vec<f32>, Vec<
     let lengths: Vec<(usize, f32, f32, bool)> = (half..=GRID + half)
         .map(|cells| {
             let share = cells as f32 / GRID as f32;
-            (cells, share, -2.2 * (share - 1.0).powi(2), false)
+            (cells, share, -stiff * (share - 1.0).powi(2), false)
         })
         .chain((42..=55).map(|cells| {
             let share = cells as f32 / GRID as f32;
-            (cells, share, -0.25 - 2.2 * (share - 2.0).powi(2), true)
+            (cells, share, -0.25 - stiff * (share - 2.0).powi(2), true)
         }))
         .collect();
     let readers: Vec<[(usize, f32); BINS]> = lengths
@@ -148,7 +153,7 @@ fn walk(signal: &[f32], template: &[f32], period: f32) -> Option<(Vec<f32>, Vec<
         })
         .collect();
     // A chain may begin within the first period or so, and end within the last.
-    let slack = GRID + GRID / 4;
+    let slack = (GRID + GRID / 4 + (margin / cell) as usize).min(cells / 3);
     let mut best = vec![f32::MIN; cells + 1];
     let mut way: Vec<Option<(usize, bool)>> = vec![None; cells + 1];
     best.iter_mut().take(slack.min(cells)).for_each(|value| *value = 0.0);
@@ -188,6 +193,14 @@ fn walk(signal: &[f32], template: &[f32], period: f32) -> Option<(Vec<f32>, Vec<
     ends.reverse();
     double.reverse();
     (!double.is_empty()).then_some((ends, double))
+}
+
+/// An even seam's stitches may be bent less than an uneven one's, so that a few that are hard to see do not lead astray.
+fn stiffness(ends: &[f32], double: &[bool], period: f32) -> f32 {
+    let lengths = || ends.windows(2).zip(double).filter(|(_, double)| !**double).map(|(pair, _)| (pair[1] - pair[0]) / period);
+    let usual = median(lengths());
+    let spread = 1.4826 * median(lengths().map(|length| (length - usual).abs()));
+    (0.03 / (spread * spread + 0.0025)).clamp(3.0, 10.0)
 }
 
 /// The mean of the pieces.
@@ -238,7 +251,8 @@ fn settled(signal: &[f32], template: &[f32], ends: &[f32], period: f32) -> (Vec<
 }
 
 /// Takes away a first or last piece that touches the end of the strip and is of another length than the others.
-fn trim(placed: &mut Placed, samples: usize) {
+fn trim(placed: &mut Placed, signal: &[f32], template: &[f32]) {
+    let samples = signal.len();
     let mut lengths = placed.lengths();
     if lengths.len() < 4 {
         return;
@@ -247,14 +261,26 @@ fn trim(placed: &mut Placed, samples: usize) {
     let usual = lengths[lengths.len() / 2];
     let margin = 0.06 * placed.period;
     let odd = |length: f32| (length / usual - 1.0).abs() > 0.07;
-    if placed.ends[0] <= margin && odd(placed.ends[1] - placed.ends[0]) {
-        placed.ends.remove(0);
-        placed.double.remove(0);
+    // A piece where the seam has ended is like no stitch.
+    let unlike = |from: f32, to: f32| fit(&piece(signal, from, to), template) < 0.4;
+    while placed.double.len() > 4 {
+        let (from, to) = (placed.ends[0], placed.ends[1]);
+        if placed.double[0] || unlike(from, to) || (from <= margin && odd(to - from)) {
+            placed.ends.remove(0);
+            placed.double.remove(0);
+        } else {
+            break;
+        }
     }
-    let last = placed.ends.len() - 1;
-    if placed.ends[last] >= samples as f32 - 1.0 - margin && odd(placed.ends[last] - placed.ends[last - 1]) {
-        placed.ends.pop();
-        placed.double.pop();
+    while placed.double.len() > 4 {
+        let last = placed.double.len() - 1;
+        let (from, to) = (placed.ends[last], placed.ends[last + 1]);
+        if placed.double[last] || unlike(from, to) || (to >= samples as f32 - 1.0 - margin && odd(to - from)) {
+            placed.ends.pop();
+            placed.double.pop();
+        } else {
+            break;
+        }
     }
 }
 

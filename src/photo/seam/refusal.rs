@@ -77,14 +77,18 @@ pub(super) struct Signs {
     pub(super) likeness: f32,
     /// Strongest line that is no multiple or part of this one, as a share of it.
     pub(super) rival: f32,
+    /// The same within 15 % of it, where an uneven seam splits its own line.
+    pub(super) near: f32,
     /// How alike neighbouring stitches are.
     pub(super) neighbours: f32,
     /// Stitches by which phase and placing differ.
     pub(super) drift: f32,
     /// How clearly the seam stands out from the cloth.
     pub(super) strength: f32,
-    /// By how much the pitch of the three thirds differs, as a share.
+    /// By how much the pitch of the three thirds differs, as a share; a steady change counts less.
     pub(super) thirds: f32,
+    /// By how much the pitch placed differs from that of the line, as a share.
+    pub(super) off: f32,
 }
 
 impl Signs {
@@ -92,11 +96,14 @@ impl Signs {
     pub(super) fn doubt(&self) -> f32 {
         let likeness = self.likeness.clamp(0.01, 0.995);
         let alike = 1.0 - (1.0 - self.neighbours) * (self.stitches as f32 / 16.0).min(1.0);
-        let z = 2.53 - 1.34 * (likeness / (1.0 - likeness)).ln() + 3.17 * self.rival.min(1.5) - 1.03 * alike
-            + 0.98 * self.drift.min(2.0)
-            - 1.19 * self.strength.max(0.1).ln()
-            - 0.37 * (self.px_per_stitch / 14.0).ln().min(0.0)
-            + 5.5 * self.thirds.min(0.5);
+        let z = 3.23 - 0.5 * (likeness / (1.0 - likeness)).ln() + 0.84 * self.rival.min(1.5) + 2.8 * self.near.min(1.0)
+            - 0.76 * alike
+            + 1.54 * self.drift.min(2.0)
+            - 2.77 * self.strength.max(0.1).ln()
+            - 0.63 * self.line.max(0.1).ln().min(3.5)
+            - 1.07 * (self.px_per_stitch / 14.0).ln().min(0.0)
+            + 38.0 * self.off.min(0.2)
+            - 3.81 * (self.stitches as f32 / 12.0).ln().min(0.0);
         1.0 / (1.0 + (-z).exp())
     }
 }

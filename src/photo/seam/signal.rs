@@ -1,6 +1,6 @@
 //! Profiles along the seam: brightness and thread colour in bands across it, and the same of the bare cloth on both sides.
 
-use super::spectrum::{moving_mean, without_slow};
+use super::spectrum::{between, moving_mean, without_slow};
 use super::strip::Strip;
 
 /// Bands across the seam, mm from its line.
@@ -65,10 +65,45 @@ impl Bank {
         Bank { per_mm, seam, sides: [both(&before), both(&FLANKS)], thread }
     }
 
+    /// The widest band of the seam and the mean of each side, in both kinds: enough to judge a warp by.
+    pub(super) fn brief(&self) -> Bank {
+        let half = BANDS.len();
+        let mean = |profiles: &[Vec<f32>]| -> Vec<f32> {
+            (0..self.samples()).map(|n| profiles.iter().map(|profile| profile[n]).sum::<f32>() / profiles.len() as f32).collect()
+        };
+        let side = |side: &Vec<Vec<f32>>| vec![mean(&side[..FLANKS.len()]), mean(&side[FLANKS.len()..])];
+        Bank {
+            per_mm: self.per_mm,
+            seam: vec![self.seam[half - 1].clone(), self.seam[2 * half - 1].clone()],
+            sides: [side(&self.sides[0]), side(&self.sides[1])],
+            thread: self.thread.clone(),
+        }
+    }
+
+    /// The same profiles as they would lie were the far end of the seam as near as its near end: read at `warped` places.
+    pub(super) fn warped(&self, warp: f32) -> Bank {
+        let samples = self.samples();
+        let places: Vec<f32> = (0..samples).map(|n| unwarped(n as f32, samples, warp)).collect();
+        let read = |profile: &Vec<f32>| places.iter().map(|at| between(profile, *at)).collect::<Vec<f32>>();
+        Bank {
+            per_mm: self.per_mm,
+            seam: self.seam.iter().map(read).collect(),
+            sides: [self.sides[0].iter().map(read).collect(), self.sides[1].iter().map(read).collect()],
+            thread: read(&self.thread),
+        }
+    }
+
     /// Samples along the seam.
     pub(super) fn samples(&self) -> usize {
         self.thread.len()
     }
+}
+
+/// The sample of the picture's profile that lies at sample `at` of a warped one (a projective map of the line to itself that keeps its ends).
+pub(super) fn unwarped(at: f32, samples: usize, warp: f32) -> f32 {
+    let half = 0.5 * (samples.max(2) - 1) as f32;
+    let y = at / half - 1.0;
+    ((y - warp) / (1.0 - warp * y) + 1.0) * half
 }
 
 /// The direction of colour that parts thread from cloth best (Fisher's linear discriminant, with a floor for noise).

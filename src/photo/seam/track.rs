@@ -25,11 +25,11 @@ struct Ridge {
 }
 
 /// Finds the line in a strip along the straight line between the marks, or the row in it nearest to `v` = 0.
-pub(super) fn seam(strip: &Strip, reach: f32) -> Track {
+pub(super) fn seam(strip: &Strip, reach: (f32, f32)) -> Track {
     let ridge = Ridge::of(strip);
     let length = strip.columns as f32 / strip.per_mm;
     let row = |v: f32| (((v - strip.first) * strip.per_mm).round().max(0.0) as usize).min(strip.rows - 1);
-    let bow_limit = (0.13 * length).min(reach);
+    let (low, high) = ((-0.13 * length).max(reach.0), (0.13 * length).min(reach.1));
     let stations: Vec<(usize, f32)> = (0..STATIONS)
         .map(|n| (n as f32 + 0.5) / STATIONS as f32)
         .map(|q| (((q * strip.columns as f32) as usize).min(strip.columns - 1), q))
@@ -47,16 +47,15 @@ pub(super) fn seam(strip: &Strip, reach: f32) -> Track {
     };
     let (mut best, mut found) = (f32::MIN, (0.0, 0.0, 0.0, [0.0; 3]));
     let mut strength = 0.0;
-    let steps = (bow_limit / 0.2) as i32;
     for a in -6..=6 {
         for b in -6..=6 {
-            for s in -steps..=steps {
+            for s in (low / 0.2) as i32..=(high / 0.2) as i32 {
                 let (a, b, s) = (a as f32 * 0.15, b as f32 * 0.15, s as f32 * 0.2);
                 let (left, right) = tried(a, b, s);
                 let (l, r) = (norm(left), norm(right));
                 let alike = if l * r > 0.0 { (dot(left, right) / (l * r)).max(0.0) } else { 0.0 };
                 let clear = l.min(r) * (alike + 0.1);
-                let score = clear - 0.6 * (a * a + b * b) - 0.12 * s.abs().min(6.0);
+                let score = clear - 0.4 * (a * a + b * b) - 0.06 * s.abs().min(6.0);
                 if score > best {
                     (best, strength) = (score, clear);
                     found = (a, b, s, [0, 1, 2].map(|c| left[c] + right[c]));
@@ -180,13 +179,18 @@ impl Ridge {
                 let scale = 1.0 / (0.5 * here + 0.5 * whole).max(0.4);
                 for row in 0..self.rows {
                     for at in row * self.columns + from..row * self.columns + to {
-                        self.left[at][c] = (self.left[at][c] * scale).clamp(-6.0, 6.0);
-                        self.right[at][c] = (self.right[at][c] * scale).clamp(-6.0, 6.0);
+                        self.left[at][c] = tamed(self.left[at][c] * scale);
+                        self.right[at][c] = tamed(self.right[at][c] * scale);
                     }
                 }
             }
         }
     }
+}
+
+/// Large differences count less and less, 6 at most.
+fn tamed(value: f32) -> f32 {
+    6.0 * value / (6.0 + value.abs())
 }
 
 /// Means along 3 mm, row by row.
