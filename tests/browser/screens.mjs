@@ -258,8 +258,8 @@ export const SCREENS = [
     path: "#/bench/stitch-photo/picture",
     act: async (page) => {
       await picture(page);
-      // The cloth below the ruler, where there is no seam.
-      await setMarks(page, [...TRUTH.marks.slice(0, 2), [200, 850], [1100, 900]]);
+      // The cloth above the seam, where there is none.
+      await setMarks(page, [...TRUTH.marks.slice(0, 2), [300, 60], [1000, 60]]);
       await main(page).getByRole("button", { name: "Count the stitches" }).click();
       await main(page).getByRole("alert").waitFor();
     },
