@@ -17,6 +17,13 @@ export const TRUTH = {
   ],
 };
 
+/** Our own drawn stain, as told there. */
+export const RUB = {
+  file: fileURLToPath(new URL("../images/rub.jpg", import.meta.url)),
+  grade: 3.56,
+  marks: [[195, 195], [285, 285], [14, 195], [58, 285], [422, 195], [466, 285]],
+};
+
 const main = (page) => page.getByRole("main");
 export const board = (page) => main(page).getByRole("application");
 

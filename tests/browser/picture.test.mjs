@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 import { isTooWide, smallTargets, violations, visit } from "./harness.mjs";
-import { board, FILE, finger, imageBox, placeOnScreen, setMarks, TRUTH } from "./picture.mjs";
+import { board, FILE, finger, imageBox, placeOnScreen, RUB, setMarks, TRUTH } from "./picture.mjs";
 import { RACK } from "./rack.mjs";
 import { hash, kept, until, visitWith } from "./steps.mjs";
 
@@ -60,6 +60,20 @@ test("a seam is counted from a file, and the reading answers the check", async (
     // Code of the app's own, and the picture by an address that exists in this page alone.
     const own = (url) => url.startsWith("blob:") || /\/(icon\.svg|worker\.js|photo-worker[^/]*)$/.test(new URL(url).pathname);
     assert.deepEqual(seen.filter((url) => !own(url)), []);
+  });
+});
+
+test("a stain is compared with the white on both sides of it, without anything of known size", async () => {
+  await visit({ path: "#/bench/rub-off-photo/picture" }, async ({ page }) => {
+    await opened(page, RUB.file);
+    assert.equal(await main(page).getByLabel("Beside it lies").count(), 0);
+    await setMarks(page, RUB.marks);
+    await main(page).getByRole("button", { name: "Compare with white" }).click();
+    await figure(page).waitFor();
+    const grade = Number(await figure(page).innerText());
+    assert.ok(Math.abs(grade - RUB.grade) <= 0.5, `${grade} against ${RUB.grade}`);
+    assert.ok(!(await isTooWide(page)));
+    assert.deepEqual(await violations(page), []);
   });
 });
 

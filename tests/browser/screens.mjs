@@ -1,6 +1,6 @@
 // Every screen of the app, and how to come to it: for the pictures and for judging each.
 
-import { board, FILE as SEAM, finger, placeOnScreen, setMarks, TRUTH } from "./picture.mjs";
+import { board, FILE as SEAM, finger, placeOnScreen, RUB, setMarks, TRUTH } from "./picture.mjs";
 import { exported, garment, RACK } from "./rack.mjs";
 import { begin, chooseFile, fitCard, go, plan } from "./steps.mjs";
 
@@ -262,6 +262,17 @@ export const SCREENS = [
       await setMarks(page, [...TRUTH.marks.slice(0, 2), [300, 60], [1000, 60]]);
       await main(page).getByRole("button", { name: "Count the stitches" }).click();
       await main(page).getByRole("alert").waitFor();
+    },
+  },
+  {
+    name: "picture-stain",
+    path: "#/bench/rub-off-photo/picture",
+    act: async (page) => {
+      await main(page).getByLabel("Choose a picture").setInputFiles(RUB.file);
+      await board(page).waitFor();
+      await setMarks(page, RUB.marks);
+      await main(page).getByRole("button", { name: "Compare with white" }).click();
+      await main(page).locator("output.marks-figure b").waitFor();
     },
   },
   { name: "numbers", path: "#/numbers", whole: true },

@@ -180,7 +180,7 @@ pub fn KnownSizeForm(props: &Props) -> Html {
     html! {
         <div class="known-size">
             <div class="field">
-                <label for="known-kind">{ "Beside the seam lies" }</label>
+                <label for="known-kind">{ "Beside it lies" }</label>
                 <select id="known-kind" onchange={onkind}>
                     { for Kind::ALL.into_iter().map(|kind| html! { <option key={kind.key()} value={kind.key()} selected={kind == known.kind}>{ kind.name() }</option> }) }
                 </select>
