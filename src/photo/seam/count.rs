@@ -263,7 +263,7 @@ fn refuse(signs: &Signs, best: &Reading, peaks: &[Candidate], per_mm: f64, bow: 
     if signs.likeness < 0.65 {
         return Err(SeamRefusal::Faint);
     }
-    if signs.doubt() > 0.12 {
+    if signs.doubt() > 0.16 {
         let rival = peaks
             .iter()
             .filter(|peak| (peak.frequency / best.candidate.frequency - 1.0).abs() > 0.06)

@@ -135,7 +135,9 @@ impl Lines {
         peaks.sort_unstable_by(|a, b| b.score.total_cmp(&a.score));
         peaks.truncate(6);
         let least = 0.12 * peaks.first().map_or(0.0, |best| best.score);
-        let kept = peaks.iter().copied().filter(|peak| peak.score >= least).take(3).collect();
+        // An overtone may be stronger than its own line, but not by much.
+        let loud = 0.45 * peaks.iter().map(|peak| peak.line).fold(0.0, f32::max);
+        let kept = peaks.iter().copied().filter(|peak| peak.score >= least && peak.line >= loud).take(3).collect();
         (kept, peaks)
     }
 

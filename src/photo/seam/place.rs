@@ -4,7 +4,7 @@ use super::pitch::turns;
 use super::spectrum::{between, median, top};
 
 /// Cost of a piece that is longer or shorter than the period, times the square of the share: before the seam's own evenness is known.
-const STIFF: f32 = 5.0;
+const STIFF: f32 = 10.0;
 
 /// Points of the mean stitch.
 pub(super) const BINS: usize = 20;
@@ -200,7 +200,7 @@ fn stiffness(ends: &[f32], double: &[bool], period: f32) -> f32 {
     let lengths = || ends.windows(2).zip(double).filter(|(_, double)| !**double).map(|(pair, _)| (pair[1] - pair[0]) / period);
     let usual = median(lengths());
     let spread = 1.4826 * median(lengths().map(|length| (length - usual).abs()));
-    (0.03 / (spread * spread + 0.0025)).clamp(3.0, 10.0)
+    (0.04 / (spread * spread + 0.002)).clamp(3.0, 12.0)
 }
 
 /// The mean of the pieces.

@@ -96,14 +96,14 @@ impl Signs {
     pub(super) fn doubt(&self) -> f32 {
         let likeness = self.likeness.clamp(0.01, 0.995);
         let alike = 1.0 - (1.0 - self.neighbours) * (self.stitches as f32 / 16.0).min(1.0);
-        let z = 3.23 - 0.5 * (likeness / (1.0 - likeness)).ln() + 0.84 * self.rival.min(1.5) + 2.8 * self.near.min(1.0)
-            - 0.76 * alike
-            + 1.54 * self.drift.min(2.0)
-            - 2.77 * self.strength.max(0.1).ln()
-            - 0.63 * self.line.max(0.1).ln().min(3.5)
-            - 1.07 * (self.px_per_stitch / 14.0).ln().min(0.0)
-            + 38.0 * self.off.min(0.2)
-            - 3.81 * (self.stitches as f32 / 12.0).ln().min(0.0);
+        let z = 2.95 - 0.47 * (likeness / (1.0 - likeness)).ln() + 1.53 * self.rival.min(1.5) + 2.73 * self.near.min(1.0)
+            - 0.67 * alike
+            + 1.5 * self.drift.min(2.0)
+            - 2.8 * self.strength.max(0.1).ln()
+            - 0.6 * self.line.max(0.1).ln().min(3.5)
+            - 1.1 * (self.px_per_stitch / 14.0).ln().min(0.0)
+            + 39.3 * self.off.min(0.2)
+            - 3.39 * (self.stitches as f32 / 12.0).ln().min(0.0);
         1.0 / (1.0 + (-z).exp())
     }
 }

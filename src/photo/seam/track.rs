@@ -13,6 +13,16 @@ pub(super) struct Track {
     pub(super) sagitta: f32,
 }
 
+/// A bow tried: how far it lies off the marks, how far off their line in the middle, and what was seen along it.
+#[derive(Clone, Copy, Default)]
+struct Curve {
+    score: f32,
+    clear: f32,
+    ends: (f32, f32),
+    bow: f32,
+    towards: [f32; 3],
+}
+
 /// Places along the strip where a curve is tried.
 const STATIONS: usize = 28;
 
@@ -45,25 +55,35 @@ pub(super) fn seam(strip: &Strip, reach: (f32, f32)) -> Track {
         }
         (left.map(|sum| sum / STATIONS as f32), right.map(|sum| sum / STATIONS as f32))
     };
-    let (mut best, mut found) = (f32::MIN, (0.0, 0.0, 0.0, [0.0; 3]));
-    let mut strength = 0.0;
-    for a in -6..=6 {
-        for b in -6..=6 {
+    let mut best = Curve { score: f32::MIN, ..Curve::default() };
+    let mut look = |a: f32, b: f32, s: f32| {
+        let (left, right) = tried(a, b, s);
+        let (l, r) = (norm(left), norm(right));
+        let alike = if l * r > 0.0 { (dot(left, right) / (l * r)).max(0.0) } else { 0.0 };
+        let clear = l.min(r) * (alike + 0.1);
+        let score = clear - 0.4 * (a * a + b * b) - 0.06 * s.abs().min(6.0);
+        if score > best.score {
+            best = Curve { score, clear, ends: (a, b), bow: s, towards: [0, 1, 2].map(|c| left[c] + right[c]) };
+        }
+        (best.ends, best.bow)
+    };
+    // Coarsely everywhere, then finely round the best.
+    let mut near = ((0.0, 0.0), 0.0);
+    for a in -3..=3 {
+        for b in -3..=3 {
             for s in (low / 0.2) as i32..=(high / 0.2) as i32 {
-                let (a, b, s) = (a as f32 * 0.15, b as f32 * 0.15, s as f32 * 0.2);
-                let (left, right) = tried(a, b, s);
-                let (l, r) = (norm(left), norm(right));
-                let alike = if l * r > 0.0 { (dot(left, right) / (l * r)).max(0.0) } else { 0.0 };
-                let clear = l.min(r) * (alike + 0.1);
-                let score = clear - 0.4 * (a * a + b * b) - 0.06 * s.abs().min(6.0);
-                if score > best {
-                    (best, strength) = (score, clear);
-                    found = (a, b, s, [0, 1, 2].map(|c| left[c] + right[c]));
-                }
+                near = look(a as f32 * 0.3, b as f32 * 0.3, s as f32 * 0.2);
             }
         }
     }
-    let (a, b, s, towards) = found;
+    for a in -2..=2 {
+        for b in -2..=2 {
+            for s in -2..=2 {
+                look(near.0.0 + a as f32 * 0.1, near.0.1 + b as f32 * 0.1, near.1 + s as f32 * 0.1);
+            }
+        }
+    }
+    let Curve { ends: (a, b), bow: s, towards, clear: strength, .. } = best;
     let size = norm(towards).max(1e-6);
     let towards = towards.map(|value| value / size);
     let looks: Vec<f32> =
