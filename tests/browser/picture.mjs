@@ -7,7 +7,7 @@ import { until } from "./steps.mjs";
 export const FILE = fileURLToPath(new URL("../images/seam-ruler.jpg", import.meta.url));
 export const TRUTH = {
   perInch: 10.501,
-  size: [1280, 960],
+  size: [1120, 840],
   /** Two graduations 50 mm apart, then the ends of the seam. */
   marks: [
     [201.13, 554.54],

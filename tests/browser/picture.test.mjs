@@ -237,7 +237,7 @@ test("a picture turned on its side by its camera is shown and read upright", asy
     await opened(page, { name: "seam.jpg", mimeType: "image/jpeg", buffer: Buffer.concat([file.subarray(0, 2), exif, file.subarray(2)]) });
     const box = await imageBox(page);
     assert.ok(box.height > box.width, "upright");
-    await setMarks(page, TRUTH.marks.map(([x, y]) => [960 - y, x]));
+    await setMarks(page, TRUTH.marks.map(([x, y]) => [TRUTH.size[1] - 1 - y, x]));
     await count(page).click();
     await figure(page).waitFor();
     const reading = Number(await figure(page).innerText());

@@ -441,7 +441,7 @@ pub fn PictureBoard(props: &Props) -> Html {
             <div class="board" ref={board} tabindex="0" role="application" aria-label="Picture. Arrow keys move the chosen mark, with shift by ten. Plus and minus bring it nearer and further. Enter chooses the next mark."
                 data-pushing={(*pushing || marks.all().is_some()).to_string()}
                 {onpointerdown} {onpointermove} {onpointerup} {onpointercancel} {onkeydown}>
-                <img ref={image} src={picture.url()} width={size[0].to_string()} height={size[1].to_string()} alt="" draggable="false" />
+                <img ref={image} decoding="async" src={picture.url()} width={size[0].to_string()} height={size[1].to_string()} alt="" draggable="false" />
                 if let Some(view) = view {
                     <svg class="over" width={room[0].to_string()} height={room[1].to_string()} aria-hidden="true">
                         <path class="seen-area" d={path(&found.area.iter().map(|place| view.seen(*place)).collect::<Vec<_>>(), true)} />
@@ -452,7 +452,7 @@ pub fn PictureBoard(props: &Props) -> Html {
                     </svg>
                 }
                 <div class="lens" ref={lens} hidden={!holding} aria-hidden="true">
-                    <img ref={lens_image} src={picture.url()} width={size[0].to_string()} height={size[1].to_string()} alt="" draggable="false" />
+                    <img ref={lens_image} decoding="async" src={picture.url()} width={size[0].to_string()} height={size[1].to_string()} alt="" draggable="false" />
                     <svg viewBox="0 0 128 128" width="128" height="128"><path class="mark-halo" d="M64 20v36M64 72v36M20 64h36M72 64h36" /><path class="mark-cross" d="M64 20v36M64 72v36M20 64h36M72 64h36" /></svg>
                 </div>
             </div>
