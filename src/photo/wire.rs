@@ -36,15 +36,21 @@ pub fn asked(ask: &Ask) -> Vec<f64> {
     match ask {
         Ask::Seam(from, end, object, said) => {
             to.push(0.0);
-            (from.put(&mut to), end.put(&mut to), object.put(&mut to), said.put(&mut to));
+            from.put(&mut to);
+            end.put(&mut to);
+            object.put(&mut to);
+            said.put(&mut to);
         }
         Ask::Weave(from, end, object) => {
             to.push(1.0);
-            (from.put(&mut to), end.put(&mut to), object.put(&mut to));
+            from.put(&mut to);
+            end.put(&mut to);
+            object.put(&mut to);
         }
         Ask::Stain(stain, white) => {
             to.push(2.0);
-            (stain.put(&mut to), white.put(&mut to));
+            stain.put(&mut to);
+            white.put(&mut to);
         }
     }
     to
