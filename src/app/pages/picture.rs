@@ -73,7 +73,12 @@ pub fn PicturePage(props: &Props) -> Html {
         return html! {
             <>
                 <Bar title={instrument.name} under={instrument.says} {back} back_name="Back" />
-                <Take how={job.how()} {taken} />
+                <Take how={job.how()} {taken}>
+                    <section class="card">
+                        <h2>{ "Where the formula comes from" }</h2>
+                        <dl class="numbers">{ for instrument.sources.iter().map(|source| html! { <div key={source.name}><dt>{ source.name }</dt><dd>{ source.title }</dd></div> }) }</dl>
+                    </section>
+                </Take>
             </>
         };
     };

@@ -8,6 +8,9 @@ use crate::app::browser::pictures::{self, Picture};
 pub struct Props {
     /// How to take it, in short lines.
     pub how: &'static [&'static str],
+    /// Further sections below, before the buttons.
+    #[prop_or_default]
+    pub children: Html,
     /// Called with the picture.
     pub taken: Callback<Picture>,
 }
@@ -38,6 +41,7 @@ pub fn Take(props: &Props) -> Html {
             if *fault {
                 <p class="fault lonely" role="alert">{ "This browser finds no picture in that file. Take one with the camera, or choose a JPEG or PNG." }</p>
             }
+            { props.children.clone() }
             <div class="foot">
                 <label class="second file"><span>{ "Choose a picture" }</span><input type="file" accept="image/*" onchange={onchange.clone()} /></label>
                 <label class="prime file"><span>{ "Take a picture" }</span><input type="file" accept="image/*" capture="environment" {onchange} /></label>
