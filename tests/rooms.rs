@@ -339,7 +339,12 @@ fn checks_and_families_are_named_in_the_catalog_alone() {
 
 #[test]
 fn only_the_browser_folder_speaks_to_the_browser() {
-    for file in files().iter().filter(|file| !file.is_library() && !file.path.starts_with("app/browser/")) {
+    // The second thread is a program of its own, all of it browser; it links what reads pictures and nothing of the house.
+    for file in files().iter().filter(|file| file.path == "photo_worker.rs") {
+        assert!(!file.names("garment_assay") && !file.names("yew") && file.names("photo"));
+    }
+    let talks = |path: &str| path.starts_with("app/browser/") || path == "photo_worker.rs";
+    for file in files().iter().filter(|file| !file.is_library() && !talks(&file.path)) {
         for name in file.after("web_sys::") {
             assert!(TARGETS.contains(&name.as_str()), "{} names web_sys::{name}", file.path);
         }

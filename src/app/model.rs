@@ -202,11 +202,11 @@ impl Model {
                 let Some(garment) = self.garment(&id).cloned() else { return Vec::new() };
                 let back = garment.undoing(&act);
                 let next = garment.after(act);
-                // A reading taken on the ruler or the camera leads back to its check.
+                // A reading taken on the ruler, the camera or a picture leads back to its check.
                 let onward = match &self.route {
-                    Route::Marks(_, Some((id, check))) | Route::Live(_, Some((id, check))) => {
-                        Some(Effect::Open(Route::Check(id.clone(), check.clone())))
-                    }
+                    Route::Marks(_, Some((id, check)))
+                    | Route::Live(_, Some((id, check)))
+                    | Route::Picture(_, Some((id, check))) => Some(Effect::Open(Route::Check(id.clone(), check.clone()))),
                     _ => None,
                 };
                 if next == *garment {

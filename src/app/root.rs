@@ -23,6 +23,7 @@ use super::pages::details::Details;
 use super::pages::live::LiveComb;
 use super::pages::marks::Marks;
 use super::pages::numbers::Numbers;
+use super::pages::picture::PicturePage;
 use super::pages::rack::Rack;
 use super::pages::result::ResultPage;
 use super::pages::ruler::RulerPage;
@@ -32,6 +33,7 @@ use super::pages::start::Start;
 use super::pages::tape_sheet::TapeSheet;
 use super::pages::walk::Walk;
 use super::parts::alert::Alert;
+use super::parts::picture_job::Job;
 use super::parts::ruler::is_on_camera;
 use super::parts::toast::Toast;
 use super::route::Route;
@@ -277,6 +279,13 @@ impl Component for App {
                 let (target, kept) = self.taken_for(&STITCH_COMB_LIVE, target, shown);
                 html! { <LiveComb key={key.clone()} {system} {target} {kept} send={send.clone()} /> }
             }
+            (Route::Picture(key, target), _) if job_of(key).is_some() => match job_of(key) {
+                Some(job) => {
+                    let (target, _) = self.taken_for(job.instrument(), target, shown);
+                    html! { <PicturePage key={key.clone()} {job} {system} {target} send={send.clone()} /> }
+                }
+                None => Html::default(),
+            },
             _ => html! {
                 <Rack garments={model.garments.clone()} set_aside={model.set_aside.clone()} appraisals={self.appraisals.clone()} send={send.clone()} />
             },
@@ -325,6 +334,10 @@ fn looks(look: &'static Look) -> &'static [(&'static str, Picture)] {
 
 fn instrument_of(key: &str) -> Option<&'static Instrument> {
     INSTRUMENTS.iter().copied().find(|instrument| instrument.key == key)
+}
+
+fn job_of(key: &str) -> Option<Job> {
+    instrument_of(key).and_then(Job::of)
 }
 
 fn check_of(family: &'static Family, key: &str) -> Option<&'static Check> {
@@ -550,7 +563,7 @@ impl App {
             (Route::Bench, _) => "Bench".to_owned(),
             (Route::SeamKind, _) => "Which stitch, which seam".to_owned(),
             (Route::Ruler, _) => "Ruler on the screen".to_owned(),
-            (Route::Instrument(key) | Route::Marks(key, _) | Route::Live(key, _), _) => {
+            (Route::Instrument(key) | Route::Marks(key, _) | Route::Live(key, _) | Route::Picture(key, _), _) => {
                 instrument_of(key).map_or("Bench", |instrument| instrument.name).to_owned()
             }
             (_, Some(garment)) if garment.label().is_empty() => garment.family().name.to_owned(),

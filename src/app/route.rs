@@ -33,6 +33,8 @@ pub enum Route {
     Marks(String, Option<(Id, String)>),
     /// Counting on the camera's picture with the instrument of that key, for a check of a garment or for nobody.
     Live(String, Option<(Id, String)>),
+    /// Reading a picture with the instrument of that key, for a check of a garment or for nobody.
+    Picture(String, Option<(Id, String)>),
     /// Units, currency, look, data out and in.
     Settings,
     /// Sources, and every number that is judgement.
@@ -60,6 +62,10 @@ impl Route {
             ["garment", id, "check", check, "live", key] => {
                 Id::new(id).map_or(Route::Rack, |id| Route::Live((*key).to_owned(), Some((id, (*check).to_owned()))))
             }
+            ["bench", key, "picture"] => Route::Picture((*key).to_owned(), None),
+            ["garment", id, "check", check, "picture", key] => {
+                Id::new(id).map_or(Route::Rack, |id| Route::Picture((*key).to_owned(), Some((id, (*check).to_owned()))))
+            }
             ["garment", id] => garment(id, Route::Resume),
             ["garment", id, "checks"] => garment(id, Route::Checks),
             ["garment", id, "result"] => garment(id, Route::Result),
@@ -85,6 +91,8 @@ impl Route {
             Route::Marks(key, Some((id, check))) => format!("#/garment/{}/check/{check}/marks/{key}", id.as_str()),
             Route::Live(key, None) => format!("#/bench/{key}/live"),
             Route::Live(key, Some((id, check))) => format!("#/garment/{}/check/{check}/live/{key}", id.as_str()),
+            Route::Picture(key, None) => format!("#/bench/{key}/picture"),
+            Route::Picture(key, Some((id, check))) => format!("#/garment/{}/check/{check}/picture/{key}", id.as_str()),
             Route::Resume(id) => format!("#/garment/{}", id.as_str()),
             Route::Checks(id) => format!("#/garment/{}/checks", id.as_str()),
             Route::Result(id) => format!("#/garment/{}/result", id.as_str()),
@@ -105,6 +113,7 @@ impl Route {
             Route::TapeSheet(_) => Route::TapeSheet(id),
             Route::Marks(key, Some((_, check))) => Route::Marks(key, Some((id, check))),
             Route::Live(key, Some((_, check))) => Route::Live(key, Some((id, check))),
+            Route::Picture(key, Some((_, check))) => Route::Picture(key, Some((id, check))),
             other => other,
         }
     }
@@ -118,7 +127,7 @@ impl Route {
             | Route::Details(id)
             | Route::TapeSheet(id)
             | Route::Check(id, _) => Some(id),
-            Route::Marks(_, target) | Route::Live(_, target) => target.as_ref().map(|(id, _)| id),
+            Route::Marks(_, target) | Route::Live(_, target) | Route::Picture(_, target) => target.as_ref().map(|(id, _)| id),
             Route::Rack
             | Route::Start
             | Route::Settings
@@ -157,6 +166,8 @@ mod tests {
             Route::Marks("stitch-comb".to_owned(), Some((id(), "spi".to_owned()))),
             Route::Live("stitch-comb-live".to_owned(), None),
             Route::Live("stitch-comb-live".to_owned(), Some((id(), "spi".to_owned()))),
+            Route::Picture("stitch-photo".to_owned(), None),
+            Route::Picture("stitch-photo".to_owned(), Some((id(), "spi".to_owned()))),
         ];
         for route in routes {
             assert_eq!(Route::parse(&route.href()), route);

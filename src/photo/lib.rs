@@ -10,6 +10,7 @@ mod scale;
 mod seam;
 mod stain;
 mod weave;
+mod wire;
 
 pub use ask::{Answer, Ask, Found, answer};
 pub use plane::{Plane, Point};
@@ -18,3 +19,4 @@ pub use scale::{Drift, Graduation, Object, Scale, ScaleFault, face, scale};
 pub use seam::{Cause, Part, Said, SeamCount, SeamRefusal, Stitch, count};
 pub use stain::{Patch, StainReading, StainRefusal, grade};
 pub use weave::{WeaveReading, WeaveRefusal, yarns};
+pub use wire::{Heard, Refused, ask_of, asked, heard, told};

@@ -1,6 +1,7 @@
 // Every screen of the app, and how to come to it: for the pictures and for judging each.
 
 import { camera, filmPicture, NONE } from "./fake_camera.mjs";
+import { board, FILE as SEAM, finger, placeOnScreen, RUB, setMarks, TRUTH } from "./picture.mjs";
 import { exported, garment, RACK } from "./rack.mjs";
 import { begin, chooseFile, fitCard, go, plan } from "./steps.mjs";
 
@@ -58,6 +59,20 @@ async function readComb(page) {
   await main(page).getByRole("button", { name: /^First bar/ }).press("ArrowRight");
   await main(page).getByRole("button", { name: /^Second mark/ }).press("ArrowRight");
   await main(page).locator("output.live-reading b").waitFor();
+}
+
+/** Chooses our picture of a seam. */
+async function picture(page) {
+  await main(page).getByLabel("Choose a picture").setInputFiles(SEAM);
+  await board(page).waitFor();
+}
+
+/** Sets all marks on it and counts. */
+async function counted(page) {
+  await picture(page);
+  await setMarks(page);
+  await main(page).getByRole("button", { name: "Count the stitches" }).click();
+  await main(page).locator("output.marks-figure b").waitFor();
 }
 
 /** Types into the fields of an instrument, by their labels, and leaves the last. */
@@ -268,6 +283,49 @@ export const SCREENS = [
     act: (page) => read(page, { "Along the length, before": "380", "Along the length, after": "5" }),
   },
   { name: "bench-grades", path: "#/bench/pilling", whole: true },
+  { name: "picture-take", path: "#/bench/stitch-photo/picture" },
+  {
+    name: "picture-marks",
+    path: "#/bench/stitch-photo/picture",
+    act: async (page) => {
+      await picture(page);
+      await setMarks(page, TRUTH.marks.slice(0, 3));
+    },
+  },
+  {
+    name: "picture-lens",
+    path: "#/bench/stitch-photo/picture",
+    act: async (page) => {
+      await picture(page);
+      await setMarks(page, TRUTH.marks.slice(0, 2));
+      await (await finger(page))("touchStart", [await placeOnScreen(page, TRUTH.marks[2])]);
+      await main(page).locator(".lens").waitFor();
+    },
+  },
+  { name: "picture-counted", path: "#/bench/stitch-photo/picture", act: counted },
+  { name: "picture-counted-whole", path: of(3, "check/spi/picture/stitch-photo"), act: counted, whole: true },
+  {
+    name: "picture-refused",
+    path: "#/bench/stitch-photo/picture",
+    act: async (page) => {
+      await picture(page);
+      // The cloth above the seam, where there is none.
+      await setMarks(page, [...TRUTH.marks.slice(0, 2), [300, 60], [1000, 60]]);
+      await main(page).getByRole("button", { name: "Count the stitches" }).click();
+      await main(page).getByRole("alert").waitFor();
+    },
+  },
+  {
+    name: "picture-stain",
+    path: "#/bench/rub-off-photo/picture",
+    act: async (page) => {
+      await main(page).getByLabel("Choose a picture").setInputFiles(RUB.file);
+      await board(page).waitFor();
+      await setMarks(page, RUB.marks);
+      await main(page).getByRole("button", { name: "Compare with white" }).click();
+      await main(page).locator("output.marks-figure b").waitFor();
+    },
+  },
   { name: "numbers", path: "#/numbers", whole: true },
   { name: "rack-deleted", act: (page) => page.getByRole("button", { name: "Delete Grey carpenter" }).click() },
   {

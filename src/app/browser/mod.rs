@@ -6,6 +6,8 @@ pub mod clock;
 pub mod document;
 pub mod files;
 pub mod mirror;
+pub mod pictures;
+pub mod reader;
 pub mod screen;
 pub mod shelf;
 pub mod tilt;

@@ -6,6 +6,7 @@ pub mod details;
 pub mod live;
 pub mod marks;
 pub mod numbers;
+pub mod picture;
 pub mod rack;
 pub mod result;
 pub mod ruler;

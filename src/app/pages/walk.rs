@@ -166,7 +166,7 @@ pub fn Walk(props: &Props) -> Html {
                     <p class="caution"><Icon shape={Shape::Care} /><span>{ caution }</span></p>
                 }
                 if !check.instruments.is_empty() {
-                    <Reading {check} kept={match answer { Some(Answer::Measured(readings)) => Some(readings.clone()), _ => None }} system={*system} marks={Route::Marks(String::new(), Some((id.clone(), check.key.to_owned()))).href()} live={Route::Live(String::new(), Some((id.clone(), check.key.to_owned()))).href()} act={act.clone()} />
+                    <Reading {check} kept={match answer { Some(Answer::Measured(readings)) => Some(readings.clone()), _ => None }} system={*system} marks={Route::Marks(String::new(), Some((id.clone(), check.key.to_owned()))).href()} live={Route::Live(String::new(), Some((id.clone(), check.key.to_owned()))).href()} picture={Route::Picture(String::new(), Some((id.clone(), check.key.to_owned()))).href()} act={act.clone()} />
                 }
                 <Answers {check} {chosen} {read} {choose} />
                 <label class="tick"><input type="checkbox" checked={is_unsure} onchange={onunsure} /><span>{ "I am not sure of this" }</span></label>

@@ -7,6 +7,7 @@ use garment_assay::quantity::{Decimal, System, Unit, written, written_exactly};
 use yew::prelude::*;
 
 use super::instrument_form::InstrumentForm;
+use super::picture_job::Job;
 use super::ruler::{is_on_camera, is_on_ruler};
 use crate::app::words;
 
@@ -22,6 +23,8 @@ pub struct Props {
     pub marks: AttrValue,
     /// Address of the camera's picture for this check, up to the instrument's key.
     pub live: AttrValue,
+    /// Address of reading a picture for this check, up to the instrument's key.
+    pub picture: AttrValue,
     /// Called when the reading is to be used.
     pub act: Callback<Act>,
 }
@@ -45,7 +48,7 @@ fn count_longer(check: &Check, readings: &Readings, system: System) -> Option<St
 /// The instruments of a check, one of them open.
 #[component]
 pub fn Reading(props: &Props) -> Html {
-    let Props { check, kept, system, marks, live, act } = props;
+    let Props { check, kept, system, marks, live, picture, act } = props;
     let check = *check;
     let open = use_state_eq(|| kept.is_some());
     let chosen = use_state(|| None::<&'static Instrument>);
@@ -78,7 +81,7 @@ pub fn Reading(props: &Props) -> Html {
                         }) }
                     </fieldset>
                 }
-                if is_on_ruler(instrument) || is_on_camera(instrument) {
+                if is_on_ruler(instrument) || is_on_camera(instrument) || Job::of(instrument).is_some() {
                     <div class="reading-form">
                         <p>{ instrument.says }</p>
                         if let Some(Ok(outcome)) = kept.as_ref().filter(|kept| kept.instrument == instrument).map(Readings::outcome) {
@@ -86,6 +89,8 @@ pub fn Reading(props: &Props) -> Html {
                         }
                         if is_on_camera(instrument) {
                             <a class="prime" href={format!("{live}{}", instrument.key)}>{ "Use the camera" }</a>
+                        } else if Job::of(instrument).is_some() {
+                            <a class="prime" href={format!("{picture}{}", instrument.key)}>{ "Take or choose a picture" }</a>
                         } else {
                             <a class="prime" href={format!("{marks}{}", instrument.key)}>{ "Open the ruler" }</a>
                         }

@@ -1,0 +1,204 @@
+//! Reading a picture: take it, mark what is of known size and what is to be read, look at what was found, use the reading.
+
+use std::rc::Rc;
+
+use garment_assay::check::Check;
+use garment_assay::garment::{Act, Answer, Id};
+use garment_assay::measure::MarkedYarn;
+use garment_assay::quantity::System;
+use photo::{Object, Point, Said};
+use yew::prelude::*;
+
+use crate::app::browser::pictures::Picture;
+use crate::app::model::Message;
+use crate::app::parts::bar::Bar;
+use crate::app::parts::known_size::{KnownSize, KnownSizeForm};
+use crate::app::parts::marking::Marks;
+use crate::app::parts::picture::PictureBoard;
+use crate::app::parts::picture_job::Job;
+use crate::app::parts::picture_result::{PictureResult, shown};
+use crate::app::parts::reading_of_picture::{Asking, ReadingProgress, use_reader};
+use crate::app::parts::take::Take;
+use crate::app::route::Route;
+use crate::app::words;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// What is read.
+    pub job: Job,
+    /// Metric or imperial.
+    pub system: System,
+    /// The garment and the check that the reading is for; none on the bench.
+    pub target: Option<(Id, &'static Check)>,
+    /// Where messages go.
+    pub send: Callback<Message>,
+}
+
+/// How many marks what is of known size takes.
+fn of_size(job: Job, known: &KnownSize) -> usize {
+    if job.needs_size() { known.kind.marks() } else { 0 }
+}
+
+/// What is of known size, by the first of all marks; none where none is needed.
+fn object(job: Job, known: &KnownSize, all: &[Point], system: System) -> Result<Option<Object>, String> {
+    if !job.needs_size() {
+        return Ok(None);
+    }
+    known.object(&all[..of_size(job, known).min(all.len())], system).map(Some)
+}
+
+/// The page.
+#[component]
+pub fn PicturePage(props: &Props) -> Html {
+    let Props { job, system, target, send } = props;
+    let (job, system) = (*job, *system);
+    let instrument = job.instrument();
+    let own = job.marks().len();
+    let picture = use_state(|| None::<Picture>);
+    let known = use_state(|| KnownSize::usual(system));
+    let marks = use_state(|| Marks::new(of_size(job, &known) + own));
+    let said = use_state_eq(|| Said::Nothing);
+    let yarn = use_state_eq(|| MarkedYarn::End);
+    let kept = use_state_eq(|| false);
+    let reader = use_reader();
+    let back = target.as_ref().map_or(Route::Bench, |(id, check)| Route::Check(id.clone(), check.key.to_owned())).href();
+    let Some(taken) = (*picture).clone() else {
+        let taken = {
+            let (picture, reader) = (picture.clone(), reader.clone());
+            Callback::from(move |taken: Picture| {
+                reader.open(&taken);
+                picture.set(Some(taken));
+            })
+        };
+        return html! {
+            <>
+                <Bar title={instrument.name} under={instrument.says} {back} back_name="Back" />
+                <Take how={job.how()} {taken}>
+                    <section class="card">
+                        <h2>{ "Where the formula comes from" }</h2>
+                        <dl class="numbers">{ for instrument.sources.iter().map(|source| html! { <div key={source.name}><dt>{ source.name }</dt><dd>{ source.title }</dd></div> }) }</dl>
+                    </section>
+                </Take>
+            </>
+        };
+    };
+    let ask = {
+        let (reader, known, kept) = (reader.clone(), known.clone(), kept.clone());
+        move |marks: &Marks, said: Said| {
+            let Some(all) = marks.all() else { return };
+            let Ok(object) = object(job, &known, &all, system) else { return };
+            if let Some(ask) = job.ask(object, &all[all.len() - own..], said) {
+                kept.set(false);
+                reader.ask(ask);
+            }
+        }
+    };
+    let on_marks = {
+        let (marks, said, reader, ask) = (marks.clone(), said.clone(), reader.clone(), ask.clone());
+        Callback::from(move |next: Marks| {
+            if next.places() != marks.places() {
+                said.set(Said::Nothing);
+                // Once there was an answer, a mark that is moved asks again.
+                if reader.was_asked() && next.all().is_some() { ask(&next, Said::Nothing) } else { reader.forget() }
+            }
+            marks.set(next);
+        })
+    };
+    let on_known = {
+        let (known, marks, said, reader) = (known.clone(), marks.clone(), said.clone(), reader.clone());
+        Callback::from(move |next: KnownSize| {
+            if next.kind != known.kind {
+                marks.set(marks.with_front(next.kind.marks(), own));
+            }
+            said.set(Said::Nothing);
+            reader.forget();
+            known.set(next);
+        })
+    };
+    let say = {
+        let (said, marks, ask) = (said.clone(), marks.clone(), ask.clone());
+        Callback::from(move |what: Said| {
+            said.set(what);
+            ask(&marks, what);
+        })
+    };
+    let mark_yarn = {
+        let (yarn, kept) = (yarn.clone(), kept.clone());
+        Callback::from(move |which: MarkedYarn| {
+            yarn.set(which);
+            kept.set(false);
+        })
+    };
+    let count = {
+        let (marks, said, ask) = (marks.clone(), said.clone(), ask.clone());
+        Callback::from(move |_: MouseEvent| ask(&marks, *said))
+    };
+    let another = {
+        let (picture, marks, known, said, reader) = (picture.clone(), marks.clone(), known.clone(), said.clone(), reader.clone());
+        Callback::from(move |_: MouseEvent| {
+            reader.close();
+            said.set(Said::Nothing);
+            marks.set(Marks::new(of_size(job, &known) + own));
+            picture.set(None);
+        })
+    };
+    let front = of_size(job, &known);
+    let names = (0..front).map(|mark| known.kind.mark(mark)).chain(job.marks().iter().map(|(name, _)| (*name).to_owned()));
+    let all = marks.all();
+    let heard = reader.answer();
+    let how = match marks.chosen() {
+        _ if heard.is_some() => "",
+        _ if all.is_some() => "See that each mark is right: drag it, or move it by arrow keys.",
+        mark if mark < front => known.kind.how(mark),
+        mark => job.marks().get(mark - front).map_or("", |(_, how)| *how),
+    };
+    let joins = (front > 0).then(|| (known.kind.join(), 0, front - 1)).into_iter();
+    let joins = joins.chain(job.joins().iter().map(|(join, first, last)| (*join, first + front, last + front)));
+    let ready = all.as_ref().is_some_and(|all| object(job, &known, all, system).is_ok());
+    let readings = heard.as_ref().and_then(|heard| job.readings(heard, *yarn));
+    let use_it = readings.clone().filter(|readings| readings.outcome().is_ok());
+    let onuse = {
+        let (send, target, use_it, kept) = (send.clone(), target.clone(), use_it.clone(), kept.clone());
+        Callback::from(move |_: MouseEvent| {
+            let Some(readings) = use_it.clone() else { return };
+            match &target {
+                Some((id, check)) => send.emit(Message::Done(id.clone(), Act::Answer(check, Answer::Measured(readings)))),
+                None => {
+                    kept.set(true);
+                    send.emit(Message::Tried(readings));
+                }
+            }
+        })
+    };
+    html! {
+        <div class="picture-screen" data-told={heard.is_some().to_string()}>
+            <Bar title={instrument.name} {back} back_name="Back" />
+            <PictureBoard picture={taken.clone()} names={Rc::new(names.collect::<Vec<_>>())} marks={(*marks).clone()} joins={Rc::new(joins.collect::<Vec<_>>())}
+                found={Rc::new(heard.as_ref().map(shown).unwrap_or_default())} {how} on={on_marks} />
+            <ReadingProgress reader={reader.clone()} />
+            if let Some(heard) = heard {
+                <PictureResult {heard} {readings} said={*said} {say} yarn={*yarn} {mark_yarn} {system} />
+            }
+            if job.needs_size() {
+                <KnownSizeForm known={(*known).clone()} {system} on={on_known} />
+            }
+            if let Some([width, height]) = taken.reduced_from() {
+                <p class="why">{ format!("The picture has {width} × {height} pixels. It is read at {} × {}, which is enough and spares memory.", taken.size()[0], taken.size()[1]) }</p>
+            }
+            <div class="foot">
+                <button type="button" class="second" onclick={another}>{ "Other picture" }</button>
+                if let Some(readings) = &use_it {
+                    <button type="button" class="prime" onclick={onuse} disabled={*kept}>
+                        { match (readings.outcome(), target.is_some(), *kept) {
+                            (_, false, true) => "Kept".to_owned(),
+                            (Ok(outcome), true, _) => format!("Use {}", words::value(outcome.value, outcome.uncertainty)),
+                            _ => "Keep this reading".to_owned(),
+                        } }
+                    </button>
+                } else {
+                    <button type="button" class="prime" onclick={count} disabled={!ready || reader.state() == Asking::Open}>{ job.verb() }</button>
+                }
+            </div>
+        </div>
+    }
+}
