@@ -73,7 +73,7 @@ pub static DRAWERS: &[Drawer] = &[
         tools: &[
             Tool {
                 instrument: &measure::STITCH_PHOTO,
-                drawn: Some(Picture::RulerOnSeam(RulerOnSeam { stitches_per_inch: 10.0 })),
+                drawn: Some(Picture::RulerOnSeam(RulerOnSeam { stitches_per_inch: 8.5 })),
             },
             Tool { instrument: &measure::THREAD_COUNT_PHOTO, drawn: Some(Picture::Window(Window { ends: 18, picks: 12 })) },
             Tool { instrument: &measure::TWILL_PHOTO, drawn: Some(Picture::Weave(Weave { ends_per_cm: 30.0, ..CLOSE })) },
