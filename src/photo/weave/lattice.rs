@@ -19,6 +19,8 @@ pub(super) struct Weave {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Fit {
     pub weave: Weave,
+    /// Logarithm of how much likelier the peaks are by it than by chance.
+    pub likely: f64,
     /// Share of the peaks, by weight, that it explains.
     pub explained: f64,
     /// How much likelier it is than the best weave of other counts, as a logarithm.
@@ -238,6 +240,7 @@ pub(super) fn fit(peaks: &[Peak], bin: f64, periods: (f64, f64)) -> Option<Fit> 
         });
     Some(Fit {
         weave,
+        likely,
         explained: peaks.iter().filter(hit).map(weight).sum::<f64>() / total,
         margin: likely - rival.map_or(0.0, |rival| rival.0),
         hits: peaks.iter().filter(hit).count(),

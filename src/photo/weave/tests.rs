@@ -62,6 +62,26 @@ fn fine_yarns_are_mostly_refused_rather_than_miscounted() {
     assert!(answered >= 10 && (answered - near4) * 100 <= answered * 8, "{near4} of {answered}");
 }
 
+/// Marks along no yarn, as along the slanting line of a twill: refused, or for once right, never a wrong count without a warning.
+#[test]
+fn marks_that_follow_no_yarn_are_refused() {
+    let (mut refused, mut wrong) = (0, Vec::new());
+    for seed in 90_000..90_030 {
+        let drawn = cloth(seed, (9.0, 24.0));
+        let raster = Raster::new(SIDE, SIDE, &drawn.rgba).expect("a picture");
+        let middle = SIDE as f64 / 2.0;
+        let (dx, dy) = (drawn.marks.1.x - drawn.marks.0.x, drawn.marks.1.y - drawn.marks.0.y);
+        let (sine, cosine) = [30.0_f64, 45.0, 58.0][seed as usize % 3].to_radians().sin_cos();
+        let half = (0.3 * (cosine * dx - sine * dy), 0.3 * (sine * dx + cosine * dy));
+        let mark = |sign: f64| Point { x: middle + sign * half.0, y: middle + sign * half.1 };
+        match yarns(&raster, mark(-1.0), mark(1.0), &drawn.scale) {
+            Err(_) => refused += 1,
+            Ok(read) => wrong.push((seed, read.along_marked / drawn.ends_cm, read.across_marked / drawn.picks_cm)),
+        }
+    }
+    assert!(refused >= 29, "{refused} of 30 refused, read {wrong:?}");
+}
+
 #[test]
 fn what_is_no_cloth_is_refused_with_what_to_do() {
     let mut chance = Chance(7);
