@@ -246,7 +246,7 @@ fields!(Part { from, share });
 fields!(Stitch { from, to, skipped });
 fields!(Found { graduation, places, tilt });
 fields!(SeamCount { stitch_mm, budget, stitches, unevenness, px_per_stitch });
-fields!(WeaveReading { along_marked, across_marked, budget, twill_degrees, twill_u, px_per_yarn, area });
+fields!(WeaveReading { along_marked, across_marked, budget, twill_degrees, twill_u, px_per_yarn, area, lines });
 fields!(StainReading { grade, u });
 choices!(Cause: Scale, Height, Tilt, Counting);
 choices!(Graduation: Millimetre, Sixteenth);

@@ -25,6 +25,8 @@ pub struct WeaveReading {
     pub px_per_yarn: f64,
     /// Corners of the part that was read, to be shown.
     pub area: [Point; 4],
+    /// Lines on the picture along the yarns of either system, ten yarns from one to the next, so that a person can count between them.
+    pub lines: Vec<[Point; 2]>,
 }
 
 /// Why the cloth was not read.
@@ -175,6 +177,10 @@ fn read_at(picture: &Raster, scale: &Scale, square: &Square, coarse: usize) -> R
         twill_u: (off / marked.min(crossing)).to_degrees().hypot(0.3),
         px_per_yarn,
         area: square.corners(scale, size as f64 * step),
+        lines: [weave.marked, weave.crossing]
+            .iter()
+            .flat_map(|system| square.every_tenth(scale, *system, size as f64 * step, step))
+            .collect(),
     })
 }
 
@@ -239,6 +245,36 @@ impl Square {
     fn corners(&self, scale: &Scale, side: f64) -> [Point; 4] {
         let half = side / 2.0;
         [(-half, -half), (half, -half), (half, half), (-half, half)].map(|(u, v)| scale.plane.in_picture(self.at(u, v)))
+    }
+
+    /// Every tenth yarn of a system of that frequency (cycles per sample of `step` mm), from border to border of the square.
+    fn every_tenth(&self, scale: &Scale, system: [f64; 2], side: f64, step: f64) -> Vec<[Point; 2]> {
+        let frequency = system[0].hypot(system[1]) / step;
+        // Across the yarns, and along them.
+        let across = system.map(|part| part / step / frequency);
+        let along = [-across[1], across[0]];
+        let half = side / 2.0;
+        let reach = half * std::f64::consts::SQRT_2;
+        let tens = ((reach * frequency / 10.0).floor() as i32).clamp(0, 60);
+        (-tens..=tens)
+            .filter_map(|ten| {
+                let away = f64::from(ten) * 10.0 / frequency;
+                // Where the line meets the borders of the square.
+                let (mut from, mut to) = (-reach, reach);
+                for axis in [0, 1] {
+                    if along[axis].abs() > 1e-9 {
+                        let ends = [-half, half].map(|border| (border - away * across[axis]) / along[axis]);
+                        from = from.max(ends[0].min(ends[1]));
+                        to = to.min(ends[0].max(ends[1]));
+                    } else if (away * across[axis]).abs() > half {
+                        return None;
+                    }
+                }
+                let end =
+                    |at: f64| scale.plane.in_picture(self.at(away * across[0] + at * along[0], away * across[1] + at * along[1]));
+                (from < to).then(|| [end(from), end(to)])
+            })
+            .collect()
     }
 
     /// Brightness on a square grid of the cloth, each sample a mean of `coarse` by `coarse` places.

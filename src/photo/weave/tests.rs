@@ -62,6 +62,34 @@ fn fine_yarns_are_mostly_refused_rather_than_miscounted() {
     assert!(answered >= 10 && (answered - near4) * 100 <= answered * 8, "{near4} of {answered}");
 }
 
+/// Ten yarns of the truth lie between neighbouring lines of a system, along the ends that were marked and across them.
+#[test]
+fn lines_to_be_shown_lie_ten_yarns_apart() {
+    let mut seen = 0;
+    for seed in 70_000..70_012 {
+        let drawn = cloth(seed, (9.0, 24.0));
+        let raster = Raster::new(SIDE, SIDE, &drawn.rgba).expect("a picture");
+        let Ok(read) = yarns(&raster, drawn.marks.0, drawn.marks.1, &drawn.scale) else { continue };
+        let mark_way = (drawn.marks.1.x - drawn.marks.0.x, drawn.marks.1.y - drawn.marks.0.y);
+        for pair in read.lines.windows(2) {
+            let ends = pair[0].map(|end| drawn.scale.plane.on_cloth(end));
+            let (dx, dy) = (ends[1].x - ends[0].x, ends[1].y - ends[0].y);
+            let next = drawn.scale.plane.on_cloth(pair[1][0]);
+            let apart = ((next.x - ends[0].x) * dy - (next.y - ends[0].y) * dx).abs() / dx.hypot(dy);
+            let (px, py) = (pair[0][1].x - pair[0][0].x, pair[0][1].y - pair[0][0].y);
+            let along = (px * mark_way.0 + py * mark_way.1).abs() > (px * mark_way.1 - py * mark_way.0).abs();
+            let other = (pair[1][1].x - pair[1][0].x, pair[1][1].y - pair[1][0].y);
+            if (other.0 * px + other.1 * py).abs() < (other.0 * py - other.1 * px).abs() {
+                continue; // the last line of one system and the first of the other
+            }
+            let yarns = apart / 10.0 * if along { drawn.ends_cm } else { drawn.picks_cm };
+            assert!((yarns - 10.0).abs() < 0.3, "{seed}: {yarns}");
+            seen += 1;
+        }
+    }
+    assert!(seen > 20, "{seen} gaps");
+}
+
 /// Marks along no yarn, as along the slanting line of a twill: refused, or for once right, never a wrong count without a warning.
 #[test]
 fn marks_that_follow_no_yarn_are_refused() {
