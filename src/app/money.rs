@@ -1,17 +1,17 @@
 //! What the app says of money that was worked out: never more digits than it deserves, never an accusation.
 
 use garment_assay::cost::Range;
-use garment_assay::rack::{Behind, Left, Reveal, Stand};
+use garment_assay::rack::{Behind, Left, Range as Ends, Reveal, Stand};
 use garment_assay::trade::{Currency, PriceKind, Ticket};
 
-/// An amount to two digits: what is worked out here is never known better.
+/// An amount to two digits, and no further than hundredths: what is worked out here is never known better.
 pub fn about(amount: f64) -> String {
     if !(amount.is_finite() && amount > 0.0) {
         return "0".to_owned();
     }
     let step = 10_f64.powi(amount.log10().floor() as i32 - 1);
     let rounded = (amount / step).round() * step;
-    let decimals = if step >= 1.0 { 0 } else { (-step.log10()).round().clamp(0.0, 4.0) as usize };
+    let decimals = if step >= 1.0 { 0 } else { (-step.log10()).round().clamp(0.0, 2.0) as usize };
     grouped(&format!("{rounded:.decimals$}"))
 }
 
@@ -26,6 +26,24 @@ fn grouped(digits: &str) -> String {
         out.push(digit);
     }
     out + rest
+}
+
+/// An amount that is known: to the last cent, and without cents where there are none.
+pub fn known(amount: f64) -> String {
+    let digits = format!("{amount:.2}");
+    grouped(digits.strip_suffix(".00").unwrap_or(&digits))
+}
+
+/// Two ends that are known.
+pub fn known_between(low: f64, high: f64) -> String {
+    format!("{} to {}", known(low), known(high))
+}
+
+/// An amount that follows from a price known to the last cent: with its sign, whole from 100 on.
+pub fn exact(currency: Currency, amount: f64) -> String {
+    let decimals = if amount.abs() >= 100.0 || currency.decimals() == 0 { 0 } else { 2 };
+    let sign = if amount < 0.0 { "−" } else { "" };
+    format!("{} {sign}{}", currency.code(), grouped(&format!("{:.decimals$}", amount.abs())))
 }
 
 /// An amount to two digits with its currency before it.
@@ -106,39 +124,34 @@ fn standing(stand: Stand) -> &'static str {
 
 fn unexplained(left: &Left, price: f64, currency: Currency) -> String {
     // Ticket over build-up, so the part of the ticket beyond the build-up is what is left of one.
-    let beyond = |ratio: f64| price * (1.0 - 1.0 / ratio);
-    let why = "name, design, service, or a cost you did not see";
-    if left.low > 1.0 {
-        let ends = between(beyond(left.low), beyond(left.high));
-        format!("{} {ends} of it are not explained by the make: {why}.", currency.code())
-    } else if left.middle > 1.0 && beyond(left.middle) >= 0.01 * price {
-        let middle = about(beyond(left.middle));
-        format!(
-            "About {} {middle} of it are not explained by the middle of what the make comes to: {why}. The make may also explain all of it.",
-            currency.code()
-        )
-    } else if left.high < 1.0 {
-        "The make alone would come to more: a plain shop, a sale, or a saving you did not see.".to_owned()
-    } else {
-        "The make explains all of it.".to_owned()
+    let beyond = |ratio: f64| (price * (1.0 - 1.0 / ratio)).max(0.0);
+    if left.high <= 1.0 {
+        return "The make alone would come to more: a plain shop, a sale, or a saving you did not see.".to_owned();
     }
+    let (ends, middle) = (between(beyond(left.low), beyond(left.high)), about(beyond(left.middle)));
+    let code = currency.code();
+    format!(
+        "{code} {ends} of it, in the middle {middle}, are not explained by the make: name, design, service, or a cost you did not see."
+    )
 }
 
 /// How one range did against the ticket: how far the ticket lay outside, and how wide the range was.
-fn missed(low: f64, high: f64, ticket: f64, points: f64, currency: Currency) -> String {
+fn missed([low, high, ticket, points]: [f64; 4], say: fn(f64) -> String, currency: Currency) -> String {
+    let code = currency.code();
     let off = (low - ticket).max(0.0) + (ticket - high).max(0.0);
-    let hit = if off > 0.0 { format!("missed by {}", sum(currency, off)) } else { "the ticket lies inside".to_owned() };
-    let points = points.max(0.0).round();
-    format!("{hit}, range {} wide. {points} of 100 points.", sum(currency, high - low))
+    // A ticket on an end comes back from its logarithm a rounding outside.
+    let hit = if off > 1e-6 * ticket { format!("missed by {code} {}", say(off)) } else { "the ticket lies inside".to_owned() };
+    format!("{hit}, range {code} {} wide. {} of 100 points.", say(high - low), points.max(0.0).round())
 }
 
 /// How a guess and the tool's range did, each in a sentence.
 pub fn revealed(reveal: &Reveal, currency: Currency) -> (String, Option<String>) {
     let ticket = reveal.log_ticket.exp();
-    let say =
-        |range: &garment_assay::rack::Range, points: f64| missed(range.low().exp(), range.high().exp(), ticket, points, currency);
-    let yours = say(&reveal.yours, reveal.score.points);
-    (format!("You: {yours}"), reveal.tool.map(|(range, score)| format!("Tool: {}", say(&range, score.points))))
+    let of = |range: &Ends, points: f64| [range.low().exp(), range.high().exp(), ticket, points];
+    // What the person named is known to the cent; the tool's ends were worked out.
+    let yours = missed(of(&reveal.yours, reveal.score.points), known, currency);
+    let tool = reveal.tool.map(|(range, score)| missed(of(&range, score.points), about, currency));
+    (format!("You: {yours}"), tool.map(|tool| format!("Tool: {tool}")))
 }
 
 #[cfg(test)]
@@ -147,8 +160,8 @@ mod tests {
 
     #[test]
     fn what_is_worked_out_has_two_digits() {
-        let said: Vec<String> = [0.0, 0.043, 0.996, 3.44, 34.4, 99.6, 344.0, 123_456.0, f64::NAN].map(about).into();
-        assert_eq!(said, ["0", "0.043", "1.00", "3.4", "34", "100", "340", "120\u{202f}000", "0"]);
+        let said: Vec<String> = [0.0, 0.048, 0.996, 3.44, 34.4, 99.6, 344.0, 123_456.0, f64::NAN].map(about).into();
+        assert_eq!(said, ["0", "0.05", "1.00", "3.4", "34", "100", "340", "120\u{202f}000", "0"]);
         assert_eq!((between(34.1, 34.3), between(3.0, 12.0)), ("34".to_owned(), "3.0 to 12".to_owned()));
     }
 
@@ -159,18 +172,26 @@ mod tests {
 
     #[test]
     fn a_miss_is_told_in_money() {
-        // 40 to 80 against 92: 12 outside, 40 wide.
-        assert_eq!(missed(40.0, 80.0, 92.0, 61.7, Currency::Usd), "missed by USD 12, range USD 40 wide. 62 of 100 points.");
-        assert_eq!(missed(40.0, 80.0, 60.0, -3.0, Currency::Usd), "the ticket lies inside, range USD 40 wide. 0 of 100 points.");
+        // 40 to 80 against 92.50: 12.50 outside, 40 wide.
+        let said = |ticket, points| missed([40.0, 80.0, ticket, points], known, Currency::Usd);
+        assert_eq!(said(92.5, 61.7), "missed by USD 12.50, range USD 40 wide. 62 of 100 points.");
+        assert_eq!(said(80.0 + 1e-9, -3.0), "the ticket lies inside, range USD 40 wide. 0 of 100 points.");
     }
 
     #[test]
-    fn what_is_left_is_said_as_a_range_only_when_the_dear_end_of_the_make_leaves_some() {
+    fn what_is_left_is_said_with_its_ends_and_never_below_nothing() {
         let left = |low, middle, high| Left { low, middle, high, below: 0.5, stand: Stand::Within };
-        // A ticket of 100 over a make of 80 (80 to 50 at the ends): 20 to 50 are left.
-        assert!(unexplained(&left(1.25, 1.5, 2.0), 100.0, Currency::Usd).starts_with("USD 20 to 50 of it are not explained"));
-        assert!(unexplained(&left(0.8, 1.25, 2.0), 100.0, Currency::Usd).starts_with("About USD 20 of it"));
-        assert!(unexplained(&left(0.4, 0.5, 0.8), 100.0, Currency::Usd).starts_with("The make alone would come to more"));
-        assert_eq!(unexplained(&left(0.4, 0.9, 1.8), 100.0, Currency::Usd), "The make explains all of it.");
+        let said = |low, middle, high| unexplained(&left(low, middle, high), 100.0, Currency::Usd);
+        // A ticket of 100 over a make of 67 (80 to 50 at the ends): 33 (20 to 50) are left.
+        assert!(said(1.25, 1.5, 2.0).starts_with("USD 20 to 50 of it, in the middle 33, are not explained by the make"));
+        assert!(said(0.4, 0.9, 1.8).starts_with("USD 0 to 44 of it, in the middle 0,"));
+        assert!(said(0.4, 0.5, 0.8).starts_with("The make alone would come to more"));
+    }
+
+    #[test]
+    fn what_follows_from_a_price_keeps_its_cents() {
+        assert_eq!(exact(Currency::Eur, 45.178), "EUR 45.18");
+        assert_eq!(exact(Currency::Eur, -13_554.2), "EUR −13\u{202f}554");
+        assert_eq!(exact(Currency::Jpy, 45.2), "JPY 45");
     }
 }

@@ -11,8 +11,9 @@ use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
 use crate::app::appraisals::Appraisals;
+use crate::app::browser::document;
 use crate::app::model::Message;
-use crate::app::money::{about, between, range, share, verdict, whole};
+use crate::app::money::{about, known, known_between, range, share, verdict, whole};
 use crate::app::parts::bar::Bar;
 use crate::app::parts::build_steps::BuildSteps;
 use crate::app::parts::guess::GuessCard;
@@ -98,7 +99,7 @@ impl Seen<'_> {
                         <dd>{ range(currency, &likely) }<small>{ format!("middle {}", about(likely.usual)) }</small></dd></div>
                     if let Some(span) = &span {
                         <div><dt><span class="key key-guess" aria-hidden="true"></span>{ "Your guess" }</dt>
-                            <dd>{ format!("{} {}", currency.code(), between(span.low, span.high)) }</dd></div>
+                            <dd>{ format!("{} {}", currency.code(), known_between(span.low, span.high)) }</dd></div>
                     }
                 </dl>
                 <p>{ verdict(behind, kind, ticket) }</p>
@@ -108,10 +109,12 @@ impl Seen<'_> {
                         <caption class="unseen">{ format!("Prices in {}", currency.code()) }</caption>
                         <thead><tr><th scope="col">{ "What" }</th><th scope="col">{ "Low" }</th><th scope="col">{ "Middle" }</th><th scope="col">{ "High" }</th></tr></thead>
                         <tbody>
-                            { figures(called, likely.low, Some(likely.usual), likely.high) }
-                            { { let made = behind.made(kind); figures("By the make alone", made.low, Some(made.usual), made.high) } }
-                            if let Some(span) = &span { { figures("Your guess", span.low, span.middle, span.high) } }
-                            if let Some(price) = price { { figures("Ticket", price, Some(price), price) } }
+                            { figures(called, likely.low, Some(likely.usual), likely.high, about) }
+                            if kind == PriceKind::Retail {
+                                { { let made = behind.made(kind); figures("By the make alone", made.low, Some(made.usual), made.high, about) } }
+                            }
+                            if let Some(span) = &span { { figures("Your guess", span.low, span.middle, span.high, known) } }
+                            if let Some(price) = price { { figures("Ticket", price, Some(price), price, known) } }
                         </tbody>
                     </table>
                     <p class="hint">{ "Low and high hold four in five. The scale is one of ratios: from 50 to 100 is as far as from 100 to 200." }</p>
@@ -228,9 +231,9 @@ impl Seen<'_> {
     }
 }
 
-fn figures(what: &'static str, low: f64, middle: Option<f64>, high: f64) -> Html {
+fn figures(what: &'static str, low: f64, middle: Option<f64>, high: f64, say: fn(f64) -> String) -> Html {
     html! {
-        <tr><th scope="row">{ what }</th><td>{ about(low) }</td><td>{ middle.map_or("none".to_owned(), about) }</td><td>{ about(high) }</td></tr>
+        <tr><th scope="row">{ what }</th><td>{ say(low) }</td><td>{ middle.map_or("none".to_owned(), say) }</td><td>{ say(high) }</td></tr>
     }
 }
 
@@ -271,6 +274,18 @@ pub fn BehindPage(props: &Props) -> Html {
         let id = id.clone();
         send.reform(move |_: MouseEvent| Message::TakeBack(id.clone()))
     };
+    let heading = use_node_ref();
+    let stands = use_mut_ref(|| None::<(bool, bool)>);
+    {
+        // A step forward leads to what it brought; undo leaves focus where it is.
+        let (heading, stands) = (heading.clone(), stands.clone());
+        use_effect_with((garment.guess().is_some(), garment.ticket_in_view().is_some()), move |(guessed, seen)| {
+            let before = stands.borrow_mut().replace((*guessed, *seen));
+            if before.is_some_and(|(guessed_before, seen_before)| *guessed && (!guessed_before || *seen && !seen_before)) {
+                document::focus_part(&heading);
+            }
+        });
+    }
     let taught = pricing.taught(garments, rates, &id);
     let behind = use_memo((garment.clone(), rates.clone(), Rc::as_ptr(&taught) as usize), {
         let taught = taught.clone();
@@ -289,7 +304,7 @@ pub fn BehindPage(props: &Props) -> Html {
     let guess_in = guess_in.or((*behind).as_ref().as_ref().map(|behind| behind.currency())).unwrap_or(*currency);
     let shown = (*behind).as_ref().as_ref().and_then(|behind| behind.shown(guess_in, kind));
     let guess = html! {
-        <GuessCard garment={garment.clone()} currency={guess_in} {shown} today={*today} habit={habit(garments)} habit_href="#/guesses" act={act.clone()} />
+        <GuessCard garment={garment.clone()} currency={guess_in} {shown} today={*today} habit={habit(garments)} habit_href="#/guesses" heading={heading.clone()} act={act.clone()} />
     };
     let body = match behind.as_ref() {
         None => html! {
@@ -317,7 +332,6 @@ pub fn BehindPage(props: &Props) -> Html {
             html! {
                 <>
                     { seen.picture() }
-                    if garment.guess().is_some() { { guess.clone() } }
                     { seen.steps() }
                     { seen.narrowing() }
                     { seen.lessons(&taught, garments) }
@@ -326,16 +340,17 @@ pub fn BehindPage(props: &Props) -> Html {
             }
         }
     };
+    let first = covered || behind.is_none() || garment.guess().is_some();
     html! {
         <>
             <Bar title="Behind the ticket" under={name(garment).to_owned()} back={Route::Result(id.clone()).href()} back_name="Back to the result">
                 <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label="Undo"><Icon shape={Shape::Undo} /></button>
             </Bar>
-            if covered || behind.is_none() {
+            if first {
                 { guess.clone() }
             }
             { body }
-            if !covered && behind.is_some() && garment.guess().is_none() {
+            if !first {
                 { guess }
             }
             <p class="lonely hint">{ "Prices, wages and shares behind this are expert judgement unless a source stands with them. " }<a href={Route::Numbers.href()}>{ "Where the numbers come from" }</a></p>

@@ -6,7 +6,7 @@ use garment_assay::source::Kind;
 use yew::prelude::*;
 
 use crate::app::browser::clock;
-use crate::app::money::{about, between, range, share};
+use crate::app::money::{about, between, share};
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -21,6 +21,9 @@ pub struct Props {
     /// Finds a check by its key, and the address of its screen.
     pub check: Callback<&'static str, Option<(&'static Check, AttrValue)>>,
 }
+
+/// Checks named in one line.
+const FEW: usize = 4;
 
 fn leg_class(leg: Leg) -> &'static str {
     match leg {
@@ -47,11 +50,14 @@ fn bar(from: f64, to: f64, whole: f64, class: &'static str) -> Html {
 fn behind(cost: &Cost, check: &Callback<&'static str, Option<(&'static Check, AttrValue)>>) -> Html {
     let links = |keys: &[&'static str]| {
         let found: Vec<_> = keys.iter().filter_map(|key| check.emit(key)).collect();
-        found
+        let more = found.len().saturating_sub(FEW);
+        let links = found
             .into_iter()
+            .take(FEW)
             .enumerate()
             .map(|(place, (check, href))| html! { <>{ if place > 0 { ", " } else { "" } }<a {href}>{ check.name }</a></> })
-            .collect::<Html>()
+            .collect::<Html>();
+        html! { <>{ links }{ if more > 0 { format!(", and {more} more") } else { String::new() } }</> }
     };
     let judged = cost.sources.iter().all(|source| source.kind == Kind::Judgement);
     let sources: Vec<&str> = cost.sources.iter().map(|source| source.name).collect();
@@ -144,13 +150,13 @@ pub fn BuildSteps(props: &Props) -> Html {
                                     <th scope="row">{ cost.name }</th>
                                     <td>{ about(cost.amount.median()) }</td>
                                     <td>{ { let ends = cost.amount.range(); between(ends.low, ends.high) } }</td>
-                                    <td>{ share(part(cost)) }</td>
+                                    <td>{ if part(cost) < 0.005 { "under 1 %".to_owned() } else { share(part(cost)) } }</td>
                                 </tr>
                             }) }
                             <tr>
                                 <th scope="row">{ "Together" }</th>
                                 <td>{ about(middle) }</td>
-                                <td>{ range(currency, &total.range()) }</td>
+                                <td>{ { let ends = total.range(); between(ends.low, ends.high) } }</td>
                                 <td>{ share(1.0) }</td>
                             </tr>
                         </tbody>

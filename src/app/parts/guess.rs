@@ -9,7 +9,7 @@ use yew::prelude::*;
 use std::rc::Rc;
 
 use super::ticket::{Draft, TicketFields};
-use crate::app::money::{between, revealed, whole};
+use crate::app::money::{known_between, revealed, whole};
 use crate::app::words;
 
 #[derive(Properties, PartialEq)]
@@ -26,6 +26,8 @@ pub struct Props {
     pub habit: Habit,
     /// Where that is shown over time.
     pub habit_href: AttrValue,
+    /// The card's heading, for focus.
+    pub heading: NodeRef,
     /// Called with what is to be done.
     pub act: Callback<Act>,
 }
@@ -54,7 +56,7 @@ fn said(guess: &Guess) -> String {
         let ticket = Ticket { minor: best, currency: guess.currency(), kind: PriceKind::Retail, face_down: false };
         format!(", likeliest {}", words::amount(&ticket))
     });
-    format!("{} {}{kind}{best}", guess.currency().code(), between(amount(guess.low()), amount(guess.high())))
+    format!("{} {}{kind}{best}", guess.currency().code(), known_between(amount(guess.low()), amount(guess.high())))
 }
 
 #[component]
@@ -178,7 +180,7 @@ pub fn GuessCard(props: &Props) -> Html {
                 Ok(reveal) => {
                     let (yours, tool) = revealed(&reveal, ticket.currency);
                     html! {
-                        <ul class="revealed" role="status">
+                        <ul class="revealed">
                             <li>{ yours }</li>
                             if let Some(tool) = tool { <li>{ tool }</li> } else { <li>{ "Tool: it said nothing at that moment." }</li> }
                         </ul>
@@ -202,7 +204,7 @@ pub fn GuessCard(props: &Props) -> Html {
         (Some(_), None) => "Your guess",
         (Some(_), Some(_)) => "Your guess and the ticket",
     };
-    html! { <section class="card guess-card"><h2>{ heading }</h2>{ body }</section> }
+    html! { <section class="card guess-card"><h2 tabindex="-1" ref={&props.heading}>{ heading }</h2>{ body }</section> }
 }
 
 impl Clone for Props {
@@ -211,6 +213,7 @@ impl Clone for Props {
             garment: self.garment.clone(),
             habit: self.habit.clone(),
             habit_href: self.habit_href.clone(),
+            heading: self.heading.clone(),
             act: self.act.clone(),
             ..*self
         }

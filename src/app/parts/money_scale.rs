@@ -5,7 +5,7 @@ use garment_assay::cost::Range;
 use garment_assay::trade::Currency;
 use yew::prelude::*;
 
-use crate::app::money::{about, between};
+use crate::app::money::{about, between, known, known_between};
 
 const WIDTH: f64 = 340.0;
 const FOOT: f64 = 50.0;
@@ -110,10 +110,10 @@ pub fn MoneyScale(props: &Props) -> Html {
     let mut label =
         format!("Money scale in {code}. {called} {}, middle {}.", between(likely.low, likely.high), about(likely.usual));
     if let Some(guess) = guess {
-        label.push_str(&format!(" Your guess {}.", between(guess.low, guess.high)));
+        label.push_str(&format!(" Your guess {}.", known_between(guess.low, guess.high)));
     }
     if let Some(ticket) = ticket {
-        label.push_str(&format!(" Ticket {}.", about(*ticket)));
+        label.push_str(&format!(" Ticket {}.", known(*ticket)));
     }
     let (range_y, guess_y) = (FOOT + STRIP + 11.0, FOOT + STRIP + 25.0);
     let height = if guess.is_some() { 110 } else { 94 };
@@ -140,7 +140,7 @@ pub fn MoneyScale(props: &Props) -> Html {
             }
             if let Some(ticket) = ticket {
                 <g class="ticket-mark">
-                    <path class="ticket-line" d={format!("M{} 14V{}", scale.along(*ticket), FOOT + STRIP)} />
+                    <path class="ticket-line" d={format!("M{} 14V{}", scale.along(*ticket), FOOT + 8.0)} />
                     // A swing tag with its eyelet, hung on the price.
                     <path class="ticket-tag" d={format!("M{} 16l-6-5v-9h12v9z", scale.along(*ticket).clamp(7.0, 333.0))} />
                     <circle class="ticket-eye" cx={scale.along(*ticket).clamp(7.0, 333.0).to_string()} cy="10.500" r="1.500" />

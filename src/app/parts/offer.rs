@@ -8,7 +8,7 @@ use yew::prelude::*;
 use super::ticket::Draft;
 use super::typed::Typed;
 use super::value::count;
-use crate::app::money::{about, share, whole};
+use crate::app::money::{about, exact, share, whole};
 
 /// Margins for which the ticket is named. Common practice, no source.
 const MARGINS: [f64; 3] = [0.5, 0.6, 0.65];
@@ -107,12 +107,4 @@ fn row(name: &str, amount: String) -> Html {
 /// A share with one decimal.
 fn percent1(share: f64) -> String {
     format!("{:.1} %", share * 100.0)
-}
-
-/// An amount that follows from a price that is known to the last cent: with its sign, whole from 100 on.
-fn exact(currency: Currency, amount: f64) -> String {
-    let size = amount.abs();
-    let decimals = if size >= 100.0 || currency.decimals() == 0 { 0 } else { 2 };
-    let sign = if amount < 0.0 { "−" } else { "" };
-    format!("{} {sign}{size:.decimals$}", currency.code())
 }
