@@ -309,3 +309,46 @@ pub struct Ticket {
     /// Entered face down: kept, but not shown until the person has guessed.
     pub face_down: bool,
 }
+
+/// Whose name is on a garment.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Name {
+    /// None, or the shop's own label.
+    StoreLabel,
+    /// A name that most people know.
+    Known,
+    /// A name that asks for more.
+    Premium,
+    /// A designer's or a luxury house's.
+    Designer,
+}
+
+impl Name {
+    /// All, cheapest first.
+    pub const ALL: [Name; 4] = [Name::StoreLabel, Name::Known, Name::Premium, Name::Designer];
+
+    /// Name in storage; never renamed once released.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Name::StoreLabel => "store-label",
+            Name::Known => "known",
+            Name::Premium => "premium",
+            Name::Designer => "designer",
+        }
+    }
+
+    /// The name of that key.
+    pub fn from_key(key: &str) -> Option<Name> {
+        Name::ALL.into_iter().find(|name| name.key() == key)
+    }
+
+    /// The words on the screen.
+    pub const fn words(self) -> &'static str {
+        match self {
+            Name::StoreLabel => "no name, or the shop’s own label",
+            Name::Known => "a known name",
+            Name::Premium => "a premium name",
+            Name::Designer => "a designer’s name",
+        }
+    }
+}

@@ -5,7 +5,8 @@ mod drawing;
 use std::collections::{BTreeMap, BTreeSet};
 
 use drawing::{act, bare, check, day, garment_named, id, judged, point, text};
-use garment_assay::garment::{Act, Answer, Garment, Given, Guess, Id, Readings, Shown, Taped};
+use garment_assay::cost::Channel;
+use garment_assay::garment::{Act, Answer, Deal, Garment, Given, Guess, Id, Readings, Shown, Taped};
 use garment_assay::grading::Care;
 use garment_assay::measure::STITCH_DENSITY;
 use garment_assay::notebook::{
@@ -13,7 +14,7 @@ use garment_assay::notebook::{
     Theme, Unreadable, export, export_all, import, read, write,
 };
 use garment_assay::quantity::{Amount, Unit};
-use garment_assay::trade::{Currency, Day, PriceKind, Ticket};
+use garment_assay::trade::{Currency, Day, Name, PriceKind, Ticket};
 use proptest::prelude::*;
 
 const PAGE: &str = "garment-assay/page/";
@@ -24,6 +25,8 @@ const GOLDEN: &str = include_str!("vectors/pages/form-1.txt");
 const GOLDEN_MEASURES: &str = include_str!("vectors/pages/form-1-measures.txt");
 /// Likewise, with a guess, what the tool showed beside it, and the garment left out as a reference.
 const GOLDEN_GUESS: &str = include_str!("vectors/pages/form-1-guess.txt");
+/// Likewise, with the kind of shop, the name and what the person means to do with it.
+const GOLDEN_DEAL: &str = include_str!("vectors/pages/form-1-deal.txt");
 /// Likewise.
 const GOLDEN_RACK: &str = include_str!("vectors/pages/rack-1.json");
 
@@ -224,6 +227,39 @@ fn guesses_this_version_does_not_know_are_set_aside_and_written_back_unchanged()
         let guess = Guess::new(1, 2, Currency::Jpy, PriceKind::Wholesale, day());
         let again = garment_of(&write(&garment.after(Act::Guess(guess)).after(Act::Reference(false)), 4));
         assert_eq!((again.guess(), again.is_reference(), again.aside().len()), (guess.as_ref(), false, 0), "{text}");
+    }
+}
+
+#[test]
+fn the_committed_page_with_a_shop_and_a_name_still_opens_to_the_facts_known_of_it() {
+    let page = GOLDEN_DEAL.trim_end_matches('\n');
+    let garment = garment_of(page);
+    let up = Ticket { minor: 8_995, currency: Currency::Eur, kind: PriceKind::Retail, face_down: false };
+    let known = full("6f1c-0005")
+        .after(Act::Shop(Some(Channel::BrandThroughStores)))
+        .after(Act::Name(Some(Name::Known)))
+        .after(Act::Deal(Deal::default().with_wears(Some(60)).with_target(Some(12_000)).with_minimum(Some(300))))
+        .after(Act::Ticket(Some(up)));
+    assert_eq!(garment, known);
+    assert_eq!(write(&garment, 10), page, "and is written the same");
+}
+
+#[test]
+fn shops_names_and_plans_this_version_does_not_know_are_set_aside_and_written_back_unchanged() {
+    for deal in
+        [r#"{"minimum":4294967296}"#, r#"{"wears_a_year":400}"#, r#"{"target":0}"#, r#"{"rent":1,"target":9}"#, "[]", "null"]
+    {
+        let body = format!(
+            r#"{{"answers":[],"deal":{deal},"family":"jeans","id":"g","name":"house","noted":"2026-11-25","shop":"market-stall"}}"#
+        );
+        let garment = garment_of(&page_of(&body, 3));
+        assert_eq!((garment.shop(), garment.name(), garment.deal()), (None, None, &Deal::default()), "{deal}");
+        assert_eq!(garment.aside().len(), 3, "{deal}");
+        assert_eq!(write(&garment, 3), page_of(&body, 3));
+        // What is said since counts.
+        let told = garment.after(Act::Shop(Some(Channel::Luxury))).after(Act::Name(Some(Name::Designer)));
+        let again = garment_of(&write(&told, 4));
+        assert_eq!((again.shop(), again.name(), again.aside().len()), (told.shop(), told.name(), 1), "{deal}");
     }
 }
 

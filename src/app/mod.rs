@@ -3,8 +3,10 @@
 mod appraisals;
 mod browser;
 mod model;
+mod money;
 mod pages;
 mod parts;
+mod pricing;
 mod root;
 mod route;
 mod words;

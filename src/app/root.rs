@@ -5,6 +5,7 @@ use std::rc::Rc;
 use garment_assay::catalog::Family;
 use garment_assay::catalog::bench::{LOOKS, POINTS};
 use garment_assay::check::Check;
+use garment_assay::cost::{Market, Rates};
 use garment_assay::garment::{Act, Answer, Garment, Id, Readings};
 use garment_assay::measure::{BACK, EDGE, INSTRUMENTS, Instrument, Look, ROWS, STITCH_COMB_LIVE, ScreenScale};
 use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Page, Settings, read};
@@ -17,6 +18,7 @@ use super::browser::mirror::Mirror;
 use super::browser::shelf::BrowserShelf;
 use super::browser::{address, clock, document, screen};
 use super::model::{Effect, Message, Model, Notice};
+use super::pages::behind::BehindPage;
 use super::pages::bench::{Bench, InstrumentPage};
 use super::pages::checks::{CheckList, Checks};
 use super::pages::details::Details;
@@ -36,6 +38,7 @@ use super::parts::alert::Alert;
 use super::parts::picture_job::Job;
 use super::parts::ruler::is_on_camera;
 use super::parts::toast::Toast;
+use super::pricing::Pricing;
 use super::route::Route;
 use super::words::headline;
 
@@ -74,6 +77,7 @@ pub struct App {
     /// A garment that goes on under a new name since this message: old name, new name.
     renamed: Option<(Id, Id)>,
     appraisals: Appraisals,
+    pricing: Pricing,
     aloud: String,
     _listeners: Vec<EventListener>,
 }
@@ -138,6 +142,7 @@ impl Component for App {
             mirroring: Mirroring::Opening,
             renamed: None,
             appraisals: Appraisals::default(),
+            pricing: Pricing::default(),
             aloud: String::new(),
             _listeners: listeners.into_iter().flatten().collect(),
         };
@@ -249,6 +254,11 @@ impl Component for App {
             (Route::Details(id), Some(garment)) => html! {
                 <Details key={id.as_str()} garment={garment.clone()} currency={model.settings.currency} send={send.clone()} />
             },
+            (Route::Ticket(id), Some(garment)) => html! {
+                <BehindPage key={id.as_str()} garment={garment.clone()} garments={model.garments.clone()} appraisals={self.appraisals.clone()}
+                    pricing={self.pricing.clone()} rates={self.rates()} currency={model.settings.currency} today={model.today}
+                    can_take_back={model.can_take_back(id)} send={send.clone()} />
+            },
             (Route::TapeSheet(id), Some(garment)) => html! {
                 <TapeSheet key={id.as_str()} garment={garment.clone()} {system} can_take_back={model.can_take_back(id)} pictures={POINTS} send={send.clone()} />
             },
@@ -345,6 +355,11 @@ fn check_of(family: &'static Family, key: &str) -> Option<&'static Check> {
 }
 
 impl App {
+    /// The rates as they act: those of the market of the person's currency, where it is one's.
+    fn rates(&self) -> Rates {
+        Rates::of(Market::of_currency(self.model.settings.currency).unwrap_or_default())
+    }
+
     /// The check that an instrument's reading is for, with its garment, and what is kept of that instrument there or on the bench.
     fn taken_for(
         &self,

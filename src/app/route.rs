@@ -19,6 +19,8 @@ pub enum Route {
     Result(Id),
     /// Label, place, ticket and note of a garment.
     Details(Id),
+    /// What stands behind the ticket of a garment.
+    Ticket(Id),
     /// What was read with a tape at each point of measure of a garment.
     TapeSheet(Id),
     /// The instruments.
@@ -70,6 +72,7 @@ impl Route {
             ["garment", id, "checks"] => garment(id, Route::Checks),
             ["garment", id, "result"] => garment(id, Route::Result),
             ["garment", id, "details"] => garment(id, Route::Details),
+            ["garment", id, "ticket"] => garment(id, Route::Ticket),
             ["garment", id, "tape"] => garment(id, Route::TapeSheet),
             ["garment", id, "check", key] => Id::new(id).map_or(Route::Rack, |id| Route::Check(id, (*key).to_owned())),
             _ => Route::Rack,
@@ -97,6 +100,7 @@ impl Route {
             Route::Checks(id) => format!("#/garment/{}/checks", id.as_str()),
             Route::Result(id) => format!("#/garment/{}/result", id.as_str()),
             Route::Details(id) => format!("#/garment/{}/details", id.as_str()),
+            Route::Ticket(id) => format!("#/garment/{}/ticket", id.as_str()),
             Route::TapeSheet(id) => format!("#/garment/{}/tape", id.as_str()),
             Route::Check(id, key) => format!("#/garment/{}/check/{key}", id.as_str()),
         }
@@ -110,6 +114,7 @@ impl Route {
             Route::Checks(_) => Route::Checks(id),
             Route::Result(_) => Route::Result(id),
             Route::Details(_) => Route::Details(id),
+            Route::Ticket(_) => Route::Ticket(id),
             Route::TapeSheet(_) => Route::TapeSheet(id),
             Route::Marks(key, Some((_, check))) => Route::Marks(key, Some((id, check))),
             Route::Live(key, Some((_, check))) => Route::Live(key, Some((id, check))),
@@ -125,6 +130,7 @@ impl Route {
             | Route::Checks(id)
             | Route::Result(id)
             | Route::Details(id)
+            | Route::Ticket(id)
             | Route::TapeSheet(id)
             | Route::Check(id, _) => Some(id),
             Route::Marks(_, target) | Route::Live(_, target) | Route::Picture(_, target) => target.as_ref().map(|(id, _)| id),
@@ -157,6 +163,7 @@ mod tests {
             Route::Result(id()),
             Route::Details(id()),
             Route::Check(id(), "inseam".to_owned()),
+            Route::Ticket(id()),
             Route::TapeSheet(id()),
             Route::Bench,
             Route::SeamKind,

@@ -105,6 +105,11 @@ impl BuildUp {
         self.totals.ticket
     }
 
+    /// What brand and shop multiply the landed cost by.
+    pub fn shop_multiple(&self) -> LogNormal {
+        self.chain.multiple
+    }
+
     /// An offer at that price a piece, at the factory's port and in the market's currency: freight, duty and fees from the rates, at their
     /// averages, since pieces that pay no duty and pieces that do come in one order.
     pub fn offer(&self, price: f64, minimum: u32) -> Offer {

@@ -2,13 +2,15 @@
 
 use std::collections::BTreeMap;
 
+use super::deal::Deal;
 use super::guess::Guess;
 use crate::catalog::Family;
 use crate::check::{Check, Level};
+use crate::cost::Channel;
 use crate::grading::Care;
 use crate::measure::{Fault, Instrument, Outcome, PointOfMeasure};
 use crate::quantity::{Amount, Unit};
-use crate::trade::{Day, Stage, Ticket};
+use crate::trade::{Day, Name, Stage, Ticket};
 
 /// Names one garment for good. Made by whoever has chance to hand out; letters, digits, `-` and `~` only.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -137,6 +139,9 @@ pub struct Garment {
     ticket: Option<Ticket>,
     guess: Option<Guess>,
     left_out: bool,
+    shop: Option<Channel>,
+    name: Option<Name>,
+    deal: Deal,
     entries: Vec<Entry>,
     notes: BTreeMap<&'static str, String>,
     taped: BTreeMap<&'static str, Taped>,
@@ -166,6 +171,12 @@ pub enum Act {
     Guess(Option<Guess>),
     /// Lets predictions lean on this garment's ticket, or leaves it out.
     Reference(bool),
+    /// Says what kind of shop it hangs in, or that nobody knows.
+    Shop(Option<Channel>),
+    /// Says whose name is on it, or that nobody knows.
+    Name(Option<Name>),
+    /// Notes what a person means to do with it: wear it so often, ask so much for it, order so many.
+    Deal(Deal),
     /// Writes the note on the garment.
     Note(String),
 }
@@ -186,6 +197,9 @@ impl Garment {
             ticket: None,
             guess: None,
             left_out: false,
+            shop: None,
+            name: None,
+            deal: Deal::default(),
             entries: Vec::new(),
             notes: BTreeMap::new(),
             taped: BTreeMap::new(),
@@ -253,6 +267,21 @@ impl Garment {
     /// Whether the person lets predictions lean on this garment, once its ticket is in view; so it is until they say otherwise.
     pub fn is_reference(&self) -> bool {
         !self.left_out
+    }
+
+    /// The kind of shop it hangs in, where the person said so.
+    pub fn shop(&self) -> Option<Channel> {
+        self.shop
+    }
+
+    /// Whose name is on it, where the person said so.
+    pub fn name(&self) -> Option<Name> {
+        self.name
+    }
+
+    /// What the person means to do with it.
+    pub fn deal(&self) -> &Deal {
+        &self.deal
     }
 
     /// Answers in the order in which the checks were first answered; one put off stands where it was last put off or taken up.
@@ -327,7 +356,8 @@ impl Garment {
             Act::CheckNote(check, _) => self.family.checks.contains(check),
             Act::Measure(point, _) => self.family.points.iter().any(|known| std::ptr::eq(known, *point)),
             Act::Guess(_) => self.ticket_in_view().is_none(),
-            Act::Reference(_) | Act::Clear(_) | Act::Label(_) | Act::Place(_) | Act::Ticket(_) | Act::Note(_) => true,
+            Act::Reference(_) | Act::Shop(_) | Act::Name(_) | Act::Deal(_) => true,
+            Act::Clear(_) | Act::Label(_) | Act::Place(_) | Act::Ticket(_) | Act::Note(_) => true,
         }
     }
 
@@ -374,6 +404,9 @@ impl Garment {
             Act::Ticket(ticket) => next.ticket = ticket,
             Act::Guess(guess) => next.guess = guess,
             Act::Reference(is) => next.left_out = !is,
+            Act::Shop(shop) => next.shop = shop,
+            Act::Name(name) => next.name = name,
+            Act::Deal(deal) => next.deal = deal,
         }
         next
     }
@@ -396,6 +429,9 @@ impl Garment {
             Act::Ticket(_) => Act::Ticket(self.ticket),
             Act::Guess(_) => Act::Guess(self.guess),
             Act::Reference(_) => Act::Reference(self.is_reference()),
+            Act::Shop(_) => Act::Shop(self.shop),
+            Act::Name(_) => Act::Name(self.name),
+            Act::Deal(_) => Act::Deal(self.deal),
         }
     }
 }

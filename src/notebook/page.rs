@@ -14,11 +14,12 @@ use serde_json::{Map, Value, json};
 use super::checksum::checksum;
 use crate::catalog::{FAMILIES, Family};
 use crate::check::Check;
-use crate::garment::{Act, Answer, Garment, Given, Guess, Id, Readings, Shown, Taped};
+use crate::cost::Channel;
+use crate::garment::{Act, Answer, Deal, Garment, Given, Guess, Id, Readings, Shown, Taped};
 use crate::grading::Care;
 use crate::measure::Instrument;
 use crate::quantity::{Amount, Unit};
-use crate::trade::{Currency, Day, PriceKind, Ticket};
+use crate::trade::{Currency, Day, Name, PriceKind, Ticket};
 
 /// The form this version writes. It reads every form from 1 up to this one.
 pub const FORM: u64 = 1;
@@ -151,6 +152,15 @@ pub(super) fn body(garment: &Garment) -> Map<String, Value> {
     if !garment.is_reference() {
         put("reference", false.into());
     }
+    if let Some(shop) = garment.shop() {
+        put("shop", shop.key().into());
+    }
+    if let Some(name) = garment.name() {
+        put("name", name.key().into());
+    }
+    if *garment.deal() != Deal::default() {
+        put("deal", deal_written(garment.deal()));
+    }
     // What was set aside goes first, so that an answer given since then wins when a version that knows both reads the page.
     let mut answers: Vec<Value> = Vec::new();
     let mut notes: Map<String, Value> = Map::new();
@@ -202,6 +212,17 @@ fn guess_written(guess: &Guess) -> Value {
         written["shown"] = json!({ "low": shown.low(), "middle": shown.middle(), "high": shown.high() });
     }
     written
+}
+
+fn deal_written(deal: &Deal) -> Value {
+    let mut written = Map::new();
+    let wears = deal.wears_a_year().map(u64::from);
+    for (name, amount) in [("wears_a_year", wears), ("target", deal.target()), ("minimum", deal.minimum().map(u64::from))] {
+        if let Some(amount) = amount {
+            written.insert(name.to_owned(), amount.into());
+        }
+    }
+    Value::Object(written)
 }
 
 fn taped_written(taped: &Taped) -> Value {
@@ -267,6 +288,9 @@ pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
             // Fields come in the order of the alphabet, so the ticket comes after its guess; a guess at a ticket in view is refused.
             ("guess", value) => guess(&value).map(|guess| Act::Guess(Some(guess))).ok_or(value),
             ("reference", Value::Bool(false)) => Ok(Act::Reference(false)),
+            ("shop", value) => value.as_str().and_then(Channel::from_key).map(|shop| Act::Shop(Some(shop))).ok_or(value),
+            ("name", value) => value.as_str().and_then(Name::from_key).map(|name| Act::Name(Some(name))).ok_or(value),
+            ("deal", value) => deal(&value).map(Act::Deal).ok_or(value),
             ("answers", Value::Array(answers)) => {
                 for answer in answers {
                     garment = match answer_read(family, &answer) {
@@ -359,6 +383,21 @@ fn guess(value: &Value) -> Option<Guess> {
         guess = guess.beside(Shown::new(amount(shown, "low")?, amount(shown, "middle")?, amount(shown, "high")?)?);
     }
     Some(guess)
+}
+
+fn deal(value: &Value) -> Option<Deal> {
+    if !has_only(value, &["wears_a_year", "target", "minimum"]) {
+        return None;
+    }
+    // A number that is none, or that would not be taken as it stands, leaves the whole to a version that knows better.
+    let amount = |name: &str| match value.get(name) {
+        None => Some(None),
+        Some(amount) => amount.as_u64().map(Some),
+    };
+    let small = |amount: Option<u64>| amount.map(u32::try_from).transpose().ok();
+    let (wears, target, minimum) = (small(amount("wears_a_year")?)?, amount("target")?, small(amount("minimum")?)?);
+    let deal = Deal::default().with_wears(wears).with_target(target).with_minimum(minimum);
+    ((deal.wears_a_year(), deal.target(), deal.minimum()) == (wears, target, minimum)).then_some(deal)
 }
 
 fn taped(value: &Value) -> Option<Taped> {

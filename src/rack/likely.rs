@@ -2,7 +2,8 @@
 
 use super::process::Learned;
 use super::student_t::Mixture;
-use super::traits::{Name, Traits};
+use super::traits::Traits;
+use crate::trade::Name;
 
 /// The likely ticket, in US dollars.
 #[derive(Clone, Debug, PartialEq)]

@@ -1,6 +1,7 @@
 //! Many garments at once: the likely ticket of one from the tickets of others, guesses and the habit in them, two to four side by side.
 
 mod areas;
+mod behind;
 mod compare;
 mod guess;
 mod habit;
@@ -10,6 +11,7 @@ mod process;
 mod student_t;
 mod traits;
 
+pub use behind::{Behind, Taught, teaches};
 pub use compare::{Beside, BesideFault, Between, Difference, Gap, GapShare, Likeness, ReadingDifference, gap};
 pub use guess::{Range, Reveal, Score, WhyNoScore, reveal};
 pub use habit::{Bias, Habit, HitRate, Trend, Verdict, Width};
@@ -17,4 +19,6 @@ pub use likely::{Lesson, Likely, likely};
 pub use premium::{Left, Stand, left};
 pub use process::{Learned, Spreads, learn};
 pub use student_t::{Mixture, StudentT};
-pub use traits::{Explained, Name, Reference, Traits, reference, traits};
+pub use traits::{Explained, Reference, Traits, reference, traits};
+
+pub use crate::trade::Name;

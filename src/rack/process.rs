@@ -1,7 +1,8 @@
 //! What references teach about tickets: a Student-t process on the logarithm of ticket over build-up.
 
 use super::student_t::StudentT;
-use super::traits::{Name, Reference, Traits};
+use super::traits::{Reference, Traits};
+use crate::trade::Name;
 
 /// How much tickets vary, and with whom they vary together: standard deviations of the natural logarithm. All judgement, held against
 /// simulated markets and never against a real one; editable.

@@ -1,7 +1,7 @@
 //! What a prediction needs to know of a garment: its build-up, and whom it is kin to; and of a reference its ticket too.
 
 use crate::garment::Garment;
-use crate::trade::{PriceKind, Ticket};
+use crate::trade::{Name, PriceKind, Ticket};
 
 /// A build-up's ticket as a lognormal, in US dollars: the currency in which the constants of this room stand.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -11,33 +11,7 @@ pub struct Explained {
     of_shop: f64,
 }
 
-/// Whose name is on the garment. Nobody has to say; an unknown name is each of these with its share.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Name {
-    /// None, or the shop's own label.
-    StoreLabel,
-    /// A name that most people know.
-    Known,
-    /// A name that asks for more.
-    Premium,
-    /// A designer's or a luxury house's.
-    Designer,
-}
-
 impl Name {
-    /// All, cheapest first.
-    pub const ALL: [Name; 4] = [Name::StoreLabel, Name::Known, Name::Premium, Name::Designer];
-
-    /// The words on the screen.
-    pub const fn words(self) -> &'static str {
-        match self {
-            Name::StoreLabel => "no name, or the shop's own label",
-            Name::Known => "a known name",
-            Name::Premium => "a premium name",
-            Name::Designer => "a designer's name",
-        }
-    }
-
     /// Mean and standard deviation of the logarithm of what the name multiplies the build-up by.
     ///
     /// # Source

@@ -3,7 +3,7 @@
 import { camera, filmPicture, NONE } from "./fake_camera.mjs";
 import { board, FILE as SEAM, finger, placeOnScreen, RUB, setMarks, TRUTH } from "./picture.mjs";
 import { exported, garment, RACK } from "./rack.mjs";
-import { begin, chooseFile, fitCard, go, plan } from "./steps.mjs";
+import { begin, chooseFile, fitCard, garmentId, go, guess, plan } from "./steps.mjs";
 
 const main = (page) => page.getByRole("main");
 const of = (place, screen) => `#/garment/${RACK[place].id}/${screen}`;
@@ -155,6 +155,30 @@ export const SCREENS = [
   { name: "result-face-down", path: of(6, "result") },
   { name: "details", path: of(0, "details"), whole: true },
   { name: "details-face-down", path: of(6, "details") },
+  { name: "behind", path: of(0, "ticket"), whole: true },
+  { name: "behind-first", path: of(3, "ticket") },
+  { name: "behind-none", path: of(4, "ticket"), whole: true },
+  { name: "behind-face-down", path: of(6, "ticket") },
+  {
+    name: "behind-offer",
+    path: of(5, "ticket"),
+    whole: true,
+    act: async (page) => {
+      await main(page).getByLabel("Smallest order, pieces").fill("300");
+      await main(page).getByLabel("Smallest order, pieces").blur();
+      await main(page).getByText("Bound in the smallest order").waitFor();
+    },
+  },
+  {
+    name: "behind-open",
+    path: of(0, "ticket"),
+    whole: true,
+    act: async (page) => {
+      for (const words of ["Sewing", "The picture as a table", "The same as a table"]) await main(page).locator("summary").filter({ hasText: words }).click();
+      await main(page).getByLabel("How often a year you would wear it").fill("60");
+      await main(page).getByLabel("How often a year you would wear it").blur();
+    },
+  },
   { name: "settings", path: "#/settings", whole: true },
   {
     name: "settings-import",
@@ -327,6 +351,17 @@ export const SCREENS = [
     },
   },
   { name: "numbers", path: "#/numbers", whole: true },
+  {
+    name: "behind-revealed",
+    act: async (page) => {
+      await begin(page, { label: "Guessed before it was seen" });
+      await go(page, `#/garment/${garmentId(page)}/ticket`, "Behind the ticket");
+      await guess(page, ["60", "90", "75"]);
+      await main(page).getByLabel("Price").fill("99");
+      await main(page).getByRole("button", { name: "Note the ticket" }).click();
+      await main(page).getByText(/^You: /).waitFor();
+    },
+  },
   { name: "rack-deleted", act: (page) => page.getByRole("button", { name: "Delete Grey carpenter" }).click() },
   {
     name: "fault-unread",

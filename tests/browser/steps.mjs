@@ -50,6 +50,15 @@ export async function begin(page, { label, place, price } = {}) {
 /** The question on the screen. */
 export const question = (page) => main(page).locator("h2").first().innerText();
 
+/** Commits a guess at the ticket: at least, at most, likeliest. */
+export async function guess(page, [low, high, best = ""]) {
+  for (const [name, amount] of [["At least", low], ["At most", high], ["Likeliest, if any", best]]) {
+    await main(page).getByLabel(name, { exact: true }).fill(amount);
+  }
+  await main(page).getByRole("button", { name: "Commit this guess" }).click();
+  await main(page).getByText("Your guess stands.").waitFor();
+}
+
 /** What the tape on the screen says. */
 export const headline = async (page) => main(page).locator("svg[role=img]").first().getAttribute("aria-label");
 

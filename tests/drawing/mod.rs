@@ -3,11 +3,12 @@
 
 use garment_assay::catalog::jeans::JEANS;
 use garment_assay::check::Check;
-use garment_assay::garment::{Act, Answer, Garment, Given, Guess, Id, Readings, Shown, Taped};
+use garment_assay::cost::Channel;
+use garment_assay::garment::{Act, Answer, Deal, Garment, Given, Guess, Id, Readings, Shown, Taped};
 use garment_assay::grading::Care;
 use garment_assay::measure::{Instrument, PointOfMeasure};
 use garment_assay::quantity::{Amount, Unit};
-use garment_assay::trade::{Currency, Day, PriceKind, Ticket};
+use garment_assay::trade::{Currency, Day, Name, PriceKind, Ticket};
 use proptest::prelude::*;
 use proptest::sample::select;
 
@@ -139,6 +140,11 @@ pub fn act() -> impl Strategy<Value = Act> {
         1 => ticket().prop_map(Act::Ticket),
         1 => guess().prop_map(Act::Guess),
         1 => any::<bool>().prop_map(Act::Reference),
+        1 => prop::option::of(select(Channel::ALL.to_vec())).prop_map(Act::Shop),
+        1 => prop::option::of(select(Name::ALL.to_vec())).prop_map(Act::Name),
+        1 => any::<(Option<u32>, Option<u64>, Option<u32>)>().prop_map(|(wears, target, minimum)| {
+            Act::Deal(Deal::default().with_wears(wears).with_target(target).with_minimum(minimum))
+        }),
     ]
 }
 

@@ -35,6 +35,13 @@ pub fn focus_heading() {
     }
 }
 
+/// Moves focus to a part.
+pub fn focus_part(part: &NodeRef) {
+    if let Some(node) = part.get() {
+        focus(&node);
+    }
+}
+
 fn focus(node: &Node) {
     if let Some(element) = node.dyn_ref::<HtmlElement>() {
         let _ = element.focus();

@@ -94,13 +94,14 @@ pub fn Details(props: &Props) -> Html {
                     <input id="place" autocomplete="off" maxlength="120" value={garment.place().to_owned()} onchange={text(Act::Place)} />
                 </div>
                 if let Some(ticket) = face_down {
-                    <p class="hint">{ "The ticket lies face down." }</p>
+                    <p class="hint">{ "The ticket lies face down. To guess first, open what stands behind it." }</p>
                     <p><button type="button" class="second" onclick={turn_over(ticket)}>{ "Turn it over" }</button></p>
                 } else {
                     <div onfocusout={ticket_left}>
                         <TicketFields draft={(*draft).clone()} typed={ticket_typed} fault={(*fault).clone()} />
                     </div>
                 }
+                <p><a class="ghost" href={Route::Ticket(id.clone()).href()}>{ "Behind the ticket" }</a></p>
                 <Note id="garment-note" label="Note" text={garment.note().to_owned()} write={act.reform(Act::Note)} />
             </div>
             <p class="lonely"><button type="button" class="ghost" onclick={delete}>{ "Delete this garment" }</button></p>

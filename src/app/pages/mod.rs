@@ -1,5 +1,6 @@
 //! The screens.
 
+pub mod behind;
 pub mod bench;
 pub mod checks;
 pub mod details;

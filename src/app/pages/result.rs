@@ -209,15 +209,16 @@ pub fn ResultPage(props: &Props) -> Html {
                 (1, true) => "From 1 answer.".to_owned(),
                 (count, true) => format!("From {count} answers. Two neighbouring bands hold four fifths of it: enough for most decisions."),
             } }</p>
-            if let Some(ticket) = garment.ticket() {
-                <section class="card">
-                    <h2>{ "Ticket" }</h2>
-                    <p class="figure">{ words::ticket(ticket) }</p>
-                    if ticket.face_down {
-                        <p class="hint">{ "It lies face down. Say to yourself what it should cost, then turn it over on the details page." }</p>
-                    }
-                </section>
-            }
+            <section class="card">
+                <h2>{ "Ticket" }</h2>
+                <p class="figure">{ garment.ticket().map_or("not noted".to_owned(), words::ticket) }</p>
+                <p class="hint">{ match garment.ticket() {
+                    Some(ticket) if ticket.face_down => "It lies face down. Guess what it asks, then turn it over.",
+                    Some(_) => "What cloth, making, shop and tax explain of it, and what others like it ask.",
+                    None => "What a garment like this would ask, part by part.",
+                } }</p>
+                <p><a class="second" href={Route::Ticket(id.clone()).href()}>{ "Behind the ticket" }</a></p>
+            </section>
             if !moved.is_empty() {
                 <section class="card">
                     <h2>{ "What moved the result" }</h2>

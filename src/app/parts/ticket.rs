@@ -116,7 +116,7 @@ pub fn TicketFields(props: &Props) -> Html {
             <div class="field-row">
                 <div class="field">
                     <label for="ticket-amount">{ "Price" }</label>
-                    <input id="ticket-amount" inputmode="decimal" autocomplete="off" value={draft.amount.clone()} oninput={amount}
+                    <input id="ticket-amount" inputmode="decimal" autocomplete="off" value={draft.amount.clone()} oninput={amount} data-covered={draft.face_down.then_some("yes")}
                         aria-invalid={fault.is_some().to_string()} aria-describedby={fault.is_some().then_some("ticket-fault")} />
                 </div>
                 <div class="field">
