@@ -36,13 +36,13 @@ const ROOMS: [(&str, &[&str], &str); 12] = [
     ),
     (
         "rack",
-        &["check", "garment", "grading", "quantity", "trade"],
-        "Garments beside each other: what a check's answers weigh, readings in their units, tickets.",
+        &["check", "cost", "garment", "grading", "quantity", "trade"],
+        "Garments beside each other: what a check's answers weigh, readings in their units, tickets and what they are built up of.",
     ),
     (
         "notebook",
-        &["catalog", "check", "garment", "grading", "measure", "quantity", "trade"],
-        "Keys of families, checks, units, care, currencies stand in stored text, so it looks all of them up; it keeps a screen's scale.",
+        &["catalog", "check", "cost", "garment", "grading", "measure", "quantity", "trade"],
+        "Keys of families, checks, units, care, currencies, kinds of shop stand in stored text, so it looks all of them up; it keeps a screen's scale.",
     ),
 ];
 

@@ -5,6 +5,7 @@ mod browser;
 mod model;
 mod pages;
 mod parts;
+mod rate_words;
 mod root;
 mod route;
 mod words;

@@ -24,6 +24,7 @@ use super::pages::live::LiveComb;
 use super::pages::marks::Marks;
 use super::pages::numbers::Numbers;
 use super::pages::rack::Rack;
+use super::pages::rates::RatesPage;
 use super::pages::result::ResultPage;
 use super::pages::ruler::RulerPage;
 use super::pages::seam_kind::SeamKind;
@@ -215,6 +216,8 @@ impl Component for App {
                     self.rescue(ctx, &id, None);
                     self.take(ctx, Message::GoneElsewhere(id))
                 }
+                // Rates are work: the next choice made here must not write over those made there.
+                Elsewhere::Chosen(settings) => self.take(ctx, Message::ChosenElsewhere(*settings)),
                 Elsewhere::Nothing => false,
             },
         }
@@ -254,7 +257,10 @@ impl Component for App {
                 html! { <Start garments={model.garments.clone()} currency={model.settings.currency} send={send.clone()} /> }
             }
             (Route::Settings, _) => {
-                html! { <SettingsPage garments={model.garments.clone()} settings={model.settings} today={model.today} send={send.clone()} /> }
+                html! { <SettingsPage garments={model.garments.clone()} settings={model.settings.clone()} today={model.today} send={send.clone()} /> }
+            }
+            (Route::Rates, _) => {
+                html! { <RatesPage rates={model.settings.rates.clone()} unread={model.settings.aside.len()} today={model.today} send={send.clone()} /> }
             }
             (Route::Numbers, _) => html! { <Numbers /> },
             (Route::Bench, _) => html! { <Bench scale={model.scale} void={model.scale_void} /> },
@@ -353,7 +359,7 @@ impl App {
 
     /// Lets the model take a message, then carries out what it asks for.
     fn take(&mut self, ctx: &Context<App>, message: Message) -> bool {
-        let before = (self.model.route.clone(), self.model.settings);
+        let before = (self.model.route.clone(), self.model.settings.clone());
         let speaks = match &message {
             Message::Done(id, Act::Answer(..) | Act::Clear(_)) | Message::TakeBack(id) => Some(id.clone()),
             _ => None,
@@ -547,6 +553,7 @@ impl App {
             (Route::Start, _) => "Check a garment".to_owned(),
             (Route::Settings, _) => "Settings".to_owned(),
             (Route::Numbers, _) => "Where the numbers come from".to_owned(),
+            (Route::Rates, _) => "Rates".to_owned(),
             (Route::Bench, _) => "Bench".to_owned(),
             (Route::SeamKind, _) => "Which stitch, which seam".to_owned(),
             (Route::Ruler, _) => "Ruler on the screen".to_owned(),

@@ -37,6 +37,8 @@ pub enum Route {
     Settings,
     /// Sources, and every number that is judgement.
     Numbers,
+    /// The market, and the prices, wages and shares behind a build-up.
+    Rates,
 }
 
 impl Route {
@@ -48,6 +50,7 @@ impl Route {
             ["new"] => Route::Start,
             ["settings"] => Route::Settings,
             ["numbers"] => Route::Numbers,
+            ["rates"] => Route::Rates,
             ["bench"] => Route::Bench,
             ["bench", "ruler"] => Route::Ruler,
             ["bench", "seam-kind"] => Route::SeamKind,
@@ -77,6 +80,7 @@ impl Route {
             Route::Start => "#/new".to_owned(),
             Route::Settings => "#/settings".to_owned(),
             Route::Numbers => "#/numbers".to_owned(),
+            Route::Rates => "#/rates".to_owned(),
             Route::Bench => "#/bench".to_owned(),
             Route::Ruler => "#/bench/ruler".to_owned(),
             Route::SeamKind => "#/bench/seam-kind".to_owned(),
@@ -123,6 +127,7 @@ impl Route {
             | Route::Start
             | Route::Settings
             | Route::Numbers
+            | Route::Rates
             | Route::Bench
             | Route::SeamKind
             | Route::Instrument(_)
@@ -143,6 +148,7 @@ mod tests {
             Route::Start,
             Route::Settings,
             Route::Numbers,
+            Route::Rates,
             Route::Resume(id()),
             Route::Checks(id()),
             Route::Result(id()),

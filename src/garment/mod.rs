@@ -3,11 +3,13 @@
 mod appraisal;
 mod guess;
 mod price;
+mod rates;
 mod record;
 mod walk;
 
 pub use appraisal::{Appraisal, Appraiser, Moved, Standing};
 pub use guess::{Guess, Shown};
-pub use price::{every_rate, price, wears};
+pub use price::{price, wears};
+pub use rates::{RateGroup, every_rate, rates_in};
 pub use record::{Act, Answer, Entry, Garment, Given, Id, Readings, Taped};
 pub use walk::{Proposal, Reason};

@@ -7,6 +7,7 @@ pub mod live;
 pub mod marks;
 pub mod numbers;
 pub mod rack;
+pub mod rates;
 pub mod result;
 pub mod ruler;
 pub mod seam_kind;
