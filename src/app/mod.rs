@@ -8,6 +8,7 @@ mod parts;
 mod rate_words;
 mod root;
 mod route;
+mod steps;
 mod words;
 
 pub use browser::document::{mount, say_crash};

@@ -18,8 +18,10 @@ use super::browser::shelf::BrowserShelf;
 use super::browser::{address, clock, document, screen};
 use super::model::{Effect, Message, Model, Notice};
 use super::pages::bench::{Bench, InstrumentPage};
+use super::pages::beside::BesidePage;
 use super::pages::checks::{CheckList, Checks};
 use super::pages::details::Details;
+use super::pages::guesses::Guesses;
 use super::pages::live::LiveComb;
 use super::pages::marks::Marks;
 use super::pages::numbers::Numbers;
@@ -262,6 +264,11 @@ impl Component for App {
             (Route::Rates, _) => {
                 html! { <RatesPage rates={model.settings.rates.clone()} unread={model.settings.aside.len()} today={model.today} send={send.clone()} /> }
             }
+            (Route::Beside(ids), _) => html! {
+                <BesidePage key={model.route.href()} garments={ids.iter().filter_map(|id| model.garment(id).cloned()).collect::<Vec<_>>()}
+                    noted={model.garments.len()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()} {system} />
+            },
+            (Route::Guesses, _) => html! { <Guesses garments={model.garments.clone()} /> },
             (Route::Numbers, _) => html! { <Numbers /> },
             (Route::Bench, _) => html! { <Bench scale={model.scale} void={model.scale_void} /> },
             (Route::SeamKind, _) => html! { <SeamKind backs={looks(&BACK)} rows={looks(&ROWS)} edges={looks(&EDGE)} /> },
@@ -290,7 +297,7 @@ impl Component for App {
         html! {
             <div class="desk" data-beside={match (beside_rack, beside_list) { (true, true) => "both", (true, false) => "rack", _ => "none" }}>
                 // The screen itself stands first, so that a keyboard is in it at once; styles put the rack at its left.
-                <main id="main" data-screen={if matches!(model.route, Route::Rack) { "rack" } else { "one" }}>
+                <main id="main" data-screen={match model.route { Route::Rack => "rack", Route::Beside(_) => "wide", _ => "one" }}>
                     if model.fault.is_some() || model.low_on_room {
                         <Alert fault={model.fault} exportable={!model.garments.is_empty()} unkept={model.unkept.len()} />
                     }
@@ -554,6 +561,8 @@ impl App {
             (Route::Settings, _) => "Settings".to_owned(),
             (Route::Numbers, _) => "Where the numbers come from".to_owned(),
             (Route::Rates, _) => "Rates".to_owned(),
+            (Route::Beside(_), _) => "Side by side".to_owned(),
+            (Route::Guesses, _) => "Your guesses".to_owned(),
             (Route::Bench, _) => "Bench".to_owned(),
             (Route::SeamKind, _) => "Which stitch, which seam".to_owned(),
             (Route::Ruler, _) => "Ruler on the screen".to_owned(),

@@ -37,6 +37,10 @@ pub enum Route {
     Settings,
     /// Sources, and every number that is judgement.
     Numbers,
+    /// Two to four garments side by side.
+    Beside(Vec<Id>),
+    /// Guesses at tickets, and the habit in them.
+    Guesses,
     /// The market, and the prices, wages and shares behind a build-up.
     Rates,
 }
@@ -51,6 +55,8 @@ impl Route {
             ["settings"] => Route::Settings,
             ["numbers"] => Route::Numbers,
             ["rates"] => Route::Rates,
+            ["guesses"] => Route::Guesses,
+            ["beside", ids @ ..] => Route::Beside(ids.iter().filter_map(|id| Id::new(id)).collect()),
             ["bench"] => Route::Bench,
             ["bench", "ruler"] => Route::Ruler,
             ["bench", "seam-kind"] => Route::SeamKind,
@@ -81,6 +87,8 @@ impl Route {
             Route::Settings => "#/settings".to_owned(),
             Route::Numbers => "#/numbers".to_owned(),
             Route::Rates => "#/rates".to_owned(),
+            Route::Guesses => "#/guesses".to_owned(),
+            Route::Beside(ids) => ids.iter().fold("#/beside".to_owned(), |href, id| format!("{href}/{}", id.as_str())),
             Route::Bench => "#/bench".to_owned(),
             Route::Ruler => "#/bench/ruler".to_owned(),
             Route::SeamKind => "#/bench/seam-kind".to_owned(),
@@ -128,6 +136,8 @@ impl Route {
             | Route::Settings
             | Route::Numbers
             | Route::Rates
+            | Route::Guesses
+            | Route::Beside(_)
             | Route::Bench
             | Route::SeamKind
             | Route::Instrument(_)
@@ -149,6 +159,9 @@ mod tests {
             Route::Settings,
             Route::Numbers,
             Route::Rates,
+            Route::Guesses,
+            Route::Beside(Vec::new()),
+            Route::Beside(vec![id(), id()]),
             Route::Resume(id()),
             Route::Checks(id()),
             Route::Result(id()),

@@ -8,6 +8,7 @@ mod likely;
 mod premium;
 mod process;
 mod student_t;
+mod ticket_gap;
 mod traits;
 
 pub use compare::{Beside, BesideFault, Between, Difference, Gap, GapShare, Likeness, ReadingDifference, gap};
@@ -17,4 +18,5 @@ pub use likely::{Lesson, Likely, likely};
 pub use premium::{Left, Stand, left};
 pub use process::{Learned, Spreads, learn};
 pub use student_t::{Mixture, StudentT};
+pub use ticket_gap::{NoGap, TicketGap, exchange, in_one_currency, ticket_gap};
 pub use traits::{Explained, Name, Reference, Traits, reference, traits};

@@ -268,6 +268,27 @@ export const SCREENS = [
     act: (page) => read(page, { "Along the length, before": "380", "Along the length, after": "5" }),
   },
   { name: "bench-grades", path: "#/bench/pilling", whole: true },
+  { name: "rates", path: "#/rates", whole: true, act: (page) => main(page).locator("summary").filter({ hasText: "Freight" }).click() },
+  {
+    name: "rates-edited",
+    path: "#/rates",
+    whole: true,
+    act: async (page) => {
+      await main(page).getByRole("searchbox").fill("zip");
+      const row = main(page).locator("li.rate").filter({ hasText: "Zip" });
+      await row.getByRole("button", { name: /^Change / }).click();
+      await row.getByLabel("High").fill("0.75");
+      await row.getByRole("button", { name: "Use these" }).click();
+      await row.getByText(/^yours/).waitFor();
+      await page.getByRole("button", { name: "Close this message" }).click();
+      await main(page).getByRole("searchbox").fill("trims");
+      const thread = main(page).locator("li.rate").filter({ hasText: "Thread" });
+      await thread.getByRole("button", { name: /^Change / }).click();
+      await thread.getByLabel("High").fill("dear");
+      await thread.getByRole("button", { name: "Use these" }).click();
+      await thread.getByRole("alert").waitFor();
+    },
+  },
   { name: "numbers", path: "#/numbers", whole: true },
   { name: "rack-deleted", act: (page) => page.getByRole("button", { name: "Delete Grey carpenter" }).click() },
   {

@@ -1,8 +1,10 @@
 //! The screens.
 
 pub mod bench;
+pub mod beside;
 pub mod checks;
 pub mod details;
+pub mod guesses;
 pub mod live;
 pub mod marks;
 pub mod numbers;

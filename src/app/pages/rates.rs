@@ -160,7 +160,7 @@ fn Row(props: &RowProps) -> Html {
                 </form>
             }
             if acting.edited {
-                <p class="rate-reset"><button type="button" class="ghost" onclick={reset} aria-label={format!("Put {} back as it came", rate.name)}>{ "Put it back as it came" }</button></p>
+                <p class="rate-reset"><button type="button" class="ghost" onclick={reset} aria-label={format!("Put it back as it came: {}", rate.name)}>{ "Put it back as it came" }</button></p>
             }
         </li>
     }

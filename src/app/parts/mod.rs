@@ -14,6 +14,7 @@ pub mod level;
 pub mod note;
 pub mod reading;
 pub mod ruler;
+pub mod steps;
 pub mod tape;
 pub mod ticket;
 pub mod toast;
