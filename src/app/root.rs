@@ -266,7 +266,7 @@ impl Component for App {
             }
             (Route::Beside(ids), _) => html! {
                 <BesidePage key={model.route.href()} garments={ids.iter().filter_map(|id| model.garment(id).cloned()).collect::<Vec<_>>()}
-                    noted={model.garments.len()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()} {system} />
+                    rack={model.garments.clone()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()} {system} />
             },
             (Route::Guesses, _) => html! { <Guesses garments={model.garments.clone()} /> },
             (Route::Numbers, _) => html! { <Numbers /> },

@@ -1,11 +1,12 @@
 // Every screen of the app, and how to come to it: for the pictures and for judging each.
 
 import { camera, filmPicture, NONE } from "./fake_camera.mjs";
-import { exported, garment, RACK } from "./rack.mjs";
+import { exported, garment, GUESSED, page as pageOf, RACK, YEN } from "./rack.mjs";
 import { begin, chooseFile, fitCard, go, plan } from "./steps.mjs";
 
 const main = (page) => page.getByRole("main");
 const of = (place, screen) => `#/garment/${RACK[place].id}/${screen}`;
+const beside = (...places) => `#/beside/${places.map((place) => RACK[place].id).join("/")}`;
 const label = (page, place) => main(page).locator("label:has(input[type=radio])").nth(place);
 
 /** A file that brings something new and something that differs, for the plan of an import. */
@@ -268,6 +269,30 @@ export const SCREENS = [
     act: (page) => read(page, { "Along the length, before": "380", "Along the length, after": "5" }),
   },
   { name: "bench-grades", path: "#/bench/pilling", whole: true },
+  {
+    name: "rack-pick",
+    act: async (page) => {
+      await main(page).getByRole("button", { name: "Compare" }).click();
+      await main(page).getByRole("checkbox").nth(0).check();
+      await main(page).getByRole("checkbox").nth(2).check();
+    },
+  },
+  { name: "beside-one", path: `#/beside/${RACK[0].id}`, whole: true },
+  { name: "beside-two", path: beside(0, 1), whole: true },
+  {
+    name: "beside-three",
+    path: beside(2, 0, 1),
+    whole: true,
+    act: async (page) => {
+      await main(page).getByRole("button", { name: "Place A between C and B" }).click();
+      await main(page).locator("summary").filter({ hasText: "Numbers" }).click();
+    },
+  },
+  { name: "beside-four", path: beside(0, 1, 2, 5), whole: true, act: (page) => main(page).getByRole("button", { name: /^Show all/ }).click() },
+  { name: "beside-currencies", path: "#/beside/a1-rigid/b1-yen", alone: true, whole: true, pages: [pageOf(YEN)] },
+  { name: "guesses-empty", path: "#/guesses" },
+  { name: "guesses-few", path: "#/guesses", alone: true, whole: true, pages: GUESSED.slice(0, 3).map((garment) => pageOf(garment)) },
+  { name: "guesses", path: "#/guesses", alone: true, whole: true, pages: GUESSED.map((garment) => pageOf(garment)) },
   { name: "rates", path: "#/rates", whole: true, act: (page) => main(page).locator("summary").filter({ hasText: "Freight" }).click() },
   {
     name: "rates-edited",

@@ -6,7 +6,9 @@ use garment_assay::check::Check;
 use garment_assay::cost::{Market, Rates};
 use garment_assay::garment::{Answer, Appraisal, Garment};
 use garment_assay::quantity::{Decimal, System, written_exactly, written_with_spread};
-use garment_assay::rack::{Beside, Between, Difference, Likeness, ReadingDifference, exchange, in_one_currency, ticket_gap};
+use garment_assay::rack::{
+    Beside, BesideFault, Between, Difference, Likeness, ReadingDifference, exchange, in_one_currency, ticket_gap,
+};
 use garment_assay::trade::{Currency, Ticket};
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
@@ -22,6 +24,8 @@ use crate::app::words::{self, headline};
 /// Answers that lie less than this part of the scale apart are shown only on demand: a reading on the border of two levels is no difference.
 /// Judgement.
 const ALIKE: f64 = 0.05;
+/// Garments offered to set beside one.
+const LATEST: usize = 20;
 /// Below this probability neither of two is called the better made. Judgement.
 const HARDLY: f64 = 0.6;
 /// Checks named for each garment that a stranger resembles.
@@ -31,8 +35,8 @@ const NAMED: usize = 6;
 pub struct Props {
     /// The garments, in the order of the address.
     pub garments: Vec<Rc<Garment>>,
-    /// How many garments are noted in all.
-    pub noted: usize,
+    /// All garments noted.
+    pub rack: Vec<Rc<Garment>>,
     /// Appraisals.
     pub appraisals: Appraisals,
     /// The market, and what was changed of its rates.
@@ -54,7 +58,7 @@ fn row(title: Html, key: &str, cells: Vec<Html>) -> Html {
             <div class="sbs-name">{ title }</div>
             <ul class="sbs-cells" data-count={cells.len().to_string()}>
                 { for cells.into_iter().enumerate().map(|(place, cell)| html! {
-                    <li key={place}><span class="unseen">{ format!("{}: ", LETTERS[place]) }</span>{ cell }</li>
+                    <li key={place}><span class="sbs-whose">{ format!("{}: ", LETTERS[place]) }</span>{ cell }</li>
                 }) }
             </ul>
         </li>
@@ -434,10 +438,46 @@ fn Stranger(props: &StrangerProps) -> Html {
     }
 }
 
+/// What there is to do when the address does not name two to four garments that are noted.
+fn too_few(garments: &[Rc<Garment>], rack: &[Rc<Garment>], why: &BesideFault) -> Html {
+    if rack.len() < 2 {
+        return html! {
+            <section class="empty card">
+                <h2>{ "It takes two" }</h2>
+                <p>{ why.to_string() }{ " Check another garment first." }</p>
+                <p><a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a></p>
+            </section>
+        };
+    }
+    let mut others: Vec<&Rc<Garment>> = match garments {
+        [one] => rack.iter().filter(|garment| garment.id() != one.id()).collect(),
+        _ => Vec::new(),
+    };
+    others.sort_by(|one, other| (other.noted(), other.id()).cmp(&(one.noted(), one.id())));
+    html! {
+        <section class="card">
+            <h2>{ garments.first().filter(|_| !others.is_empty()).map_or("Choose two to four".to_owned(), |one| format!("Set {} beside", name(one))) }</h2>
+            if others.is_empty() {
+                <p>{ why.to_string() }{ " On the rack, press Compare and tick them." }</p>
+            }
+            <ul class="further">
+                { for others.iter().take(LATEST).zip(std::iter::repeat(garments)).map(|(other, garments)| {
+                    let ids = garments.iter().chain([*other]).map(|garment| garment.id().clone()).collect();
+                    html! {
+                        <li key={other.id().as_str().to_owned()}><a href={Route::Beside(ids).href()}><b>{ name(other) }</b><small>{ other.ticket().map(words::ticket).unwrap_or_default() }</small></a></li>
+                    }
+                }) }
+            </ul>
+            <p class="hint">{ "For three or four, press Compare on the rack." }</p>
+            <p><a class="second" href="#/">{ "To the rack" }</a></p>
+        </section>
+    }
+}
+
 /// The page.
 #[component]
 pub fn BesidePage(props: &Props) -> Html {
-    let Props { garments, noted, appraisals, rates, system } = props;
+    let Props { garments, rack, appraisals, rates, system } = props;
     let all = use_state_eq(|| false);
     let toggle = {
         let all = all.clone();
@@ -457,15 +497,7 @@ pub fn BesidePage(props: &Props) -> Html {
             return html! {
                 <>
                     { bar }
-                    <section class="empty card">
-                        <h2>{ if *noted < 2 { "It takes two" } else { "Choose two to four" } }</h2>
-                        <p>{ why.to_string() }{ if *noted < 2 { " Check another garment first." } else { " On the rack, tap Compare and tick them." } }</p>
-                        <p>{ if *noted < 2 {
-                            html! { <a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a> }
-                        } else {
-                            html! { <a class="prime" href="#/">{ "To the rack" }</a> }
-                        } }</p>
-                    </section>
+                    { too_few(garments, rack, &why) }
                 </>
             };
         }

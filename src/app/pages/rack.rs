@@ -286,6 +286,9 @@ pub fn Rack(props: &Props) -> Html {
                         html! { <Row key={garment.id().as_str().to_owned()} {appraisal} {open} {pick} picked={picked.clone()} delete={delete.clone()} garment={garment.clone()} /> }
                     }) }
                 </ul>
+                if garments.iter().any(|garment| garment.guess().is_some()) {
+                    <p class="lonely"><a href={Route::Guesses.href()}>{ "Your guesses, and the habit in them" }</a></p>
+                }
                 if found > *shown {
                     <p class="lonely"><button type="button" class="ghost" onclick={more}>{ format!("Show more ({} left)", found - *shown) }</button></p>
                 }
