@@ -85,6 +85,12 @@ pub fn money(currency: Currency, amount: f64) -> String {
     words::amount(&Ticket { minor, currency, kind: PriceKind::Retail, face_down: false })
 }
 
+/// A price that was brought from another currency, to two digits: an exchange is known no better.
+pub fn about(currency: Currency, amount: f64) -> String {
+    let step = 10_f64.powi((amount.max(1e-9).log10().floor() - 1.0) as i32);
+    money(currency, (amount / step).round() * step)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

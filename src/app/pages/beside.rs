@@ -18,7 +18,7 @@ use crate::app::parts::bar::Bar;
 use crate::app::parts::steps::Steps;
 use crate::app::parts::tape::Tape;
 use crate::app::route::Route;
-use crate::app::steps::money;
+use crate::app::steps::{about, money};
 use crate::app::words::{self, headline};
 
 /// Answers that lie less than this part of the scale apart are shown only on demand: a reading on the border of two levels is no difference.
@@ -191,13 +191,7 @@ fn tickets(garments: &[Rc<Garment>], rates: &Rates) -> Html {
     }
 }
 
-/// A converted amount, to two digits: an exchange is known no better.
-fn about(currency: Currency, amount: f64) -> String {
-    let step = 10_f64.powi((amount.max(1e-9).log10().floor() - 1.0) as i32);
-    money(currency, (amount / step).round() * step)
-}
-
-/// Two places among the garments: where a gap begins and where it ends.
+/// What the gap between two of them pays for; with more than two, which two.
 fn gap_card(garments: &[Rc<Garment>], rates: &Rates, ends: (usize, usize), choose: &Callback<(usize, usize)>) -> Html {
     let (one, other) = ends;
     let pick = |label: &'static str, id: &'static str, now: usize, with: fn((usize, usize), usize) -> (usize, usize)| {
@@ -217,6 +211,8 @@ fn gap_card(garments: &[Rc<Garment>], rates: &Rates, ends: (usize, usize), choos
                 </select></div>
         }
     };
+    let currency = |place: usize| garments[place].ticket().map(|ticket| ticket.currency);
+    let converted = currency(one) != currency(other);
     let found = if one == other { None } else { Some(ticket_gap(&garments[one], &garments[other], rates, [None, None])) };
     html! {
         <section class="card">
@@ -231,7 +227,7 @@ fn gap_card(garments: &[Rc<Garment>], rates: &Rates, ends: (usize, usize), choos
                 None => html! { <p class="hint">{ "Choose two different garments." }</p> },
                 Some(Err(why)) => html! { <p class="hint">{ why.to_string() }</p> },
                 Some(Ok(found)) => html! {
-                    <Steps {found} from={format!("{}: {}", LETTERS[one], name(&garments[one]))} to={format!("{}: {}", LETTERS[other], name(&garments[other]))} />
+                    <Steps {found} from={(LETTERS[one], name(&garments[one]).to_owned())} to={(LETTERS[other], name(&garments[other]).to_owned())} {converted} />
                 },
             } }
         </section>
@@ -242,7 +238,7 @@ fn answer_row(garments: &[Rc<Garment>], check: &'static Check, system: System) -
     let cells = garments.iter().map(|garment| {
         let said = words::answer(garment, check, system);
         let open = !matches!(garment.answer(check), Some(Answer::Judged { .. } | Answer::Measured(_)));
-        html! { if said.is_empty() { <span class="sbs-open">{ "not answered" }</span> } else if open { <span class="sbs-open">{ said }</span> } else { { said } } }
+        html! { if said.is_empty() { <span class="sbs-open"><span aria-hidden="true">{ "–" }</span><span class="unseen">{ "not answered" }</span></span> } else if open { <span class="sbs-open">{ said }</span> } else { { said } } }
     });
     row(html! { { check.name } }, check.key, cells.collect())
 }
@@ -256,7 +252,7 @@ fn reading_row(row_of: &ReadingDifference, system: System) -> Html {
         });
         match said {
             Some(said) => html! { { said } },
-            None => html! { <span class="sbs-open">{ "not measured" }</span> },
+            None => html! { <span class="sbs-open"><span aria-hidden="true">{ "–" }</span><span class="unseen">{ "not measured" }</span></span> },
         }
     });
     row(html! { { row_of.name } }, row_of.name, cells.collect())

@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use garment_assay::garment::Garment;
-use garment_assay::rack::{Bias, Habit, HitRate, Range, Reveal, Trend, Verdict, WhyNoScore, Width, reveal};
+use garment_assay::rack::{Bias, Habit, HitRate, Range, Reveal, Score, Trend, Verdict, WhyNoScore, Width, reveal};
 use yew::prelude::*;
 
 use crate::app::browser::clock;
@@ -121,11 +121,11 @@ fn until_enough(guesses: usize) -> String {
 fn share(rate: &HitRate) -> Html {
     let at = |share: f64| format!("{:.1}", 1.0 + share * 98.0);
     html! {
-        <svg class="hit-bar" viewBox="0 0 100 16" aria-hidden="true" focusable="false" preserveAspectRatio="none">
-            <rect class="tape-strip" x="1" y="5" width="98" height="6" />
-            <path class="guess-ticket" d={format!("M{} 0v16", at(0.8))} />
-            <path class="guess-yours" d={format!("M{} 8H{}", at(rate.low), at(rate.high))} />
-            <path class="guess-middle" d={format!("M{} 3v10", at(rate.mean))} />
+        <svg class="hit-bar" viewBox="0 0 100 22" aria-hidden="true" focusable="false" preserveAspectRatio="none">
+            <rect class="tape-strip" x="1" y="1" width="98" height="8" />
+            <path class="guess-ticket" d={format!("M{} 0v22", at(0.8))} />
+            <path class="guess-yours" d={format!("M{} 16H{}", at(rate.low), at(rate.high))} />
+            <path class="guess-middle" d={format!("M{} 12v8", at(rate.mean))} />
         </svg>
     }
 }
@@ -147,8 +147,8 @@ fn habit_card(habit: &Habit, tool: Option<(usize, usize)>) -> Html {
         Some((held, of)) => {
             let lead = match habit.lead {
                 None => String::new(),
-                Some(lead) if lead > 0.0 => format!(" On average you did better, by {:.0} points.", lead * 150.0),
-                Some(lead) => format!(" On average it did better, by {:.0} points.", -lead * 150.0),
+                Some(lead) if lead > 0.0 => format!(" On average you did better, by {:.0} points.", lead * Score::POINTS),
+                Some(lead) => format!(" On average it did better, by {:.0} points.", -lead * Score::POINTS),
             };
             format!("The tool’s own ranges, made before the ticket was seen, held {held} of {of}.{lead}")
         }
