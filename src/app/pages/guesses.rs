@@ -171,7 +171,7 @@ fn numbers(rows: &[(Rc<Garment>, Reveal)]) -> Html {
         <details class="card">
             <summary>{ "Numbers of each guess" }</summary>
             <div class="scroll-x" tabindex="0" role="region" aria-label="Numbers of each guess">
-                <table class="steps-table">
+                <table class="gap-table">
                     <thead><tr><th scope="col">{ "Garment" }</th><th scope="col">{ "Your range" }</th><th scope="col">{ "Ticket" }</th><th scope="col">{ "Points" }</th><th scope="col">{ "Tool’s range" }</th><th scope="col">{ "Its points" }</th></tr></thead>
                     <tbody>
                         { for rows.iter().filter_map(|(garment, reveal)| {

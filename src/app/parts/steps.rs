@@ -61,12 +61,12 @@ fn bar(along: impl Fn(f64) -> f64, from: f64, to: f64, class: &'static str) -> H
     let (left, right) = (along(from.min(to)), along(from.max(to)));
     let (mid, width) = (along(from), (right - left).max(0.8));
     html! {
-        <svg class="step-bar" viewBox="0 0 100 20" aria-hidden="true" focusable="false" preserveAspectRatio="none">
-            if class == "step-ticket" {
-                <path class="step-ticket" d={format!("M{mid:.1} 0v20")} />
+        <svg class="gap-bar" viewBox="0 0 100 20" aria-hidden="true" focusable="false" preserveAspectRatio="none">
+            if class == "gap-ticket" {
+                <path class="gap-ticket" d={format!("M{mid:.1} 0v20")} />
             } else {
                 <rect {class} x={format!("{left:.1}")} y="3" width={format!("{width:.1}")} height="14" rx="1" />
-                <path class="step-edge" d={format!("M{:.1} 3v17", along(to))} />
+                <path class="gap-edge" d={format!("M{:.1} 3v17", along(to))} />
             }
         </svg>
     }
@@ -86,25 +86,25 @@ pub fn Steps(props: &Props) -> Html {
     let along = |at: f64| 2.0 + (at - low) / whole * 96.0;
     let vague = shown.iter().any(|step| !step.is_clear());
     let class = |step: &Step| match (step.rest, step.is_clear(), step.amount >= 0.0) {
-        (true, ..) => "step-rest",
-        (_, false, _) => "step-vague",
-        (.., true) => "step-up",
-        (.., false) => "step-down",
+        (true, ..) => "gap-rest",
+        (_, false, _) => "gap-vague",
+        (.., true) => "gap-up",
+        (.., false) => "gap-down",
     };
     let code = found.currency.code();
     html! {
         <>
             <p>{ said(found, &shown, [from.0, to.0], tell) }</p>
-            <ol class="steps">
-                <li><b>{ format!("{}: {}", from.0, from.1) }</b>{ bar(along, found.first, found.first, "step-ticket") }<span>{ tell(found.first) }</span></li>
+            <ol class="gap-steps">
+                <li><b>{ format!("{}: {}", from.0, from.1) }</b>{ bar(along, found.first, found.first, "gap-ticket") }<span>{ tell(found.first) }</span></li>
                 { for shown.iter().map(|step| html! {
                     <li key={step.name.clone()}>
-                        <span class="step-name">{ &step.name }if !step.is_clear() { <small>{ " uncertain" }</small> }</span>
+                        <span class="gap-name">{ &step.name }if !step.is_clear() { <small>{ " uncertain" }</small> }</span>
                         { bar(along, step.from, step.to, class(step)) }
                         <span>{ signed(step.amount, step.spread) }</span>
                     </li>
                 }) }
-                <li><b>{ format!("{}: {}", to.0, to.1) }</b>{ bar(along, found.second, found.second, "step-ticket") }<span>{ tell(found.second) }</span></li>
+                <li><b>{ format!("{}: {}", to.0, to.1) }</b>{ bar(along, found.second, found.second, "gap-ticket") }<span>{ tell(found.second) }</span></li>
             </ol>
             if vague {
                 <p class="hint">{ "Outlined steps are smaller than their own spread: they may be nothing." }</p>
@@ -112,13 +112,13 @@ pub fn Steps(props: &Props) -> Html {
             <details class="meaning">
                 <summary>{ "Numbers" }</summary>
                 <div class="scroll-x" tabindex="0" role="region" aria-label="Numbers of the gap">
-                    <table class="steps-table">
+                    <table class="gap-table">
                         <thead><tr><th scope="col">{ "What differs" }</th><th scope="col">{ format!("{code}, ± one standard deviation") }</th></tr></thead>
                         <tbody>
                             { for every.iter().map(|step| html! {
                                 <tr key={step.name.clone()}><th scope="row">{ &step.name }</th><td>{ with_spread(step.amount, step.spread) }</td></tr>
                             }) }
-                            <tr><th scope="row">{ "Together: the gap" }</th><td>{ plain(found.gap.gap, if *converted { found.first.max(found.second) * 0.05 } else { 0.0 }) }</td></tr>
+                            <tr><th scope="row">{ "Together: the gap" }</th><td>{ if *converted { tell(found.gap.gap.abs()) } else { plain(found.gap.gap, 0.0) } }</td></tr>
                         </tbody>
                     </table>
                 </div>
