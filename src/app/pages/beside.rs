@@ -14,6 +14,7 @@ use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
 use crate::app::appraisals::Appraisals;
+use crate::app::browser::clock;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::steps::Steps;
 use crate::app::parts::tape::Tape;
@@ -99,14 +100,17 @@ fn better(beside: &Beside) -> Vec<String> {
 fn made(garments: &[Rc<Garment>], appraisals: &[Rc<Appraisal>], beside: &Beside) -> Html {
     let cells = appraisals.iter().map(|appraisal| {
         let said = headline(appraisal);
-        html! { <><b>{ said.lead }</b><small>{ said.rest }</small><Tape appraisal={appraisal.clone()} bare=true /></> }
+        html! { <><b>{ said.lead }</b><small>{ said.rest }</small></> }
     });
+    // Apart from the words, so that the tapes stand at one height and can be compared.
+    let tapes = appraisals.iter().map(|appraisal| html! { <Tape appraisal={appraisal.clone()} bare=true /> });
     let answers = garments.iter().map(|garment| html! { { garment.answered() } });
     html! {
         <section class="card">
             <h2>{ "How well made" }</h2>
             <ul class="sbs">
                 { row(html! { "Band" }, "band", cells.collect()) }
+                { row(html! { "Where it may stand" }, "tape", tapes.collect()) }
                 { row(html! { "Checks answered" }, "answers", answers.collect()) }
             </ul>
             <ul>{ for better(beside).into_iter().map(|said| html! { <li key={said.clone()}>{ said }</li> }) }</ul>
@@ -136,7 +140,7 @@ fn exchanges(currencies: &[Currency], rates: &Rates) -> String {
                 "{} {} for 1 USD ({whose}, of {})",
                 written_exactly(acting.range.usual, 4, Decimal::Point),
                 currency.code(),
-                acting.as_of
+                clock::written_day(acting.as_of)
             ))
         })
         .collect();
