@@ -3,7 +3,7 @@
 set -eu
 cd "$(dirname "$0")/.."
 out=target/assets
-order="tokens base layout parts pages bench camera picture tape ticket print"
+order="tokens base layout parts pages bench camera picture tape ticket rates beside print"
 mkdir -p "$out"
 
 for file in styles/*.css; do

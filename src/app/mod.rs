@@ -7,8 +7,10 @@ mod money;
 mod pages;
 mod parts;
 mod pricing;
+mod rate_words;
 mod root;
 mod route;
+mod steps;
 mod words;
 
 pub use browser::document::{mount, say_crash};

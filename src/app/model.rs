@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 use std::rc::Rc;
 
 use garment_assay::catalog::Family;
+use garment_assay::cost::Rates;
 use garment_assay::garment::{Act, Garment, Id, Readings};
 use garment_assay::measure::ScreenScale;
 use garment_assay::notebook::{Change, SetAside, Settings, ShelfFault};
@@ -53,12 +54,14 @@ pub struct Notice {
     pub back: Vec<Rc<Garment>>,
     /// What "Undo" takes away again.
     pub away: Vec<Id>,
+    /// Rates that "Undo" puts back.
+    pub rates: Option<Rates>,
 }
 
 impl Notice {
     /// A word with no way back.
     pub fn plain(text: impl Into<String>) -> Notice {
-        Notice { text: text.into(), back: Vec::new(), away: Vec::new() }
+        Notice { text: text.into(), back: Vec::new(), away: Vec::new(), rates: None }
     }
 
     /// Whether its way back would touch that garment.
@@ -68,7 +71,7 @@ impl Notice {
 
     /// Whether there is a way back.
     pub fn can_undo(&self) -> bool {
-        !self.back.is_empty() || !self.away.is_empty()
+        !self.back.is_empty() || !self.away.is_empty() || self.rates.is_some()
     }
 }
 
@@ -106,6 +109,10 @@ pub enum Message {
     NoticeRead,
     /// Other settings.
     Chosen(Settings),
+    /// Other rates, and what was done to them where there is to be a way back.
+    Rated(Rates, Option<String>),
+    /// Another window wrote the settings.
+    ChosenElsewhere(Settings),
     /// An import, as shown and agreed to.
     Import(Vec<Change>, Option<Settings>),
     /// Everything is to be erased.
@@ -246,7 +253,7 @@ impl Model {
                 let Some(garment) = self.take(&id) else { return Vec::new() };
                 let name = if garment.label().is_empty() { garment.family().name } else { garment.label() };
                 let text = format!("Deleted: {name}.");
-                self.notice = Some(Rc::new(Notice { text, back: vec![garment], away: Vec::new() }));
+                self.notice = Some(Rc::new(Notice { back: vec![garment], ..Notice::plain(text) }));
                 let mut effects = vec![Effect::Discard(id.clone())];
                 if self.route.garment() == Some(&id) {
                     effects.push(Effect::Open(Route::Rack));
@@ -265,6 +272,10 @@ impl Model {
                     self.put(garment.clone());
                     effects.push(Effect::Keep(garment.clone()));
                 }
+                if let Some(rates) = &notice.rates {
+                    self.settings = self.settings.with_rates(rates.in_market(self.settings.rates.market()));
+                    effects.push(Effect::KeepSettings);
+                }
                 effects
             }
             Message::Said(text) => {
@@ -278,6 +289,18 @@ impl Model {
             Message::Chosen(settings) => {
                 self.settings = settings;
                 vec![Effect::KeepSettings]
+            }
+            Message::Rated(rates, done) => {
+                let next = self.settings.with_rates(rates);
+                let before = std::mem::replace(&mut self.settings, next);
+                if let Some(text) = done {
+                    self.notice = Some(Rc::new(Notice { rates: Some(before.rates), ..Notice::plain(text) }));
+                }
+                vec![Effect::KeepSettings]
+            }
+            Message::ChosenElsewhere(settings) => {
+                self.settings = settings;
+                Vec::new()
             }
             Message::Import(changes, settings) => {
                 let mut effects = self.imported(changes);
@@ -383,6 +406,7 @@ impl Model {
 mod tests {
     use super::*;
     use garment_assay::catalog::FAMILIES;
+    use garment_assay::cost::{Market, OVERHEAD, Range};
     use garment_assay::garment::Answer;
     use garment_assay::trade::Currency;
 
@@ -463,12 +487,26 @@ mod tests {
     }
 
     #[test]
+    fn rates_that_were_changed_come_back_with_undo_and_the_market_stays() {
+        let mut model = model(Vec::new());
+        let rates = model.settings.rates.with(&OVERHEAD, Range::exactly(0.5), day());
+        assert_eq!(model.after(Message::Rated(rates.clone(), Some("Yours now.".to_owned()))), [Effect::KeepSettings]);
+        model.after(Message::Rated(rates.reset(), Some("As it came.".to_owned())));
+        assert!(!model.settings.rates.acting(&OVERHEAD).edited);
+        // A market has no way back of its own: it is chosen again.
+        model.after(Message::Rated(model.settings.rates.in_market(Market::India), None));
+        assert_eq!(model.after(Message::UndoNotice), [Effect::KeepSettings]);
+        assert_eq!(model.settings.rates, rates.in_market(Market::India));
+        assert!(model.after(Message::UndoNotice).is_empty());
+    }
+
+    #[test]
     fn settings_of_a_file_are_taken_only_when_it_brings_some() {
         let mut model = model(Vec::new());
         let yen = Settings { currency: Currency::Jpy, ..Settings::default() };
         model.after(Message::Import(Vec::new(), None));
         assert_eq!(model.settings, Settings::default());
-        assert_eq!(model.after(Message::Import(Vec::new(), Some(yen))), [Effect::KeepSettings]);
+        assert_eq!(model.after(Message::Import(Vec::new(), Some(yen.clone()))), [Effect::KeepSettings]);
         assert_eq!(model.settings, yen);
     }
 }

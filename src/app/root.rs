@@ -20,13 +20,16 @@ use super::browser::{address, clock, document, screen};
 use super::model::{Effect, Message, Model, Notice};
 use super::pages::behind::BehindPage;
 use super::pages::bench::{Bench, InstrumentPage};
+use super::pages::beside::BesidePage;
 use super::pages::checks::{CheckList, Checks};
 use super::pages::details::Details;
+use super::pages::guesses::Guesses;
 use super::pages::live::LiveComb;
 use super::pages::marks::Marks;
 use super::pages::numbers::Numbers;
 use super::pages::picture::PicturePage;
 use super::pages::rack::Rack;
+use super::pages::rates::RatesPage;
 use super::pages::result::ResultPage;
 use super::pages::ruler::RulerPage;
 use super::pages::seam_kind::SeamKind;
@@ -222,6 +225,8 @@ impl Component for App {
                     self.rescue(ctx, &id, None);
                     self.take(ctx, Message::GoneElsewhere(id))
                 }
+                // Rates are work: the next choice made here must not write over those made there.
+                Elsewhere::Chosen(settings) => self.take(ctx, Message::ChosenElsewhere(*settings)),
                 Elsewhere::Nothing => false,
             },
         }
@@ -266,8 +271,16 @@ impl Component for App {
                 html! { <Start garments={model.garments.clone()} currency={model.settings.currency} send={send.clone()} /> }
             }
             (Route::Settings, _) => {
-                html! { <SettingsPage garments={model.garments.clone()} settings={model.settings} today={model.today} send={send.clone()} /> }
+                html! { <SettingsPage garments={model.garments.clone()} settings={model.settings.clone()} today={model.today} send={send.clone()} /> }
             }
+            (Route::Rates, _) => {
+                html! { <RatesPage rates={model.settings.rates.clone()} unread={model.settings.aside.len()} today={model.today} send={send.clone()} /> }
+            }
+            (Route::Beside(ids), _) => html! {
+                <BesidePage key={model.route.href()} garments={ids.iter().filter_map(|id| model.garment(id).cloned()).collect::<Vec<_>>()}
+                    rack={model.garments.clone()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()} {system} />
+            },
+            (Route::Guesses, _) => html! { <Guesses garments={model.garments.clone()} /> },
             (Route::Numbers, _) => html! { <Numbers /> },
             (Route::Bench, _) => html! { <Bench scale={model.scale} void={model.scale_void} /> },
             (Route::SeamKind, _) => html! { <SeamKind backs={looks(&BACK)} rows={looks(&ROWS)} edges={looks(&EDGE)} /> },
@@ -303,7 +316,7 @@ impl Component for App {
         html! {
             <div class="desk" data-beside={match (beside_rack, beside_list) { (true, true) => "both", (true, false) => "rack", _ => "none" }}>
                 // The screen itself stands first, so that a keyboard is in it at once; styles put the rack at its left.
-                <main id="main" data-screen={if matches!(model.route, Route::Rack) { "rack" } else { "one" }}>
+                <main id="main" data-screen={match model.route { Route::Rack => "rack", Route::Beside(_) => "wide", _ => "one" }}>
                     if model.fault.is_some() || model.low_on_room {
                         <Alert fault={model.fault} exportable={!model.garments.is_empty()} unkept={model.unkept.len()} />
                     }
@@ -381,7 +394,7 @@ impl App {
 
     /// Lets the model take a message, then carries out what it asks for.
     fn take(&mut self, ctx: &Context<App>, message: Message) -> bool {
-        let before = (self.model.route.clone(), self.model.settings);
+        let before = (self.model.route.clone(), self.model.settings.clone());
         let speaks = match &message {
             Message::Done(id, Act::Answer(..) | Act::Clear(_)) | Message::TakeBack(id) => Some(id.clone()),
             _ => None,
@@ -575,6 +588,9 @@ impl App {
             (Route::Start, _) => "Check a garment".to_owned(),
             (Route::Settings, _) => "Settings".to_owned(),
             (Route::Numbers, _) => "Where the numbers come from".to_owned(),
+            (Route::Rates, _) => "Rates".to_owned(),
+            (Route::Beside(_), _) => "Side by side".to_owned(),
+            (Route::Guesses, _) => "Your guesses".to_owned(),
             (Route::Bench, _) => "Bench".to_owned(),
             (Route::SeamKind, _) => "Which stitch, which seam".to_owned(),
             (Route::Ruler, _) => "Ruler on the screen".to_owned(),

@@ -41,6 +41,12 @@ pub enum Route {
     Settings,
     /// Sources, and every number that is judgement.
     Numbers,
+    /// Two to four garments side by side.
+    Beside(Vec<Id>),
+    /// Guesses at tickets, and the habit in them.
+    Guesses,
+    /// The market, and the prices, wages and shares behind a build-up.
+    Rates,
 }
 
 impl Route {
@@ -52,6 +58,9 @@ impl Route {
             ["new"] => Route::Start,
             ["settings"] => Route::Settings,
             ["numbers"] => Route::Numbers,
+            ["rates"] => Route::Rates,
+            ["guesses"] => Route::Guesses,
+            ["beside", ids @ ..] => Route::Beside(ids.iter().filter_map(|id| Id::new(id)).collect()),
             ["bench"] => Route::Bench,
             ["bench", "ruler"] => Route::Ruler,
             ["bench", "seam-kind"] => Route::SeamKind,
@@ -86,6 +95,9 @@ impl Route {
             Route::Start => "#/new".to_owned(),
             Route::Settings => "#/settings".to_owned(),
             Route::Numbers => "#/numbers".to_owned(),
+            Route::Rates => "#/rates".to_owned(),
+            Route::Guesses => "#/guesses".to_owned(),
+            Route::Beside(ids) => ids.iter().fold("#/beside".to_owned(), |href, id| format!("{href}/{}", id.as_str())),
             Route::Bench => "#/bench".to_owned(),
             Route::Ruler => "#/bench/ruler".to_owned(),
             Route::SeamKind => "#/bench/seam-kind".to_owned(),
@@ -138,6 +150,9 @@ impl Route {
             | Route::Start
             | Route::Settings
             | Route::Numbers
+            | Route::Rates
+            | Route::Guesses
+            | Route::Beside(_)
             | Route::Bench
             | Route::SeamKind
             | Route::Instrument(_)
@@ -158,6 +173,10 @@ mod tests {
             Route::Start,
             Route::Settings,
             Route::Numbers,
+            Route::Rates,
+            Route::Guesses,
+            Route::Beside(Vec::new()),
+            Route::Beside(vec![id(), id()]),
             Route::Resume(id()),
             Route::Checks(id()),
             Route::Result(id()),

@@ -6,6 +6,7 @@ use super::range::Range;
 use super::rates::Rate;
 use super::wear::Life;
 use crate::source::Source;
+use crate::trade::Aspect;
 
 /// What goes into a piece of a family.
 #[derive(Debug)]
@@ -29,6 +30,8 @@ pub struct Line {
     pub key: &'static str,
     /// The words on the screen.
     pub name: &'static str,
+    /// What it pays for, so that its rates can be found again in a list.
+    pub pays_for: Aspect,
     /// What adds up to it.
     pub parts: &'static [Part],
 }
@@ -95,6 +98,18 @@ impl Input {
     /// A rate, the same for every piece.
     pub const fn rate(rate: &'static Rate, source: &'static Source) -> Input {
         Input { name: rate.name, value: Value::Fixed(Amount::Rate(rate)), source }
+    }
+
+    /// The rates that it may take.
+    fn rates(&self) -> Vec<&'static Rate> {
+        let of = |amount: &Amount| match amount {
+            Amount::Rate(rate) => Some(*rate),
+            Amount::Own(_) => None,
+        };
+        match &self.value {
+            Value::Fixed(amount) => of(amount).into_iter().collect(),
+            Value::By { choices, .. } => choices.iter().filter_map(|choice| of(&choice.amount)).collect(),
+        }
     }
 
     /// By the level that a check found.
@@ -184,6 +199,14 @@ pub struct Duty {
     pub open: u8,
 }
 
+impl Line {
+    /// Every rate that its inputs name; one that is named again stands again.
+    pub fn rates(&self) -> Vec<&'static Rate> {
+        let inputs = self.parts.iter().flat_map(|part| part.inputs).map(|used| used.input);
+        inputs.flat_map(Input::rates).collect()
+    }
+}
+
 impl Bill {
     /// Every rate that the bill names, each once.
     pub fn rates(&self) -> Vec<&'static Rate> {
@@ -193,17 +216,7 @@ impl Bill {
                 rates.push(rate);
             }
         };
-        for used in self.inputs() {
-            match &used.value {
-                Value::Fixed(Amount::Rate(rate)) => note(rate),
-                Value::Fixed(Amount::Own(_)) => {}
-                Value::By { choices, .. } => choices.iter().for_each(|choice| {
-                    if let Amount::Rate(rate) = choice.amount {
-                        note(rate);
-                    }
-                }),
-            }
-        }
+        self.lines.iter().flat_map(Line::rates).for_each(&mut note);
         note(self.freight);
         self.duties.iter().for_each(|duty| note(duty.rate));
         rates

@@ -26,6 +26,6 @@ pub use retail::{
     BuyersView, DutyBase, Offer, RetailFault, cloth_length, duty, initial_markup, landed, margin_of_multiple, minute_cost,
     multiple_of_margin, tax_inside,
 };
-pub use rows::NOT_EXPLAINED;
+pub use rows::{EXCHANGE, NOT_EXPLAINED, SHOP, TAX};
 pub use spread::{Cause, CauseKind};
 pub use wear::{Life, Outlay, Plan, Wears, break_even};

@@ -7,6 +7,13 @@ use super::range::LogNormal;
 /// The name of what no row explains.
 pub const NOT_EXPLAINED: &str = "Name, design, season: not explained by what you checked";
 
+/// The name of what turns US dollars into the currency of the ticket.
+pub const EXCHANGE: &str = "Exchange";
+/// The name of what brand and shop take.
+pub const SHOP: &str = "Brand and shop";
+/// The name of the tax inside a ticket.
+pub const TAX: &str = "Tax";
+
 impl BuildUp {
     /// The build-up at its middles.
     fn at_the_middles(&self) -> Vec<Row<'static>> {
@@ -23,9 +30,9 @@ impl BuildUp {
         let freight = vec![factor("Freight", chain.freight), factor("Duty and fees", chain.freight_duty)];
         rows.push(Row { name: "Freight", factors: freight });
         for row in &mut rows {
-            row.factors.push(factor("Brand and shop", chain.multiple));
-            row.factors.push(factor("Tax", chain.tax));
-            row.factors.push(factor("Exchange", chain.exchange));
+            row.factors.push(factor(SHOP, chain.multiple));
+            row.factors.push(factor(TAX, chain.tax));
+            row.factors.push(factor(EXCHANGE, chain.exchange));
         }
         rows
     }

@@ -4,12 +4,14 @@ mod appraisal;
 mod deal;
 mod guess;
 mod price;
+mod rates;
 mod record;
 mod walk;
 
 pub use appraisal::{Appraisal, Appraiser, Moved, Standing};
 pub use deal::Deal;
 pub use guess::{Guess, Shown};
-pub use price::{every_rate, price, wears};
+pub use price::{price, wears};
+pub use rates::{RateGroup, every_rate, rates_in};
 pub use record::{Act, Answer, Entry, Garment, Given, Id, Readings, Taped};
 pub use walk::{Proposal, Reason};

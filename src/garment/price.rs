@@ -2,9 +2,8 @@
 
 use super::appraisal::{Appraisal, Standing};
 use super::record::{Answer, Garment};
-use crate::catalog::FAMILIES;
 use crate::check::Check;
-use crate::cost::{Bill, BuildUp, Channel, Known, Plan, Rate, Rates, Wears, build_up, common_rates};
+use crate::cost::{BuildUp, Channel, Known, Plan, Rates, Wears, build_up};
 use crate::grading::Care;
 
 /// Works out what a garment costs from cloth to ticket; none where nobody has written the bill of its family. `channel` is the kind of
@@ -12,18 +11,6 @@ use crate::grading::Care;
 pub fn price(garment: &Garment, rates: &Rates, channel: Option<Channel>) -> Option<BuildUp> {
     let bill = garment.family().bill?;
     Some(build_up(bill, rates, channel, |key| garment.known(key)))
-}
-
-/// Every rate that a person can change: those of all markets and shops, and those of every family's bill, each once.
-pub fn every_rate() -> Vec<&'static Rate> {
-    let mut rates: Vec<&'static Rate> = Vec::new();
-    let bills = FAMILIES.iter().filter_map(|family| family.bill).flat_map(Bill::rates);
-    for rate in common_rates().chain(bills) {
-        if !rates.contains(&rate) {
-            rates.push(rate);
-        }
-    }
-    rates
 }
 
 /// How often a garment will be worn; none where nobody has written the bill of its family, or the plan is none.

@@ -5,6 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::checksum::checksum;
 use super::page::{self, Page, Unreadable, read, write, write_gone};
 use super::scale;
+use super::settings::Settings;
 use super::shelf::{Shelf, ShelfFault};
 use crate::garment::{Garment, Given, Id, Readings};
 use crate::measure::{Instrument, ScreenScale};
@@ -107,6 +108,8 @@ pub enum Elsewhere {
     Changed(Box<Garment>),
     /// It deleted that garment.
     Gone(Id),
+    /// It wrote the settings.
+    Chosen(Box<Settings>),
     /// Nothing that concerns the rack.
     Nothing,
 }
@@ -355,6 +358,9 @@ impl<S: Shelf> Notebook<S> {
     /// Takes note of what another window wrote under a key; `None` when it removed the key. Word of a page that was read or written
     /// here since comes too late, and changes nothing.
     pub fn written_elsewhere(&mut self, key: &str, text: Option<&str>) -> Elsewhere {
+        if let (SETTINGS, Some(text)) = (key, text) {
+            return Elsewhere::Chosen(Box::new(Settings::read(text)));
+        }
         let Some(id) = id_of(key) else { return Elsewhere::Nothing };
         let Some(text) = text else {
             self.revs.remove(&id);

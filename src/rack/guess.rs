@@ -64,7 +64,7 @@ impl Score {
     /// How far the ticket may lie outside on either side in all, in an honest range: 80 % leave 0.2.
     const OUTSIDE: f64 = 0.2;
     /// Points that a weighted score of 1 costs. Judgement: a guess of spread 0.4 about the truth comes to about 70, no idea at all to about 0.
-    const POINTS: f64 = 150.0;
+    pub const POINTS: f64 = 150.0;
 
     /// Scores a range when the ticket is known, as natural logarithm. None when that is no number.
     ///

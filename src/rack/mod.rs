@@ -9,6 +9,7 @@ mod likely;
 mod premium;
 mod process;
 mod student_t;
+mod ticket_gap;
 mod traits;
 
 pub use behind::{Behind, Taught, teaches};
@@ -19,6 +20,7 @@ pub use likely::{Lesson, Likely, likely};
 pub use premium::{Left, Stand, left};
 pub use process::{Learned, Spreads, learn};
 pub use student_t::{Mixture, StudentT};
+pub use ticket_gap::{NoGap, TicketGap, exchange, in_one_currency, ticket_gap};
 pub use traits::{Explained, Reference, Traits, reference, traits};
 
 pub use crate::trade::Name;

@@ -92,6 +92,25 @@ export const RACK = [
   garment("a8-plain", { noted: "2025-12-02", answers: 2, quality: 0.2 }),
 ];
 
+/** A piece with a ticket in another currency than the rest of the rack. */
+export const YEN = garment("b1-yen", { label: "Narrow loom, raw", place: "Market hall", answers: 36, quality: 0.9, ticket: price(24000, "JPY") });
+
+/** Guesses that were turned over: ranges mostly too narrow and too low, the tool's own beside them. */
+export const GUESSED = [
+  ["Washed straight", 4500, 6000, 7900, [3900, 6800, 12000]],
+  ["Rinsed taper", 3000, 5000, 4490, [2600, 4700, 8800]],
+  ["Ecru wide leg", 6000, 8000, 11900, [5200, 9000, 16000]],
+  ["Black bootcut", 2500, 3500, 3990, [2900, 5100, 9000]],
+  ["Raw selvedge", 9000, 12000, 18900, [7600, 14000, 26000]],
+  ["Faded carpenter", 4000, 5500, 6900, [3300, 5900, 10500]],
+  ["Olive straight", 3500, 6500, 4990, [2800, 5000, 9300]],
+  ["Slate slim", 2000, 2800, 1990, [2400, 4200, 7600]],
+  ["Coated slim", 5000, 7000, 8900, [4100, 7200, 13000]],
+].map(([label, low, high, minor, [least, middle, most]], place) => ({
+  ...garment(`g${place}-guess`, { label, noted: `2026-0${1 + Math.floor(place / 4)}-${10 + place}`, answers: 10 + place, ticket: price(minor) }),
+  guess: { low, high, currency: "EUR", kind: "retail", made: `2026-0${1 + Math.floor(place / 4)}-${10 + place}`, shown: { low: least, middle, high: most } },
+}));
+
 /** As many garments as wanted, each answered in part. */
 export function manyGarments(count) {
   const words = ["Indigo", "Ecru", "Slate", "Rinsed", "Faded", "Raw", "Olive", "Black"];

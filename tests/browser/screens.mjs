@@ -2,11 +2,12 @@
 
 import { camera, filmPicture, NONE } from "./fake_camera.mjs";
 import { board, FILE as SEAM, finger, placeOnScreen, RUB, setMarks, TRUTH } from "./picture.mjs";
-import { exported, garment, RACK } from "./rack.mjs";
+import { exported, garment, GUESSED, page as pageOf, RACK, YEN } from "./rack.mjs";
 import { begin, chooseFile, fitCard, garmentId, go, guess, plan } from "./steps.mjs";
 
 const main = (page) => page.getByRole("main");
 const of = (place, screen) => `#/garment/${RACK[place].id}/${screen}`;
+const beside = (...places) => `#/beside/${places.map((place) => RACK[place].id).join("/")}`;
 const label = (page, place) => main(page).locator("label:has(input[type=radio])").nth(place);
 
 /** A file that brings something new and something that differs, for the plan of an import. */
@@ -348,6 +349,51 @@ export const SCREENS = [
       await setMarks(page, RUB.marks);
       await main(page).getByRole("button", { name: "Compare with white" }).click();
       await main(page).locator("output.marks-figure b").waitFor();
+    },
+  },
+  {
+    name: "rack-pick",
+    act: async (page) => {
+      await main(page).getByRole("button", { name: "Compare" }).click();
+      await main(page).getByRole("checkbox").nth(0).check();
+      await main(page).getByRole("checkbox").nth(2).check();
+    },
+  },
+  { name: "beside-one", path: `#/beside/${RACK[0].id}`, whole: true },
+  { name: "beside-two", path: beside(0, 1), whole: true },
+  {
+    name: "beside-three",
+    path: beside(2, 0, 1),
+    whole: true,
+    act: async (page) => {
+      await main(page).getByRole("button", { name: "Place A between C and B" }).click();
+      await main(page).locator("summary").filter({ hasText: "Numbers" }).click();
+    },
+  },
+  { name: "beside-four", path: beside(0, 1, 2, 5), whole: true, act: (page) => main(page).getByRole("button", { name: /^Show all/ }).click() },
+  { name: "beside-currencies", path: "#/beside/a1-rigid/b1-yen", alone: true, whole: true, pages: [pageOf(YEN)] },
+  { name: "guesses-empty", path: "#/guesses" },
+  { name: "guesses-few", path: "#/guesses", alone: true, whole: true, pages: GUESSED.slice(0, 3).map((garment) => pageOf(garment)) },
+  { name: "guesses", path: "#/guesses", alone: true, whole: true, pages: GUESSED.map((garment) => pageOf(garment)) },
+  { name: "rates", path: "#/rates", whole: true, act: (page) => main(page).locator("summary").filter({ hasText: "Freight" }).click() },
+  {
+    name: "rates-edited",
+    path: "#/rates",
+    whole: true,
+    act: async (page) => {
+      await main(page).getByRole("searchbox").fill("zip");
+      const row = main(page).locator("li.rate").filter({ hasText: "Zip" });
+      await row.getByRole("button", { name: /^Change / }).click();
+      await row.getByLabel("High").fill("0.75");
+      await row.getByRole("button", { name: "Use these" }).click();
+      await row.getByText(/^yours/).waitFor();
+      await page.getByRole("button", { name: "Close this message" }).click();
+      await main(page).getByRole("searchbox").fill("trims");
+      const thread = main(page).locator("li.rate").filter({ hasText: "Thread" });
+      await thread.getByRole("button", { name: /^Change / }).click();
+      await thread.getByLabel("High").fill("dear");
+      await thread.getByRole("button", { name: "Use these" }).click();
+      await thread.getByRole("alert").waitFor();
     },
   },
   { name: "numbers", path: "#/numbers", whole: true },

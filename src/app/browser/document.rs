@@ -48,6 +48,13 @@ fn focus(node: &Node) {
     }
 }
 
+/// Moves focus to a part.
+pub fn focus_on(part: &NodeRef) {
+    if let Some(node) = part.get() {
+        focus(&node);
+    }
+}
+
 /// Opens a dialog over the page.
 pub fn open_dialog(dialog: &NodeRef) {
     if let Some(dialog) = dialog.cast::<HtmlDialogElement>()

@@ -2,13 +2,16 @@
 
 pub mod behind;
 pub mod bench;
+pub mod beside;
 pub mod checks;
 pub mod details;
+pub mod guesses;
 pub mod live;
 pub mod marks;
 pub mod numbers;
 pub mod picture;
 pub mod rack;
+pub mod rates;
 pub mod result;
 pub mod ruler;
 pub mod seam_kind;

@@ -55,6 +55,8 @@ impl Show {
     ];
 }
 
+/// So many stand side by side at the most.
+const MOST_BESIDE: usize = 4;
 /// Rows shown at first, and again with each "show more": more would be slow to lay out on a phone.
 const PAGE: usize = 60;
 
@@ -124,11 +126,14 @@ struct RowProps {
     appraisal: Rc<Appraisal>,
     open: bool,
     delete: Callback<Id>,
+    /// While garments are chosen to stand side by side: whether this one is, and whether it may be.
+    pick: Option<(bool, bool)>,
+    picked: Callback<Id>,
 }
 
 #[component]
 fn Row(props: &RowProps) -> Html {
-    let RowProps { garment, appraisal, open, delete } = props;
+    let RowProps { garment, appraisal, open, delete, pick, picked } = props;
     let said = headline(appraisal);
     let id = garment.id().clone();
     let onclick = {
@@ -141,14 +146,29 @@ fn Row(props: &RowProps) -> Html {
         Some(clock::written_day(garment.noted())),
         garment.ticket().map(words::ticket),
     ];
+    let words = html! {
+        <>
+            <b>{ name(garment) }</b>
+            <span class="rack-band">{ &said.lead }<small>{ format!(" {}", said.rest) }</small></span>
+            <Tape appraisal={appraisal.clone()} bare=true />
+            <small class="rack-facts">{ facts.into_iter().flatten().collect::<Vec<_>>().join(" · ") }</small>
+        </>
+    };
+    if let Some((chosen, may)) = *pick {
+        let (picked, id) = (picked.clone(), id.clone());
+        let onchange = Callback::from(move |_: Event| picked.emit(id.clone()));
+        return html! {
+            <li class="rack-row">
+                <label class="rack-pick" data-chosen={chosen.to_string()}>
+                    <input type="checkbox" checked={chosen} disabled={!may} {onchange} aria-label={format!("{}, {}", name(garment), said.lead)} />
+                    <span>{ words }</span>
+                </label>
+            </li>
+        };
+    }
     html! {
         <li class="rack-row">
-            <a href={Route::Resume(id).href()} aria-current={open.then_some("page")}>
-                <b>{ name(garment) }</b>
-                <span class="rack-band">{ &said.lead }<small>{ format!(" {}", said.rest) }</small></span>
-                <Tape appraisal={appraisal.clone()} bare=true />
-                <small class="rack-facts">{ facts.into_iter().flatten().collect::<Vec<_>>().join(" · ") }</small>
-            </a>
+            <a href={Route::Resume(id).href()} aria-current={open.then_some("page")}>{ words }</a>
             <button type="button" class="icon-button" {onclick} aria-label={format!("Delete {}", name(garment))}><Icon shape={Shape::Delete} /></button>
         </li>
     }
@@ -189,6 +209,27 @@ pub fn Rack(props: &Props) -> Html {
         let shown = shown.clone();
         Callback::from(move |_: MouseEvent| shown.set(*shown + PAGE))
     };
+    let picks = use_state_eq(|| None::<Vec<Id>>);
+    let picked = {
+        let picks = picks.clone();
+        Callback::from(move |id: Id| {
+            let mut ids = (*picks).clone().unwrap_or_default();
+            match ids.iter().position(|other| *other == id) {
+                Some(place) => {
+                    ids.remove(place);
+                }
+                None if ids.len() < MOST_BESIDE => ids.push(id),
+                None => {}
+            }
+            picks.set(Some(ids));
+        })
+    };
+    let pick = {
+        let picks = picks.clone();
+        Callback::from(move |_: MouseEvent| picks.set(if picks.is_some() { None } else { Some(Vec::new()) }))
+    };
+    // One that was deleted meanwhile is none any more.
+    let ids: Vec<Id> = picks.iter().flatten().filter(|id| garments.iter().any(|garment| garment.id() == *id)).cloned().collect();
     let rows = chosen(garments, &search, *show, *order, appraisals);
     let found = rows.len();
     let delete = send.reform(Message::Delete);
@@ -238,9 +279,16 @@ pub fn Rack(props: &Props) -> Html {
                     { for rows.into_iter().take(*shown).map(|garment| {
                         let appraisal = appraisals.of(&garment);
                         let open = open.as_ref() == Some(garment.id());
-                        html! { <Row key={garment.id().as_str().to_owned()} {appraisal} {open} delete={delete.clone()} garment={garment.clone()} /> }
+                        let pick = picks.as_ref().map(|_| {
+                            let is = ids.contains(garment.id());
+                            (is, is || ids.len() < MOST_BESIDE)
+                        });
+                        html! { <Row key={garment.id().as_str().to_owned()} {appraisal} {open} {pick} picked={picked.clone()} delete={delete.clone()} garment={garment.clone()} /> }
                     }) }
                 </ul>
+                if garments.iter().any(|garment| garment.guess().is_some()) {
+                    <p class="lonely"><a href={Route::Guesses.href()}>{ "Your guesses, and the habit in them" }</a></p>
+                }
                 if found > *shown {
                     <p class="lonely"><button type="button" class="ghost" onclick={more}>{ format!("Show more ({} left)", found - *shown) }</button></p>
                 }
@@ -274,8 +322,28 @@ pub fn Rack(props: &Props) -> Html {
             if dropping.is_some() {
                 <Confirm question="Drop this page?" explains="Its text is taken off this device for good. Save it first if you may want it." yes="Drop it" answered={dropped} />
             }
-            if !garments.is_empty() {
-                <div class="foot"><a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a></div>
+            if picks.is_some() {
+                <div class="foot foot-pick">
+                    <p role="status">{ match ids.len() {
+                        0 => "Choose two to four garments.".to_owned(),
+                        1 => "1 chosen. Choose another.".to_owned(),
+                        MOST_BESIDE => "4 chosen. No more fit.".to_owned(),
+                        count => format!("{count} chosen."),
+                    } }</p>
+                    if ids.len() >= 2 {
+                        <a class="prime" href={Route::Beside(ids).href()}>{ "Set side by side" }</a>
+                    } else {
+                        <button type="button" class="prime" disabled=true>{ "Set side by side" }</button>
+                    }
+                    <button type="button" class="second" onclick={pick}>{ "Leave it" }</button>
+                </div>
+            } else if !garments.is_empty() {
+                <div class="foot">
+                    <a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a>
+                    if garments.len() >= 2 {
+                        <button type="button" class="second" onclick={pick}>{ "Compare" }</button>
+                    }
+                </div>
             }
         </>
     }

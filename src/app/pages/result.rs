@@ -194,6 +194,7 @@ pub fn ResultPage(props: &Props) -> Html {
         Some(format!("noted {}", clock::written_day(garment.noted()))),
         Some(garment.place().to_owned()).filter(|place| !place.is_empty()),
     ];
+    let beside = Route::Beside(vec![id.clone()]).href();
     let cautions: Vec<&str> = garment.family().cautions.to_vec();
     html! {
         <>
@@ -257,7 +258,7 @@ pub fn ResultPage(props: &Props) -> Html {
             }
             <div class="foot">
                 <a class="prime" href={Route::Resume(id).href()}>{ "Go on checking" }</a>
-                <a class="second" href="#/">{ "To the rack" }</a>
+                <a class="second" href={beside}>{ "Set beside another" }</a>
             </div>
         </>
     }

@@ -131,9 +131,9 @@ fn TakeIn(props: &TakeInProps) -> Html {
                     // Whoever merges keeps their own settings.
                     let settings = plan.settings.filter(|_| *mode == Mode::Replace);
                     let agree = {
-                        let (send, text, changes) = (send.clone(), text.clone(), plan.changes.clone());
+                        let (send, text, changes, settings) = (send.clone(), text.clone(), plan.changes.clone(), settings.clone());
                         Callback::from(move |_: MouseEvent| {
-                            send.emit(Message::Import(changes.clone(), settings));
+                            send.emit(Message::Import(changes.clone(), settings.clone()));
                             text.set(None);
                         })
                     };
@@ -145,7 +145,7 @@ fn TakeIn(props: &TakeInProps) -> Html {
                                 <p>{ format!("Replaced, deleted or kept twice: {named}.") }</p>
                             }
                             if settings.is_some() {
-                                <p>{ "Its settings take the place of yours." }</p>
+                                <p>{ "Its settings and rates take the place of yours." }</p>
                             }
                             if !changes && settings.is_none() {
                                 <p>{ "It would change nothing." }</p>
@@ -168,17 +168,16 @@ fn TakeIn(props: &TakeInProps) -> Html {
 #[component]
 pub fn SettingsPage(props: &Props) -> Html {
     let Props { garments, settings, today, send } = props;
-    let settings = *settings;
     let asking = use_state_eq(|| Asking::Nothing);
     let choose = |with: fn(&mut Settings, &str)| {
-        let send = send.clone();
+        let (send, settings) = (send.clone(), settings.clone());
         Callback::from(move |event: Event| {
             let value = event
                 .target_dyn_into::<HtmlSelectElement>()
                 .map(|field| field.value())
                 .or_else(|| event.target_dyn_into::<HtmlInputElement>().map(|field| field.value()))
                 .unwrap_or_default();
-            let mut settings = settings;
+            let mut settings = settings.clone();
             with(&mut settings, &value);
             send.emit(Message::Chosen(settings));
         })
@@ -192,7 +191,7 @@ pub fn SettingsPage(props: &Props) -> Html {
         settings.text_size = TextSize::ALL.into_iter().find(|size| size.key() == value).unwrap_or_default()
     });
     let save = {
-        let (garments, today, send) = (garments.clone(), *today, send.clone());
+        let (garments, today, settings, send) = (garments.clone(), *today, settings.clone(), send.clone());
         Callback::from(move |_: MouseEvent| {
             let all: Vec<&Garment> = garments.iter().map(Rc::as_ref).collect();
             let name = format!("garment-assay-{today}.json");
@@ -238,6 +237,7 @@ pub fn SettingsPage(props: &Props) -> Html {
                     <select id="currency" onchange={on_currency}>
                         { for Currency::ALL.into_iter().map(|currency| html! { <option key={currency.code()} value={currency.code()} selected={currency == settings.currency}>{ currency.code() }</option> }) }
                     </select></div>
+                <p><a class="onward" href={Route::Rates.href()}><b>{ "Rates" }</b><small>{ format!("{} · what a build-up takes cloth, wages, freight and shops to cost", settings.rates.market().name()) }</small></a></p>
             </section>
             <section class="card">
                 <h2>{ "Look" }</h2>

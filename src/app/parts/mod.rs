@@ -24,6 +24,7 @@ pub mod picture_result;
 pub mod reading;
 pub mod reading_of_picture;
 pub mod ruler;
+pub mod steps;
 pub mod take;
 pub mod tape;
 pub mod ticket;

@@ -7,19 +7,31 @@ use super::prices as price;
 use crate::catalog::rates::SEWING_MINUTE;
 use crate::catalog::sources::{AREA_MODEL, COMMON_PRACTICE, DENIM_PRICES, JEANS_OPERATIONS, JUDGEMENT, NARROW_CLOTH};
 use crate::cost::{Bill, Choice, Input, Life, Line, Part, Range, Use, sources::WEAR_SURVEYS};
+use crate::trade::Aspect;
 
 /// What goes into a pair.
 pub(in crate::catalog) static BILL: Bill = Bill {
     lines: &[
-        Line { key: "cloth", name: "Cloth", parts: &[CLOTH] },
-        Line { key: "pocketing", name: "Pocketing", parts: &[Part::new("Pocketing", const { &[Use::of(&POCKETING)] })] },
-        Line { key: "trims", name: "Trims", parts: TRIMS },
-        Line { key: "sewing", name: "Sewing", parts: SEWING },
-        Line { key: "cutting-packing", name: "Cutting, pressing, packing", parts: ROUND_SEWING },
-        Line { key: "wash", name: "Wash", parts: &[Part::new("Wash", const { &[Use::of(&WASH), Use::of(&WASH_DEPTH)] })] },
+        Line { key: "cloth", name: "Cloth", pays_for: Aspect::Cloth, parts: &[CLOTH] },
+        Line {
+            key: "pocketing",
+            name: "Pocketing",
+            pays_for: Aspect::Trims,
+            parts: &[Part::new("Pocketing", const { &[Use::of(&POCKETING)] })],
+        },
+        Line { key: "trims", name: "Trims", pays_for: Aspect::Trims, parts: TRIMS },
+        Line { key: "sewing", name: "Sewing", pays_for: Aspect::Making, parts: SEWING },
+        Line { key: "cutting-packing", name: "Cutting, pressing, packing", pays_for: Aspect::Making, parts: ROUND_SEWING },
+        Line {
+            key: "wash",
+            name: "Wash",
+            pays_for: Aspect::Finish,
+            parts: &[Part::new("Wash", const { &[Use::of(&WASH), Use::of(&WASH_DEPTH)] })],
+        },
         Line {
             key: "dry-work",
             name: "Dry work",
+            pays_for: Aspect::Finish,
             // Much of it is paid by the minute, and moves with the minute, though less than in step.
             parts: &[Part::new(
                 "Dry work",
@@ -29,6 +41,7 @@ pub(in crate::catalog) static BILL: Bill = Bill {
         Line {
             key: "tests",
             name: "Tests and inspection",
+            pays_for: Aspect::Making,
             parts: &[Part::new("Tests and inspection", const { &[Use::of(&TESTS)] })],
         },
     ],

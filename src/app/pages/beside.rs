@@ -1,0 +1,531 @@
+//! Two to four garments side by side: where they differ, what the gap between their tickets pays for, and whom a stranger resembles.
+
+use std::rc::Rc;
+
+use garment_assay::check::Check;
+use garment_assay::cost::{Market, Rates};
+use garment_assay::garment::{Answer, Appraisal, Garment};
+use garment_assay::quantity::{Decimal, System, written_exactly, written_with_spread};
+use garment_assay::rack::{
+    Beside, BesideFault, Between, Difference, Likeness, ReadingDifference, exchange, in_one_currency, ticket_gap,
+};
+use garment_assay::trade::{Currency, Ticket};
+use web_sys::HtmlSelectElement;
+use yew::prelude::*;
+
+use crate::app::appraisals::Appraisals;
+use crate::app::browser::clock;
+use crate::app::parts::bar::Bar;
+use crate::app::parts::steps::Steps;
+use crate::app::parts::tape::Tape;
+use crate::app::route::Route;
+use crate::app::steps::{about, money};
+use crate::app::words::{self, headline};
+
+/// Answers that lie less than this part of the scale apart are shown only on demand: a reading on the border of two levels is no difference.
+/// Judgement.
+const ALIKE: f64 = 0.05;
+/// Garments offered to set beside one.
+const LATEST: usize = 20;
+/// Below this probability neither of two is called the better made. Judgement.
+const HARDLY: f64 = 0.6;
+/// Checks named for each garment that a stranger resembles.
+const NAMED: usize = 6;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The garments, in the order of the address.
+    pub garments: Vec<Rc<Garment>>,
+    /// All garments noted.
+    pub rack: Vec<Rc<Garment>>,
+    /// Appraisals.
+    pub appraisals: Appraisals,
+    /// The market, and what was changed of its rates.
+    pub rates: Rates,
+    /// Metric or imperial.
+    pub system: System,
+}
+
+const LETTERS: [&str; 4] = ["A", "B", "C", "D"];
+
+fn name(garment: &Garment) -> &str {
+    if garment.label().is_empty() { garment.family().name } else { garment.label() }
+}
+
+/// One attribute, the garments side by side under its name.
+fn row(title: Html, key: &str, cells: Vec<Html>) -> Html {
+    html! {
+        <li class="sbs-row" key={key.to_owned()}>
+            <div class="sbs-name">{ title }</div>
+            <ul class="sbs-cells" data-count={cells.len().to_string()}>
+                { for cells.into_iter().enumerate().map(|(place, cell)| html! {
+                    <li key={place}><span class="sbs-whose">{ format!("{}: ", LETTERS[place]) }</span>{ cell }</li>
+                }) }
+            </ul>
+        </li>
+    }
+}
+
+fn heads(garments: &[Rc<Garment>]) -> Html {
+    html! {
+        <div class="sbs-heads sbs-row">
+            <div class="sbs-name" aria-hidden="true"></div>
+            <ol class="sbs-cells" data-count={garments.len().to_string()} aria-label="Garments">
+                { for garments.iter().enumerate().map(|(place, garment)| html! {
+                    <li key={garment.id().as_str().to_owned()}>
+                        <a href={Route::Result(garment.id().clone()).href()}><b class="sbs-letter">{ LETTERS[place] }</b><span>{ name(garment) }</span></a>
+                    </li>
+                }) }
+            </ol>
+        </div>
+    }
+}
+
+/// Which is likelier the better made, in a sentence for each pair.
+fn better(beside: &Beside) -> Vec<String> {
+    beside
+        .better
+        .iter()
+        .map(|((one, other), sure)| {
+            let (best, worst, sure) = if *sure >= 0.5 { (*one, *other, *sure) } else { (*other, *one, 1.0 - sure) };
+            if sure < HARDLY {
+                format!("{} and {}: no telling which is the better made.", LETTERS[*one], LETTERS[*other])
+            } else {
+                format!("{} is better made than {}: {} sure.", LETTERS[best], LETTERS[worst], words::percent(sure))
+            }
+        })
+        .collect()
+}
+
+fn made(garments: &[Rc<Garment>], appraisals: &[Rc<Appraisal>], beside: &Beside) -> Html {
+    let cells = appraisals.iter().map(|appraisal| {
+        let said = headline(appraisal);
+        html! { <><b>{ said.lead }</b><small>{ said.rest }</small></> }
+    });
+    // Apart from the words, so that the tapes stand at one height and can be compared.
+    let tapes = appraisals.iter().map(|appraisal| html! { <Tape appraisal={appraisal.clone()} bare=true /> });
+    let answers = garments.iter().map(|garment| html! { { garment.answered() } });
+    html! {
+        <section class="card">
+            <h2>{ "How well made" }</h2>
+            <ul class="sbs">
+                { row(html! { "Band" }, "band", cells.collect()) }
+                { row(html! { "Where it may stand" }, "tape", tapes.collect()) }
+                { row(html! { "Checks answered" }, "answers", answers.collect()) }
+            </ul>
+            <ul>{ for better(beside).into_iter().map(|said| html! { <li key={said.clone()}>{ said }</li> }) }</ul>
+            if beside.better.len() > 1 {
+                <p class="hint">{ "Each pair is weighed by itself." }</p>
+            }
+        </section>
+    }
+}
+
+/// Tickets in view, by the places of their garments.
+fn priced(garments: &[Rc<Garment>]) -> Vec<(usize, Ticket)> {
+    let seen =
+        |(place, garment): (usize, &Rc<Garment>)| Some((place, *garment.ticket_in_view().filter(|ticket| ticket.minor > 0)?));
+    garments.iter().enumerate().filter_map(seen).collect()
+}
+
+/// What one dollar is taken to be in each currency, and where that comes from.
+fn exchanges(currencies: &[Currency], rates: &Rates) -> String {
+    let said: Vec<String> = currencies
+        .iter()
+        .filter(|currency| **currency != Currency::Usd)
+        .filter_map(|currency| {
+            let acting = rates.acting(Market::of_currency(*currency)?.exchange());
+            let whose = if acting.edited { "yours" } else { "judgement" };
+            Some(format!(
+                "{} {} for 1 USD ({whose}, of {})",
+                written_exactly(acting.range.usual, 4, Decimal::Point),
+                currency.code(),
+                clock::written_day(acting.as_of)
+            ))
+        })
+        .collect();
+    said.join("; ")
+}
+
+fn tickets(garments: &[Rc<Garment>], rates: &Rates) -> Html {
+    let priced = priced(garments);
+    let shown = garments.iter().map(|garment| match garment.ticket() {
+        Some(ticket) => html! { <b>{ words::ticket(ticket) }</b> },
+        None => html! { "none noted" },
+    });
+    let only: Vec<&Ticket> = priced.iter().map(|(_, ticket)| ticket).collect();
+    let mut currencies: Vec<Currency> = Vec::new();
+    for ticket in &only {
+        if !currencies.contains(&ticket.currency) {
+            currencies.push(ticket.currency);
+        }
+    }
+    let together = (currencies.len() > 1).then(|| in_one_currency(&only, rates));
+    let converted = match &together {
+        Some(Ok((common, amounts))) => {
+            let cells = (0..garments.len()).map(|place| match priced.iter().position(|(of, _)| *of == place) {
+                Some(at) if garments[place].ticket().is_some_and(|ticket| ticket.currency != *common) => {
+                    html! { { format!("about {}", about(*common, amounts[at])) } }
+                }
+                Some(at) => html! { { money(*common, amounts[at]) } },
+                None => html! { "–" },
+            });
+            row(html! { { format!("In {}", common.code()) } }, "converted", cells.collect())
+        }
+        _ => Html::default(),
+    };
+    if let Some(Ok((common, _))) = &together
+        && !currencies.contains(common)
+    {
+        currencies.push(*common);
+    }
+    html! {
+        <section class="card">
+            <h2>{ "Ticket" }</h2>
+            <ul class="sbs">
+                { row(html! { "Price" }, "price", shown.collect()) }
+                { converted }
+            </ul>
+            { match together {
+                Some(Ok(_)) => html! { <p class="hint">{ format!("Converted at {}. ", exchanges(&currencies, rates)) }<a href={Route::Rates.href()}>{ "Change the rates" }</a></p> },
+                Some(Err(why)) => html! { <p class="hint">{ why.to_string() }</p> },
+                None => Html::default(),
+            } }
+        </section>
+    }
+}
+
+/// What the gap between two of them pays for; with more than two, which two.
+fn gap_card(garments: &[Rc<Garment>], rates: &Rates, ends: (usize, usize), choose: &Callback<(usize, usize)>) -> Html {
+    let (one, other) = ends;
+    let pick = |label: &'static str, id: &'static str, now: usize, with: fn((usize, usize), usize) -> (usize, usize)| {
+        let choose = choose.clone();
+        let onchange = Callback::from(move |event: Event| {
+            let place = event.target_dyn_into::<HtmlSelectElement>().and_then(|field| field.value().parse().ok());
+            if let Some(place) = place {
+                choose.emit(with(ends, place));
+            }
+        });
+        html! {
+            <div class="field"><label for={id}>{ label }</label>
+                <select {id} {onchange}>
+                    { for garments.iter().enumerate().map(|(place, garment)| html! {
+                        <option key={place} value={place.to_string()} selected={place == now}>{ format!("{}: {}", LETTERS[place], name(garment)) }</option>
+                    }) }
+                </select></div>
+        }
+    };
+    let currency = |place: usize| garments[place].ticket().map(|ticket| ticket.currency);
+    let converted = currency(one) != currency(other);
+    let found = if one == other { None } else { Some(ticket_gap(&garments[one], &garments[other], rates, [None, None])) };
+    html! {
+        <section class="card">
+            <h2>{ "What the gap in price pays for" }</h2>
+            if garments.len() > 2 {
+                <div class="sbs-ends">
+                    { pick("From", "gap-from", one, |(_, other), place| (place, other)) }
+                    { pick("To", "gap-to", other, |(one, _), place| (one, place)) }
+                </div>
+            }
+            { match found {
+                None => html! { <p class="hint">{ "Choose two different garments." }</p> },
+                Some(Err(why)) => html! { <p class="hint">{ why.to_string() }</p> },
+                Some(Ok(found)) => html! {
+                    <Steps {found} from={(LETTERS[one], name(&garments[one]).to_owned())} to={(LETTERS[other], name(&garments[other]).to_owned())} {converted} />
+                },
+            } }
+        </section>
+    }
+}
+
+fn answer_row(garments: &[Rc<Garment>], check: &'static Check, system: System) -> Html {
+    let cells = garments.iter().map(|garment| {
+        let said = words::answer(garment, check, system);
+        let open = !matches!(garment.answer(check), Some(Answer::Judged { .. } | Answer::Measured(_)));
+        html! { if said.is_empty() { <span class="sbs-open"><span aria-hidden="true">{ "–" }</span><span class="unseen">{ "not answered" }</span></span> } else if open { <span class="sbs-open">{ said }</span> } else { { said } } }
+    });
+    row(html! { { check.name } }, check.key, cells.collect())
+}
+
+fn reading_row(row_of: &ReadingDifference, system: System) -> Html {
+    let own = row_of.unit.in_system(system);
+    let cells = row_of.values.iter().map(|value| {
+        let said = value.and_then(|(value, spread)| {
+            let (value, spread) = (row_of.unit.convert(value, own)?, row_of.unit.convert(spread, own)?);
+            Some(written_with_spread(value, spread, own, Decimal::Point))
+        });
+        match said {
+            Some(said) => html! { { said } },
+            None => html! { <span class="sbs-open"><span aria-hidden="true">{ "–" }</span><span class="unseen">{ "not measured" }</span></span> },
+        }
+    });
+    row(html! { { row_of.name } }, row_of.name, cells.collect())
+}
+
+/// Checks that are not among the differences: alike, or answered for fewer than two.
+fn others(garments: &[Rc<Garment>], shown: &[&Difference]) -> Vec<&'static Check> {
+    let mut checks: Vec<&'static Check> = Vec::new();
+    for entry in garments.iter().flat_map(|garment| garment.entries()) {
+        if entry.answer != Answer::Skipped && !checks.contains(&entry.check) && shown.iter().all(|row| row.check != entry.check) {
+            checks.push(entry.check);
+        }
+    }
+    checks
+}
+
+fn differences(garments: &[Rc<Garment>], beside: &Beside, system: System, all: bool, toggle: Callback<MouseEvent>) -> Html {
+    let apart: Vec<&Difference> = beside.checks.iter().filter(|row| row.apart > ALIKE).collect();
+    let (differ, alike): (Vec<&ReadingDifference>, Vec<&ReadingDifference>) = beside.readings.iter().partition(|row| row.differs);
+    let rest = others(garments, &apart);
+    let hidden = rest.len() + alike.len();
+    html! {
+        <section class="card">
+            <h2>{ "Where they differ" }</h2>
+            if apart.is_empty() && differ.is_empty() {
+                <p>{ if beside.checks.is_empty() { "No check is answered for two of them yet." } else { "Nothing that was answered for two of them differs." } }</p>
+            }
+            if !differ.is_empty() {
+                <h3>{ "Readings" }</h3>
+                <ul class="sbs">{ for differ.iter().map(|row| reading_row(row, system)) }</ul>
+            }
+            if !apart.is_empty() {
+                <h3>{ "Answers, the furthest apart first" }</h3>
+                <ul class="sbs">{ for apart.iter().map(|row| answer_row(garments, row.check, system)) }</ul>
+            }
+            if all && !rest.is_empty() {
+                <h3>{ "Answers that are alike, or missing for some" }</h3>
+                <ul class="sbs">{ for rest.iter().map(|check| answer_row(garments, check, system)) }</ul>
+            }
+            if all && !alike.is_empty() {
+                <h3>{ "Readings that do not differ by more than twice their spread" }</h3>
+                <ul class="sbs">{ for alike.iter().map(|row| reading_row(row, system)) }</ul>
+            }
+            if hidden > 0 {
+                <button type="button" class="ghost" onclick={toggle} aria-expanded={all.to_string()}>
+                    { if all { "Show only what differs".to_owned() } else { format!("Show all ({hidden} more)") } }
+                </button>
+            }
+        </section>
+    }
+}
+
+/// Where a stranger stands on the line from one garment to another, as a picture.
+fn line(between: &Between, stranger: usize, ends: (usize, usize)) -> Html {
+    // The two ends stand at a fifth and four fifths: beyond them is room for one that lies outside.
+    let along = |way: f64| 20.0 + way.clamp(-0.3, 1.3) * 60.0;
+    let error = between.error.unwrap_or(0.0);
+    html! {
+        <svg class="between" viewBox="0 0 100 26" aria-hidden="true" focusable="false">
+            <rect class="tape-strip" x="0" y="9" width="100" height="6" />
+            <path class="tape-cuts" d="M20 9v6M80 9v6" />
+            if error > 0.0 {
+                <path class="between-range" d={format!("M{:.1} 19H{:.1}", along(between.way - error), along(between.way + error))} />
+            }
+            <circle class="tape-middle" cx={format!("{:.1}", along(between.way))} cy="19" r="2.2" />
+            <text x="20" y="7">{ LETTERS[ends.0] }</text>
+            <text x="80" y="7">{ LETTERS[ends.1] }</text>
+            <text class="between-own" x={format!("{:.1}", along(between.way))} y="26">{ LETTERS[stranger] }</text>
+        </svg>
+    }
+}
+
+fn way_said(between: &Between, stranger: usize, ends: (usize, usize)) -> String {
+    let (own, first, second) = (LETTERS[stranger], LETTERS[ends.0], LETTERS[ends.1]);
+    let checks = if between.checks == 1 { "1 check".to_owned() } else { format!("{} checks", between.checks) };
+    let give = between.error.map_or(String::new(), |error| format!(", give or take {:.0}", error * 100.0));
+    let place = match between.way {
+        way if way < 0.0 => format!("{own} lies beyond {first}, on the side away from {second}"),
+        way if way > 1.0 => format!("{own} lies beyond {second}, on the side away from {first}"),
+        way => format!("{own} stands {:.0} per cent of the way from {first} to {second}{give}", way * 100.0),
+    };
+    let one = if between.error.is_none() { " From a single check that says little." } else { "" };
+    format!("By {checks} in which {first} and {second} differ, {place}.{one}")
+}
+
+/// For each reference, the checks in which the stranger comes nearest to it alone; last those in which several come equally near.
+fn nearest(likeness: &[Likeness], count: usize) -> Vec<Vec<&'static str>> {
+    let mut lists: Vec<Vec<&'static str>> = vec![Vec::new(); count + 1];
+    for row in likeness {
+        match row.nearest.as_slice() {
+            // One that alone is answered resembles for want of others.
+            [_] if row.apart.iter().flatten().count() < 2 => {}
+            [one] => lists[*one].push(row.check.name),
+            _ => lists[count].push(row.check.name),
+        }
+    }
+    lists
+}
+
+#[derive(Properties, PartialEq)]
+struct StrangerProps {
+    garments: Vec<Rc<Garment>>,
+}
+
+/// A stranger placed between two known garments, and whom it resembles in what.
+#[component]
+fn Stranger(props: &StrangerProps) -> Html {
+    let garments = &props.garments;
+    let chosen = use_state_eq(|| None::<usize>);
+    if garments.len() < 3 {
+        return html! {
+            <section class="card">
+                <h2>{ "A stranger between two" }</h2>
+                <p class="hint">{ "Set three garments side by side, and one tap places any of them between the others." }</p>
+            </section>
+        };
+    }
+    // Of three others the cheapest and the dearest are the ends; where a ticket is missing, the first and the last.
+    let ends = |stranger: usize| {
+        let mut known: Vec<usize> = (0..garments.len()).filter(|place| *place != stranger).collect();
+        let price = |place: &usize| garments[*place].ticket_in_view().map(|ticket| (ticket.currency, ticket.minor));
+        if known.iter().all(|place| price(place).map(|(currency, _)| currency) == price(&known[0]).map(|(currency, _)| currency))
+        {
+            known.sort_by_key(price);
+        }
+        (known[0], known[known.len() - 1])
+    };
+    html! {
+        <section class="card">
+            <h2>{ "A stranger between two" }</h2>
+            <div class="sbs-strangers" role="group" aria-label="Which one to place">
+                { for (0..garments.len()).map(|place| {
+                    let (first, second) = ends(place);
+                    let chosen_now = *chosen == Some(place);
+                    let chosen = chosen.clone();
+                    let onclick = Callback::from(move |_: MouseEvent| chosen.set(if chosen_now { None } else { Some(place) }));
+                    html! {
+                        <button key={place} type="button" class="ghost" {onclick} aria-pressed={chosen_now.to_string()}>
+                            { format!("Place {} between {} and {}", LETTERS[place], LETTERS[first], LETTERS[second]) }
+                        </button>
+                    }
+                }) }
+            </div>
+            { match *chosen {
+                None => Html::default(),
+                Some(stranger) => {
+                    let (first, second) = ends(stranger);
+                    let between = Between::of(&garments[stranger], &garments[first], &garments[second]);
+                    let known: Vec<usize> = (0..garments.len()).filter(|place| *place != stranger).collect();
+                    let references: Vec<&Garment> = known.iter().map(|place| garments[*place].as_ref()).collect();
+                    let lists = nearest(&Likeness::of(&garments[stranger], &references), known.len());
+                    html! {
+                        <div role="status">
+                            { match &between {
+                                None => html! { <p>{ format!("{} and {} differ in nothing that {} is answered in.", LETTERS[first], LETTERS[second], LETTERS[stranger]) }</p> },
+                                Some(between) => html! { <>{ line(between, stranger, (first, second)) }<p>{ way_said(between, stranger, (first, second)) }</p></> },
+                            } }
+                            <ul class="sbs-like">
+                                { for lists.iter().enumerate().filter(|(_, list)| !list.is_empty()).map(|(place, list)| {
+                                    let whom = known.get(place).map_or("Equally near to several".to_owned(), |place| format!("Most like {}", LETTERS[*place]));
+                                    let more = list.len().saturating_sub(NAMED);
+                                    html! {
+                                        <li key={place}>
+                                            <b>{ format!("{whom} in {} of {}", list.len(), lists.iter().map(Vec::len).sum::<usize>()) }</b>
+                                            if more == 0 {
+                                                <p>{ list.join(", ") }</p>
+                                            } else {
+                                                <details class="meaning"><summary>{ format!("{} and {more} more", list[..NAMED].join(", ")) }</summary><p>{ list[NAMED..].join(", ") }</p></details>
+                                            }
+                                        </li>
+                                    }
+                                }) }
+                            </ul>
+                        </div>
+                    }
+                }
+            } }
+        </section>
+    }
+}
+
+/// What there is to do when the address does not name two to four garments that are noted.
+fn too_few(garments: &[Rc<Garment>], rack: &[Rc<Garment>], why: &BesideFault) -> Html {
+    if rack.len() < 2 {
+        return html! {
+            <section class="empty card">
+                <h2>{ "It takes two" }</h2>
+                <p>{ why.to_string() }{ " Check another garment first." }</p>
+                <p><a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a></p>
+            </section>
+        };
+    }
+    let mut others: Vec<&Rc<Garment>> = match garments {
+        [one] => rack.iter().filter(|garment| garment.id() != one.id()).collect(),
+        _ => Vec::new(),
+    };
+    others.sort_by(|one, other| (other.noted(), other.id()).cmp(&(one.noted(), one.id())));
+    html! {
+        <section class="card">
+            <h2>{ garments.first().filter(|_| !others.is_empty()).map_or("Choose two to four".to_owned(), |one| format!("Set {} beside", name(one))) }</h2>
+            if others.is_empty() {
+                <p>{ why.to_string() }{ " On the rack, press Compare and tick them." }</p>
+            }
+            <ul class="further">
+                { for others.iter().take(LATEST).zip(std::iter::repeat(garments)).map(|(other, garments)| {
+                    let ids = garments.iter().chain([*other]).map(|garment| garment.id().clone()).collect();
+                    html! {
+                        <li key={other.id().as_str().to_owned()}><a href={Route::Beside(ids).href()}><b>{ name(other) }</b><small>{ other.ticket().map(words::ticket).unwrap_or_default() }</small></a></li>
+                    }
+                }) }
+            </ul>
+            <p class="hint">{ "For three or four, press Compare on the rack." }</p>
+            <p><a class="second" href="#/">{ "To the rack" }</a></p>
+        </section>
+    }
+}
+
+/// The page.
+#[component]
+pub fn BesidePage(props: &Props) -> Html {
+    let Props { garments, rack, appraisals, rates, system } = props;
+    let all = use_state_eq(|| false);
+    let toggle = {
+        let all = all.clone();
+        Callback::from(move |_: MouseEvent| all.set(!*all))
+    };
+    let ends = use_state_eq(|| None::<(usize, usize)>);
+    let choose = {
+        let ends = ends.clone();
+        Callback::from(move |to: (usize, usize)| ends.set(Some(to)))
+    };
+    let known: Vec<Rc<Appraisal>> = garments.iter().map(|garment| appraisals.of(garment)).collect();
+    let pairs: Vec<(&Garment, &Appraisal)> = garments.iter().map(Rc::as_ref).zip(known.iter().map(Rc::as_ref)).collect();
+    let bar = html! { <Bar title="Side by side" under={if garments.len() < 2 { String::new() } else { format!("{} garments", garments.len()) }} back="#/" back_name="Back to the rack" /> };
+    let beside = match Beside::of(&pairs) {
+        Ok(beside) => beside,
+        Err(why) => {
+            return html! {
+                <>
+                    { bar }
+                    { too_few(garments, rack, &why) }
+                </>
+            };
+        }
+    };
+    // The widest gap first: from the cheapest ticket to the dearest that can be set against it.
+    let usual = || {
+        let priced = priced(garments);
+        let kind = priced.first().map(|(_, ticket)| ticket.kind);
+        let mut known: Vec<(usize, Ticket)> = priced.into_iter().filter(|(_, ticket)| Some(ticket.kind) == kind).collect();
+        let dollars = |ticket: &Ticket| {
+            ticket.minor as f64 / 10_f64.powi(ticket.currency.decimals() as i32) / exchange(ticket.currency, rates).unwrap_or(1.0)
+        };
+        known.sort_by(|(_, one), (_, other)| dollars(one).total_cmp(&dollars(other)));
+        match known.as_slice() {
+            [(one, _), .., (other, _)] => (*one, *other),
+            _ => (0, 1),
+        }
+    };
+    let ends = ends.unwrap_or_else(usual);
+    html! {
+        <>
+            { bar }
+            { heads(garments) }
+            { made(garments, &known, &beside) }
+            { tickets(garments, rates) }
+            { gap_card(garments, rates, ends, &choose) }
+            { differences(garments, &beside, *system, *all, toggle) }
+            <Stranger garments={garments.clone()} />
+        </>
+    }
+}
