@@ -3,10 +3,8 @@
 pub mod bench;
 pub mod checks;
 pub mod details;
-pub mod live;
 pub mod marks;
 pub mod numbers;
-pub mod picture;
 pub mod rack;
 pub mod result;
 pub mod ruler;
