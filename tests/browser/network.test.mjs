@@ -138,6 +138,7 @@ for (const part of [/garment-assay-pictures\.js/, /garment-assay-pictures_bg\.wa
       await main.getByRole("button", { name: "Try again" }).click();
       await main.getByText("How to take it").waitFor();
       assert.equal(await main.getByRole("alert").count(), 0);
+      assert.equal(await page.evaluate(() => document.activeElement.textContent), STITCHES, "the keyboard is on the heading");
       problems.length = 0; // the parts that did not come, as they should not
     });
   });

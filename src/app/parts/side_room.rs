@@ -92,6 +92,8 @@ pub fn SideRoom(props: &Props) -> Html {
     let again = {
         let (stage, attempt) = (stage.clone(), attempt.clone());
         Callback::from(move |_: MouseEvent| {
+            // The button goes; the heading stays, until that of the page takes over from it.
+            document::focus_heading();
             stage.set(Stage::Loading);
             attempt.set(*attempt + 1);
         })
