@@ -1,22 +1,31 @@
 #!/bin/sh
-# Lays out what index.html takes besides the program: one style sheet from styles/ (one request instead of six) and the typeface.
+# Lays out what index.html takes besides the program: one style sheet from styles/ for each program (one request instead of six) and the typeface.
 set -eu
 cd "$(dirname "$0")/.."
 out=target/assets
-order="tokens base layout parts pages bench camera picture tape ticket rates beside print"
+order="tokens base layout parts pages bench tape ticket rates beside print"
+# What the second program's pages look like comes with that program.
+later="camera picture"
 mkdir -p "$out"
 
 for file in styles/*.css; do
   [ -f "$file" ] || continue
   name=$(basename "$file" .css)
-  case " $order " in
+  case " $order $later " in
     *" $name "*) ;;
-    *) echo "assets: $file has no place in the order '$order' of scripts/assets.sh" >&2; exit 1 ;;
+    *) echo "assets: $file has no place in '$order' or '$later' of scripts/assets.sh" >&2; exit 1 ;;
   esac
 done
-for name in $order; do
-  if [ -f "styles/$name.css" ]; then cat "styles/$name.css"; echo; fi
-done >"$out/app.css"
+joined() {
+  for name in "$@"; do
+    if [ -f "styles/$name.css" ]; then cat "styles/$name.css"; echo; fi
+  done
+}
+# Names are words of a list.
+# shellcheck disable=SC2086
+joined $order >"$out/app.css"
+# shellcheck disable=SC2086
+joined $later >"$out/pictures.css"
 
 font=node_modules/@fontsource-variable/instrument-sans
 if [ ! -f "$font/LICENSE" ]; then

@@ -1,6 +1,7 @@
-// Weighs what a first visit loads: every file that the built page and its style sheet name, and says how far it is from the aim.
+// Weighs what a first visit loads: every file that the built page and its style sheet name, and says how far it is from the aim;
+// then what is loaded later.
 
-import { readFile } from "node:fs/promises";
+import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { brotliCompressSync, gzipSync } from "node:zlib";
 
@@ -16,23 +17,36 @@ for (const name of [...names].filter((name) => name.endsWith(".css"))) {
   for (const [, named] of sheet.matchAll(/url\(["']?(?:\.\/)?([^"':)]+)["']?\)/g)) names.add(named);
 }
 
-const rows = [];
-for (const name of names) {
-  const bytes = await readFile(join(dist, name));
-  const packed = /\.(woff2|png)$/.test(name); // no host compresses these again
-  rows.push({
-    name,
-    raw: bytes.length,
-    gzip: packed ? bytes.length : gzipSync(bytes, { level: 9 }).length,
-    brotli: packed ? bytes.length : brotliCompressSync(bytes).length,
-  });
+async function weigh(names) {
+  const rows = [];
+  for (const name of names) {
+    const bytes = await readFile(join(dist, name));
+    const packed = /\.(woff2|png)$/.test(name); // no host compresses these again
+    rows.push({
+      name,
+      raw: bytes.length,
+      gzip: packed ? bytes.length : gzipSync(bytes, { level: 9 }).length,
+      brotli: packed ? bytes.length : brotliCompressSync(bytes).length,
+    });
+  }
+  return rows;
 }
+
+const rows = await weigh(names);
 const sum = (chosen, column) => chosen.reduce((total, row) => total + row[column], 0);
 const total = { name: "first visit", raw: sum(rows, "raw"), gzip: sum(rows, "gzip"), brotli: sum(rows, "brotli") };
 
 const number = (value) => String(value).padStart(10);
 console.log("bytes".padEnd(46) + "       raw      gzip    brotli");
 for (const row of [...rows, total]) console.log(row.name.padEnd(46) + number(row.raw) + number(row.gzip) + number(row.brotli));
+
+const later = { "second program": /^(garment-assay-pictures|pictures\.css)/, "second thread": /^(photo-worker|worker\.js)/ };
+for (const [name, files] of Object.entries(later)) {
+  const parts = await weigh((await readdir(dist)).filter((file) => files.test(file)));
+  for (const row of [...parts, { name: `${name}, when first used`, raw: sum(parts, "raw"), gzip: sum(parts, "gzip"), brotli: sum(parts, "brotli") }]) {
+    console.log(row.name.padEnd(46) + number(row.raw) + number(row.gzip) + number(row.brotli));
+  }
+}
 
 const counted = sum(rows.filter((row) => /\.(wasm|js|css|html)$/.test(row.name)), "brotli");
 const far = counted > AIM ? `${counted - AIM} over the aim` : `${AIM - counted} under the aim`;

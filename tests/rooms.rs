@@ -121,13 +121,13 @@ fn every_file() -> Vec<File> {
 }
 
 impl File {
-    /// The room or, outside the library, `app` or `main`.
+    /// The room or, outside the library, `app`, `pictures` or `main`.
     fn room(&self) -> &str {
         self.path.split('/').next().unwrap_or_default().trim_end_matches(".rs")
     }
 
     fn is_library(&self) -> bool {
-        !matches!(self.room(), "app" | "main" | "photo_worker")
+        !matches!(self.room(), "app" | "pictures" | "main" | "photo_worker")
     }
 
     /// The first names after a path: after `crate::` the rooms used, also those in braces.
@@ -338,12 +338,13 @@ fn checks_and_families_are_named_in_the_catalog_alone() {
 }
 
 #[test]
-fn only_the_browser_folder_speaks_to_the_browser() {
+fn only_the_browser_folders_speak_to_the_browser() {
     // The second thread is a program of its own, all of it browser; it links what reads pictures and nothing of the house.
     for file in files().iter().filter(|file| file.path == "photo_worker.rs") {
         assert!(!file.names("garment_assay") && !file.names("yew") && file.names("photo"));
     }
-    let talks = |path: &str| path.starts_with("app/browser/") || path == "photo_worker.rs";
+    let folders = ["app/browser/", "pictures/browser/"];
+    let talks = |path: &str| folders.iter().any(|folder| path.starts_with(folder)) || path == "photo_worker.rs";
     for file in files().iter().filter(|file| !file.is_library() && !talks(&file.path)) {
         for name in file.after("web_sys::") {
             assert!(TARGETS.contains(&name.as_str()), "{} names web_sys::{name}", file.path);
@@ -382,6 +383,52 @@ fn inside_the_app_things_are_handed_down() {
         };
         for other in uses {
             assert!(!may_not.contains(&other.as_str()), "{} uses {other}", file.path);
+        }
+    }
+}
+
+/// What the second program is made of besides its own: files that stand in the main one's folder and are compiled into both.
+const SHARED: [&str; 7] = ["bar", "document", "icon", "means", "room", "screen", "words"];
+
+#[test]
+fn the_second_program_stands_by_itself_and_the_first_without_it() {
+    let (mut own, mut reads) = (0, 0);
+    for file in files() {
+        match file.room() {
+            // What the main program names it links, and everybody loads that at the first visit.
+            "app" | "main" => assert!(!file.names("photo"), "{} names what reads pictures", file.path),
+            "pictures" => {
+                own += 1;
+                reads += u32::from(file.names("photo"));
+                let uses = file.after("crate::");
+                assert!(!uses.contains("app") && !file.names("app"), "{} uses {uses:?}", file.path);
+                assert!(!file.after("garment_assay::").contains("notebook"), "{} names the notebook", file.path);
+                // As in the main program: pages use parts, and both use what the browser lends.
+                let may_not: &[&str] = match file.path.split('/').nth(1).unwrap_or_default() {
+                    "browser" => &["pages", "parts"],
+                    "parts" => &["pages"],
+                    _ => &[],
+                };
+                for other in uses.iter().chain(&file.after("super::super::")) {
+                    assert!(!may_not.contains(&other.as_str()), "{} uses {other}", file.path);
+                }
+            }
+            _ => {}
+        }
+    }
+    assert!(own > 15 && reads > 3);
+    let all = files();
+    let shared = all.iter().find(|file| file.path == "pictures/shared.rs").expect("the list of shared files");
+    let names: Vec<&str> = shared.code.lines().filter_map(|line| line.strip_prefix("pub mod ")?.strip_suffix(';')).collect();
+    assert_eq!(names, SHARED);
+    for (path, name) in shared.strings.iter().zip(SHARED) {
+        let path = path.strip_prefix("../").expect("a path out of the folder");
+        let file = all.iter().find(|file| file.path == path).unwrap_or_else(|| panic!("{path} is no file"));
+        assert!(path.ends_with(&format!("/{name}.rs")), "{path} is called {name}");
+        // In the other program the way up leads elsewhere: they may name each other only.
+        assert!(!file.names("crate"), "{path}");
+        for other in file.after("super::") {
+            assert!(other == "*" || SHARED.contains(&other.as_str()), "{path} uses {other}");
         }
     }
 }

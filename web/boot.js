@@ -26,6 +26,47 @@ const SIMD = new Uint8Array([
   10, 22, 1, 20, 0, 253, 12, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 11, // v128.const 0
 ]);
 
+// The second program, for camera and pictures: loaded when a room first asks for it, with its style sheet. What came is not asked for
+// again when the rest did not: a program that is loaded twice would answer twice.
+const PICTURES = "garment-assay-pictures";
+let pictures, program, styled;
+let failures = 0;
+
+function style(name) {
+  const link = document.createElement("link");
+  link.rel = "stylesheet";
+  return new Promise((done, failed) => {
+    link.addEventListener("load", () => done(link));
+    link.addEventListener("error", () => {
+      link.remove();
+      failed(new Error("The style sheet did not load: " + name));
+    });
+    link.href = new URL(name, document.baseURI).href;
+    document.head.append(link);
+  });
+}
+
+async function load() {
+  styled ??= await style("pictures.css");
+  // Some browsers remember a module that did not load; under another address they ask for it again.
+  const again = failures > 0 ? "?" + failures : "";
+  program ??= await import(new URL(PICTURES + ".js" + again, document.baseURI).href);
+  await program.default({ module_or_path: new URL(PICTURES + "_bg.wasm", document.baseURI).href });
+}
+
+document.addEventListener("pictures-wanted", ({ target, detail }) => {
+  pictures ??= load();
+  pictures.then(
+    // A room that was left meanwhile is in no page any more, and nobody hears this.
+    () => target.dispatchEvent(new window.CustomEvent("pictures-open", { bubbles: true, detail })),
+    () => {
+      pictures = undefined;
+      failures += 1;
+      target.dispatchEvent(new window.CustomEvent("pictures-failed", { detail: "" }));
+    },
+  );
+});
+
 function say(sentence) {
   crash.textContent = sentence;
   crash.hidden = false;

@@ -7,7 +7,7 @@ use garment_assay::catalog::bench::{LOOKS, POINTS};
 use garment_assay::check::Check;
 use garment_assay::cost::{Market, Rates};
 use garment_assay::garment::{Act, Answer, Garment, Id, Readings};
-use garment_assay::measure::{BACK, EDGE, INSTRUMENTS, Instrument, Look, ROWS, STITCH_COMB_LIVE, ScreenScale};
+use garment_assay::measure::{BACK, EDGE, INSTRUMENTS, Instrument, Look, ROWS, ScreenScale};
 use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Page, Settings, read};
 use garment_assay::specimen::Picture;
 use gloo::events::EventListener;
@@ -24,10 +24,8 @@ use super::pages::beside::BesidePage;
 use super::pages::checks::{CheckList, Checks};
 use super::pages::details::Details;
 use super::pages::guesses::Guesses;
-use super::pages::live::LiveComb;
 use super::pages::marks::Marks;
 use super::pages::numbers::Numbers;
-use super::pages::picture::PicturePage;
 use super::pages::rack::Rack;
 use super::pages::rates::RatesPage;
 use super::pages::result::ResultPage;
@@ -38,8 +36,8 @@ use super::pages::start::Start;
 use super::pages::tape_sheet::TapeSheet;
 use super::pages::walk::Walk;
 use super::parts::alert::Alert;
-use super::parts::picture_job::Job;
-use super::parts::ruler::is_on_camera;
+use super::parts::means::Means;
+use super::parts::side_room::SideRoom;
 use super::parts::toast::Toast;
 use super::pricing::Pricing;
 use super::route::Route;
@@ -298,17 +296,12 @@ impl Component for App {
                 }
                 None => Html::default(),
             },
-            (Route::Live(key, target), _) if instrument_of(key).is_some_and(is_on_camera) => {
-                let (target, kept) = self.taken_for(&STITCH_COMB_LIVE, target, shown);
-                html! { <LiveComb key={key.clone()} {system} {target} {kept} send={send.clone()} /> }
+            (Route::Live(key, target), _) if by_means(key, Means::Camera).is_some() => {
+                self.beside(by_means(key, Means::Camera), target, shown, &send)
             }
-            (Route::Picture(key, target), _) if job_of(key).is_some() => match job_of(key) {
-                Some(job) => {
-                    let (target, _) = self.taken_for(job.instrument(), target, shown);
-                    html! { <PicturePage key={key.clone()} {job} {system} {target} send={send.clone()} /> }
-                }
-                None => Html::default(),
-            },
+            (Route::Picture(key, target), _) if by_means(key, Means::Picture).is_some() => {
+                self.beside(by_means(key, Means::Picture), target, shown, &send)
+            }
             _ => html! {
                 <Rack garments={model.garments.clone()} set_aside={model.set_aside.clone()} appraisals={self.appraisals.clone()} send={send.clone()} />
             },
@@ -359,8 +352,8 @@ fn instrument_of(key: &str) -> Option<&'static Instrument> {
     INSTRUMENTS.iter().copied().find(|instrument| instrument.key == key)
 }
 
-fn job_of(key: &str) -> Option<Job> {
-    instrument_of(key).and_then(Job::of)
+fn by_means(key: &str, means: Means) -> Option<&'static Instrument> {
+    instrument_of(key).filter(|instrument| Means::of(instrument) == means)
 }
 
 fn check_of(family: &'static Family, key: &str) -> Option<&'static Check> {
@@ -390,6 +383,25 @@ impl App {
             _ => self.notebook.on_the_bench(instrument).map(|given| Readings { instrument, given }),
         };
         (target, kept)
+    }
+
+    /// A page of the second program, and what becomes of the readings that it hands over.
+    fn beside(
+        &self,
+        instrument: Option<&'static Instrument>,
+        target: &Option<(Id, String)>,
+        shown: Option<&Rc<Garment>>,
+        send: &Callback<Message>,
+    ) -> Html {
+        let Some(instrument) = instrument else { return Html::default() };
+        let (target, kept) = self.taken_for(instrument, target, shown);
+        let check = target.as_ref().map(|(_, check)| *check);
+        let back = target.as_ref().map_or(Route::Bench, |(id, check)| Route::Check(id.clone(), check.key.to_owned())).href();
+        let used = send.reform(move |readings| match &target {
+            Some((id, check)) => Message::Done(id.clone(), Act::Answer(check, Answer::Measured(readings))),
+            None => Message::Tried(readings),
+        });
+        html! { <SideRoom key={instrument.key} {instrument} system={self.model.settings.system} {back} {check} {kept} {used} /> }
     }
 
     /// Lets the model take a message, then carries out what it asks for.

@@ -2,6 +2,7 @@
 
 mod appraisal;
 mod deal;
+mod errand;
 mod guess;
 mod price;
 mod rates;
@@ -10,6 +11,7 @@ mod walk;
 
 pub use appraisal::{Appraisal, Appraiser, Moved, Standing};
 pub use deal::Deal;
+pub use errand::Errand;
 pub use guess::{Guess, Shown};
 pub use price::{price, wears};
 pub use rates::{RateGroup, every_rate, rates_in};

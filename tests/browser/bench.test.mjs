@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { isTooWide, violations, visit } from "./harness.mjs";
+import { isTooWide, settled, violations, visit } from "./harness.mjs";
 import { RACK } from "./rack.mjs";
 import { answers, fitCard, go, headline, kept, reload, storage, until, visitWith } from "./steps.mjs";
 
@@ -50,6 +50,7 @@ for (const scheme of ["light", "dark"]) {
         // By its address: the name of one may begin with the name of another.
         await main(page).locator(`a.tool[href="${href}"]`).click();
         await main(page).locator("h1").filter({ hasText: name }).waitFor();
+        await settled(page);
         assert.equal(await page.evaluate(() => window.location.hash), href);
         for (const line of await violations(page)) found.push(`${name}: ${line}`);
         if (await isTooWide(page)) found.push(`${name}: too wide`);

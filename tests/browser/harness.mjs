@@ -131,10 +131,14 @@ export async function visit(options, body) {
   }
 }
 
-/** Waits until the program has taken the place of the frame in index.html and has a heading. */
+/** Waits until the program has taken the place of the frame in index.html and has a heading, and nothing is on its way any more. */
 export async function started(page) {
   await page.locator("#app:not(:has(.skeleton)) h1").first().waitFor();
+  await settled(page);
 }
+
+/** Waits until no part of the screen is on its way any more, as a page of the second program is at first. */
+export const settled = (page) => page.locator("main [aria-busy=true]").waitFor({ state: "detached" });
 
 /** Makes the page's processor `times` slower, as a cheap phone's. */
 export async function slow(page, times) {

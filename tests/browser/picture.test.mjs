@@ -3,6 +3,7 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { test } from "node:test";
+import { camera, FILM, noteTracks, tracks } from "./fake_camera.mjs";
 import { isTooWide, smallTargets, violations, visit } from "./harness.mjs";
 import { board, FILE, finger, imageBox, placeOnScreen, RUB, setMarks, TRUTH } from "./picture.mjs";
 import { RACK } from "./rack.mjs";
@@ -41,6 +42,7 @@ test("nothing that reads pictures is loaded before there is one", async () => {
     await main(page).getByRole("heading", { name: HEADING }).waitFor();
     const before = await page.evaluate(() => performance.getEntriesByType("resource").map((entry) => entry.name));
     assert.deepEqual(before.filter((name) => /worker/.test(name)), []);
+    assert.ok(before.some((name) => /garment-assay-pictures_bg\.wasm$/.test(name)), "the page itself is");
     await opened(page);
     await until(async () => seen.filter((url) => /photo-worker_bg\.wasm$/.test(url)).length, (count) => count === 1, "the second thread");
   });
@@ -58,8 +60,41 @@ test("a seam is counted from a file, and the reading answers the check", async (
     await kept(page);
     await main(page).locator(".answer em").first().waitFor();
     // Code of the app's own, and the picture by an address that exists in this page alone.
-    const own = (url) => url.startsWith("blob:") || /\/(icon\.svg|worker\.js|photo-worker[^/]*)$/.test(new URL(url).pathname);
+    const own = (url) => url.startsWith("blob:") || /\/(icon\.svg|pictures\.css|garment-assay-pictures[^/]*|worker\.js|photo-worker[^/]*)$/.test(new URL(url).pathname);
     assert.deepEqual(seen.filter((url) => !own(url)), []);
+  });
+});
+
+test("a picture is taken with the camera here, in its full size, and read", async () => {
+  const options = { path: PAGE, size: "desk", args: camera(), before: noteTracks() };
+  await visit(options, async ({ page }) => {
+    const button = (name) => main(page).getByRole("button", { name });
+    await button("Use the camera here").click();
+    await main(page).getByText("Lay the seam along the line").waitFor();
+    await button("Cancel").click();
+    await until(() => tracks(page), (all) => all.join() === "ended", "the camera to be let go");
+    await button("Use the camera here").click();
+    await until(() => button("Take the picture").isEnabled(), (enabled) => enabled, "the shutter");
+    assert.deepEqual(await violations(page), []);
+    await button("Take the picture").click();
+    await board(page).waitFor();
+    await until(() => tracks(page), (all) => all.join() === "ended,ended", "the camera to be let go again");
+    const { perMm, ruler, seam, stitchMm, width } = FILM;
+    assert.equal(Number(await board(page).locator(":scope > img").getAttribute("width")), width);
+    const hole = (place) => [seam.left + place * stitchMm * perMm, seam.at];
+    await setMarks(page, [[ruler.left + 20 * perMm, ruler.top + 20], [ruler.left + 70 * perMm, ruler.top + 20], hole(3), hole(23)]);
+    await count(page).click();
+    await figure(page).waitFor();
+    const reading = Number(await figure(page).innerText());
+    assert.ok(Math.abs(reading - 25.4 / stitchMm) < 0.3, `${reading} against ${25.4 / stitchMm}`);
+  });
+});
+
+test("without a camera that pages are lent, none is offered", async () => {
+  const before = (context) => context.addInitScript(() => Object.defineProperty(window.navigator, "mediaDevices", { value: undefined }));
+  await visit({ path: PAGE, before }, async ({ page }) => {
+    await main(page).getByLabel("Choose a picture").waitFor({ state: "attached" });
+    assert.equal(await main(page).getByRole("button", { name: "Use the camera here" }).count(), 0);
   });
 });
 

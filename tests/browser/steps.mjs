@@ -1,6 +1,6 @@
 // What a person does in the app, step by step. Everything is found by role and word, as that person would find it.
 
-import { address, started, visit } from "./harness.mjs";
+import { address, settled, started, visit } from "./harness.mjs";
 import { page as pageOf, stored } from "./rack.mjs";
 
 /** Visits the app with these garments noted already. */
@@ -19,6 +19,7 @@ export const garmentId = (page) => hash(page).split("/")[2];
 export async function go(page, to, heading) {
   await page.evaluate((to) => (window.location.hash = to), to);
   await page.getByRole("heading", { name: heading }).first().waitFor();
+  await settled(page);
 }
 
 /** Waits until something that `look` tells from the page is as `wanted` says. Returns what was seen. */

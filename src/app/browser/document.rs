@@ -42,6 +42,12 @@ pub fn focus_part(part: &NodeRef) {
     }
 }
 
+/// Whether the keyboard is somewhere in a part.
+pub fn holds_focus(part: &NodeRef) -> bool {
+    let active = document().and_then(|document| document.active_element());
+    part.get().zip(active).is_some_and(|(part, active)| part.contains(Some(&active)))
+}
+
 fn focus(node: &Node) {
     if let Some(element) = node.dyn_ref::<HtmlElement>() {
         let _ = element.focus();
@@ -74,27 +80,6 @@ pub fn close_dialog(dialog: &NodeRef) {
 /// Where the top edge of a part lies in the window, in CSS pixels.
 pub fn top(part: &NodeRef) -> Option<f64> {
     Some(part.cast::<web_sys::Element>()?.get_bounding_client_rect().top())
-}
-
-/// Where a part lies in the window: left, top, width and height, in CSS pixels.
-pub fn frame(part: &NodeRef) -> Option<[f64; 4]> {
-    let frame = part.cast::<web_sys::Element>()?.get_bounding_client_rect();
-    Some([frame.left(), frame.top(), frame.width(), frame.height()])
-}
-
-/// Lets a part hear of a finger until it is lifted, wherever it goes.
-pub fn hold_pointer(part: &NodeRef, pointer: i32) {
-    if let Some(part) = part.cast::<web_sys::Element>() {
-        let _ = part.set_pointer_capture(pointer);
-    }
-}
-
-/// Moves a part's upper left corner by so many CSS pixels and makes it so many times as large. Set from here, since the page's policy
-/// refuses style attributes.
-pub fn place(part: &NodeRef, [right, down, times]: [f64; 3]) {
-    if let Some(part) = part.cast::<HtmlElement>() {
-        let _ = part.style().set_property("transform", &format!("translate({right:.2}px,{down:.2}px) scale({times:.6})"));
-    }
 }
 
 /// Empties a file input, so that the same file can be chosen again.

@@ -11,8 +11,7 @@ use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::drawn::Drawn;
 use crate::app::parts::instrument_form::InstrumentForm;
-use crate::app::parts::picture_job::Job;
-use crate::app::parts::ruler::{is_on_camera, is_on_ruler};
+use crate::app::parts::means::Means;
 use crate::app::route::Route;
 
 #[derive(Properties, PartialEq)]
@@ -43,14 +42,12 @@ fn drawn(instrument: &'static Instrument) -> Option<Picture> {
 
 /// Where an instrument is used: on the ruler, on the camera, on a picture, or by its form.
 fn place(instrument: &'static Instrument) -> Route {
-    if is_on_ruler(instrument) {
-        Route::Marks(instrument.key.to_owned(), None)
-    } else if is_on_camera(instrument) {
-        Route::Live(instrument.key.to_owned(), None)
-    } else if Job::of(instrument).is_some() {
-        Route::Picture(instrument.key.to_owned(), None)
-    } else {
-        Route::Instrument(instrument.key.to_owned())
+    let key = instrument.key.to_owned();
+    match Means::of(instrument) {
+        Means::Form => Route::Instrument(key),
+        Means::Ruler => Route::Marks(key, None),
+        Means::Camera => Route::Live(key, None),
+        Means::Picture => Route::Picture(key, None),
     }
 }
 

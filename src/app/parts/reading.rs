@@ -7,8 +7,7 @@ use garment_assay::quantity::{Decimal, System, Unit, written, written_exactly};
 use yew::prelude::*;
 
 use super::instrument_form::InstrumentForm;
-use super::picture_job::Job;
-use super::ruler::{is_on_camera, is_on_ruler};
+use super::means::Means;
 use crate::app::words;
 
 #[derive(Properties, PartialEq)]
@@ -81,15 +80,15 @@ pub fn Reading(props: &Props) -> Html {
                         }) }
                     </fieldset>
                 }
-                if is_on_ruler(instrument) || is_on_camera(instrument) || Job::of(instrument).is_some() {
+                if Means::of(instrument) != Means::Form {
                     <div class="reading-form">
                         <p>{ instrument.says }</p>
                         if let Some(Ok(outcome)) = kept.as_ref().filter(|kept| kept.instrument == instrument).map(Readings::outcome) {
                             <output class="figure">{ words::outcome(&outcome, instrument.unit, *system) }</output>
                         }
-                        if is_on_camera(instrument) {
+                        if Means::of(instrument) == Means::Camera {
                             <a class="prime" href={format!("{live}{}", instrument.key)}>{ "Use the camera" }</a>
-                        } else if Job::of(instrument).is_some() {
+                        } else if Means::of(instrument) == Means::Picture {
                             <a class="prime" href={format!("{picture}{}", instrument.key)}>{ "Take or choose a picture" }</a>
                         } else {
                             <a class="prime" href={format!("{marks}{}", instrument.key)}>{ "Open the ruler" }</a>

@@ -1,6 +1,6 @@
 //! A ruler drawn to the screen's scale along its long edge.
 
-use garment_assay::measure::{Instrument, STITCH_COMB, STITCH_COMB_LIVE, STITCH_TAPS, ScreenScale};
+use garment_assay::measure::ScreenScale;
 use garment_assay::quantity::System;
 use yew::prelude::*;
 
@@ -14,16 +14,6 @@ pub struct Props {
     pub system: System,
     /// How long it is, in CSS pixels.
     pub height: f64,
-}
-
-/// Whether an instrument is read off the ruler on the screen instead of filled in.
-pub fn is_on_ruler(instrument: &'static Instrument) -> bool {
-    instrument == &STITCH_COMB || instrument == &STITCH_TAPS
-}
-
-/// Whether an instrument is read off the camera's picture instead of filled in.
-pub fn is_on_camera(instrument: &'static Instrument) -> bool {
-    instrument == &STITCH_COMB_LIVE
 }
 
 /// Draws the component anew when the page's height changes or two fingers magnify it: its properties do not tell it.

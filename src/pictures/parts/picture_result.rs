@@ -7,7 +7,7 @@ use photo::{Graduation, Heard, Said, SeamCount, WeaveReading};
 use yew::prelude::*;
 
 use super::picture::Found;
-use crate::app::words;
+use crate::shared::words;
 
 /// What is shown on the picture.
 pub fn shown(heard: &Heard) -> Found {

@@ -3,7 +3,7 @@
 use yew::prelude::*;
 
 use super::laid::{Laid, Place, View, distance, step, sum};
-use crate::app::browser::document;
+use crate::browser::hand;
 
 /// What of the marks and bars was moved.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -159,7 +159,7 @@ pub fn CombStage(props: &Props) -> Html {
         // What stands above and below decides how much room there is.
         let (stage, on_frame, frame) = (stage.clone(), on_frame.clone(), *frame);
         use_effect(move || {
-            if let Some([_, _, width, height]) = document::frame(&stage)
+            if let Some([_, _, width, height]) = hand::frame(&stage)
                 && distance([width, height], frame) > 0.5
             {
                 on_frame.emit([width, height]);
@@ -170,14 +170,14 @@ pub fn CombStage(props: &Props) -> Html {
         let (video, canvas) = (video.clone(), canvas.clone());
         use_effect_with((*view, *open, *frozen), move |(view, ..)| {
             for part in [&video, &canvas] {
-                document::place(part, [view.corner[0], view.corner[1], view.times]);
+                hand::place(part, [view.corner[0], view.corner[1], view.times]);
             }
         });
     }
     let at = {
         let stage = stage.clone();
         move |event: &PointerEvent| {
-            let [left, top, ..] = document::frame(&stage).unwrap_or_default();
+            let [left, top, ..] = hand::frame(&stage).unwrap_or_default();
             [f64::from(event.client_x()) - left, f64::from(event.client_y()) - top]
         }
     };
@@ -185,7 +185,7 @@ pub fn CombStage(props: &Props) -> Html {
         let (hands, stage, at, laid, view) = (hands.clone(), stage.clone(), at.clone(), *laid, *view);
         Callback::from(move |event: PointerEvent| {
             let Some(laid) = laid else { return };
-            document::hold_pointer(&stage, event.pointer_id());
+            hand::hold_pointer(&stage, event.pointer_id());
             let (mut hands, place) = (hands.borrow_mut(), at(&event));
             if hands.fingers.is_empty() {
                 hands.moved = false;

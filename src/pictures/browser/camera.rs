@@ -283,11 +283,18 @@ fn has_lamp(track: &MediaStreamTrack) -> bool {
     can.and_then(|can| Reflect::get(&can, &"torch".into()).ok()).is_some_and(|lamp| lamp.is_truthy())
 }
 
+/// Whether the browser lends cameras to this page at all; whether there is one, only asking for it tells.
+pub fn is_lent() -> bool {
+    // Where there is none the name is missing, and calling it would throw.
+    let navigator = web_sys::window().map(|window| window.navigator());
+    navigator
+        .and_then(|navigator| Reflect::get(&navigator, &"mediaDevices".into()).ok())
+        .is_some_and(|devices| devices.is_object())
+}
+
 async fn ask() -> Result<MediaStream, CameraFault> {
     let window = web_sys::window().ok_or(CameraFault::Unsupported)?;
-    // Where there is none the name is missing, and calling it would throw.
-    let lends = Reflect::get(&window.navigator(), &"mediaDevices".into()).is_ok_and(|devices| devices.is_object());
-    if !lends {
+    if !is_lent() {
         return Err(if window.is_secure_context() { CameraFault::Unsupported } else { CameraFault::Insecure });
     }
     let devices = window.navigator().media_devices().map_err(fault)?;

@@ -7,8 +7,8 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use super::level::Level;
-use crate::app::browser::camera::{Camera, CameraFault, Seen, Taken};
-use crate::app::browser::{document, tilt};
+use crate::browser::camera::{Camera, CameraFault, Seen, Taken};
+use crate::{browser::tilt, shared::document};
 
 /// A camera that a component uses.
 #[derive(Clone)]
@@ -138,6 +138,9 @@ pub fn lamp_of(camera: &Rc<RefCell<Option<Camera>>>) -> Callback<bool> {
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
+    /// What is said while the camera is aimed.
+    #[prop_or(AttrValue::Static("Lay the seam along the line, a ruler beside it."))]
+    pub aim: AttrValue,
     /// Called with the picture taken.
     pub on_taken: Callback<Taken>,
     /// Called with a picture from a file, where the camera shows nothing.
@@ -182,7 +185,7 @@ pub fn Viewfinder(props: &Props) -> Html {
                 <svg class="camera-guide" viewBox="0 0 300 100" preserveAspectRatio="none" aria-hidden="true" focusable="false">
                     <path class="guide-under" d="M12 50h276" /><path class="guide-line" d="M12 50h276" />
                 </svg>
-                <p class="camera-words">{ if live { "Lay the seam along the line, a ruler beside it." } else { "The camera is starting." } }</p>
+                <p class="camera-words">{ if live { props.aim.clone() } else { AttrValue::Static("The camera is starting.") } }</p>
                 <Level />
             </div>
             <p class="unseen" role="status">{ if live { "The camera is on." } else { "The camera is starting." } }</p>

@@ -96,6 +96,15 @@ impl Job {
         }
     }
 
+    /// What is said over the camera's picture while it is aimed.
+    pub const fn aim(self) -> &'static str {
+        match self {
+            Job::Stitches => "Lay the seam along the line, a ruler beside it.",
+            Job::Yarns | Job::Twill => "Near and flat, the ruler in the picture.",
+            Job::Stain => "The stain on the line, clean tissue on both sides.",
+        }
+    }
+
     /// The word on the button that asks.
     pub const fn verb(self) -> &'static str {
         match self {
@@ -155,6 +164,8 @@ fn spread(budget: &[Part]) -> PhotoSpread {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::shared::means::Means;
+    use garment_assay::measure::INSTRUMENTS;
     use photo::{Found, SeamCount, Stitch};
 
     fn p(x: f64, y: f64) -> Point {
@@ -195,6 +206,14 @@ mod tests {
         for job in Job::ALL {
             assert!(job.joins().iter().all(|(_, first, last)| first < last && *last < job.marks().len()), "{job:?}");
             assert_eq!(Job::of(job.instrument()), Some(job));
+        }
+    }
+
+    /// The main program leads here by means alone.
+    #[test]
+    fn every_instrument_that_is_read_from_a_picture_has_a_job_and_no_other() {
+        for instrument in INSTRUMENTS.iter().copied() {
+            assert_eq!(Job::of(instrument).is_some(), Means::of(instrument) == Means::Picture, "{}", instrument.key);
         }
     }
 }

@@ -1,22 +1,19 @@
 //! Counting stitches on the camera's picture: two marks on a scale beside the seam, and a comb of bars laid over the stitches.
 
-use garment_assay::check::Check;
-use garment_assay::garment::{Act, Answer, Given, Id, Readings};
+use garment_assay::garment::{Given, Readings};
 use garment_assay::measure::{Instrument, STITCH_COMB_LIVE};
 use garment_assay::quantity::{Decimal, System, Unit, read, written_exactly};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
-use crate::app::browser::camera::{Seen, Taken, lay};
-use crate::app::browser::tilt::{self, Tilt};
-use crate::app::model::Message;
-use crate::app::parts::bar::Bar;
-use crate::app::parts::camera::{Lamp, NoCamera, PictureFile, UseCamera, Viewfinder, lamp_of, use_camera};
-use crate::app::parts::comb_stage::{CombStage, Moved};
-use crate::app::parts::laid::{Laid, Place, View};
-use crate::app::parts::level::{HANGING, Level};
-use crate::app::route::Route;
-use crate::app::words;
+use crate::browser::camera::{Seen, Taken, lay};
+use crate::browser::tilt::{self, Tilt};
+use crate::parts::camera::{Lamp, NoCamera, PictureFile, UseCamera, Viewfinder, lamp_of, use_camera};
+use crate::parts::comb_stage::{CombStage, Moved};
+use crate::parts::laid::{Laid, Place, View};
+use crate::parts::level::{HANGING, Level};
+use crate::shared::bar::Bar;
+use crate::shared::words;
 
 /// Pitches that the slider reaches, in mm: 21 to 3 stitches per inch.
 const PITCH: [f64; 2] = [1.2, 8.5];
@@ -35,12 +32,14 @@ const LEVEL: f64 = 2.0;
 pub struct Props {
     /// Metric or imperial.
     pub system: System,
-    /// The garment and the check that the reading is for; none on the bench.
-    pub target: Option<(Id, &'static Check)>,
-    /// Readings of this instrument that answer the check already.
+    /// Where "back" leads.
+    pub back: AttrValue,
+    /// The name of the check that the reading is for; none on the bench.
+    pub check: Option<AttrValue>,
+    /// Readings of this instrument that are there already.
     pub kept: Option<Readings>,
-    /// Where messages go.
-    pub send: Callback<Message>,
+    /// Called with readings that are to be used: for a check when the person says so, on the bench with each.
+    pub used: Callback<Readings>,
 }
 
 /// Where the picture comes from.
@@ -97,7 +96,7 @@ fn typed_before(kept: &Option<Readings>, system: System) -> Option<String> {
 /// The page.
 #[component]
 pub fn LiveComb(props: &Props) -> Html {
-    let Props { system, target, kept, send } = props;
+    let Props { system, back, check, kept, used } = props;
     let instrument: &'static Instrument = &STITCH_COMB_LIVE;
     let from = use_state(|| From::Nowhere);
     let (video, canvas) = (use_node_ref(), use_node_ref());
@@ -179,10 +178,10 @@ pub fn LiveComb(props: &Props) -> Html {
         });
     }
     {
-        let (send, alone) = (send.clone(), target.is_none());
+        let (used, alone) = (used.clone(), check.is_none());
         use_effect_with((*current).clone(), move |readings| {
             if let Some(readings) = readings.clone().filter(|_| alone) {
-                send.emit(Message::Tried(readings));
+                used.emit(readings);
             }
         });
     }
@@ -249,11 +248,8 @@ pub fn LiveComb(props: &Props) -> Html {
         Callback::from(move |now| frame.set(now))
     };
 
-    let (back, under) = match target {
-        Some((id, check)) => (Route::Check(id.clone(), check.key.to_owned()).href(), check.name),
-        None => (Route::Bench.href(), "Measure instead of guessing"),
-    };
-    let bar = html! { <Bar title={instrument.name} {under} {back} back_name="Back" /> };
+    let under = check.clone().unwrap_or(AttrValue::Static("Measure instead of guessing"));
+    let bar = html! { <Bar title={instrument.name} {under} back={back.clone()} back_name="Back" /> };
     let outcome = (*current).as_ref().map(Readings::outcome);
     let figure = figure(&outcome, current.as_ref(), *moved, instrument, *system);
     if *from == From::Nowhere || *unreadable {
@@ -290,11 +286,11 @@ pub fn LiveComb(props: &Props) -> Html {
         return html! { <>{ bar }<NoCamera {fault} {again} {on_file} /></> };
     }
     let outcome = outcome.and_then(Result::ok);
-    let use_it = target.clone().map(|(id, check)| {
-        let (send, readings) = (send.clone(), (*current).clone());
+    let use_it = check.is_some().then(|| {
+        let (used, readings) = (used.clone(), (*current).clone());
         Callback::from(move |_: MouseEvent| {
             if let Some(readings) = readings.clone() {
-                send.emit(Message::Done(id.clone(), Act::Answer(check, Answer::Measured(readings))));
+                used.emit(readings);
             }
         })
     });

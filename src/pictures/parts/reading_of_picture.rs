@@ -3,8 +3,8 @@
 use photo::{Ask, Heard};
 use yew::prelude::*;
 
-use crate::app::browser::pictures::Picture;
-use crate::app::browser::reader::{ReadFault, Reader, Told};
+use crate::browser::pictures::Picture;
+use crate::browser::reader::{ReadFault, Reader, Told};
 
 /// Where a question stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -8,7 +8,7 @@ use wasm_bindgen::JsCast;
 use web_sys::{Blob, HtmlImageElement, HtmlInputElement, Url};
 use yew::{Event, NodeRef};
 
-use super::document;
+use super::hand;
 
 /// Most pixels that are read of a picture: all of a usual phone's 12 million. Of a larger one a smaller copy is made.
 const MOST: f64 = 13e6;
@@ -105,7 +105,7 @@ pub fn open_chosen(event: &Event, then: impl FnOnce(Option<Picture>) + 'static) 
 
 /// Lays a part that shows a picture so that its pixel at `x`, `y` comes to lie at `at`, `times` as large.
 pub fn lay(part: &NodeRef, [x, y]: [f64; 2], at: [f64; 2], times: f64) {
-    document::place(part, [at[0] - x * times, at[1] - y * times, times]);
+    hand::place(part, [at[0] - x * times, at[1] - y * times, times]);
 }
 
 #[cfg(test)]

@@ -2,7 +2,7 @@
 
 use yew::prelude::*;
 
-use crate::app::browser::tilt::{self, Tilt};
+use crate::browser::tilt::{self, Tilt};
 
 #[derive(Properties, PartialEq)]
 pub struct Props {

@@ -2,25 +2,22 @@
 
 use std::rc::Rc;
 
-use garment_assay::check::Check;
-use garment_assay::garment::{Act, Answer, Id};
+use garment_assay::garment::Readings;
 use garment_assay::measure::MarkedYarn;
 use garment_assay::quantity::System;
 use photo::{Object, Point, Said};
 use yew::prelude::*;
 
-use crate::app::browser::pictures::Picture;
-use crate::app::model::Message;
-use crate::app::parts::bar::Bar;
-use crate::app::parts::known_size::{KnownSize, KnownSizeForm};
-use crate::app::parts::marking::Marks;
-use crate::app::parts::picture::PictureBoard;
-use crate::app::parts::picture_job::Job;
-use crate::app::parts::picture_result::{PictureResult, shown};
-use crate::app::parts::reading_of_picture::{Asking, ReadingProgress, use_reader};
-use crate::app::parts::take::Take;
-use crate::app::route::Route;
-use crate::app::words;
+use crate::browser::pictures::Picture;
+use crate::parts::known_size::{KnownSize, KnownSizeForm};
+use crate::parts::marking::Marks;
+use crate::parts::picture::PictureBoard;
+use crate::parts::picture_job::Job;
+use crate::parts::picture_result::{PictureResult, shown};
+use crate::parts::reading_of_picture::{Asking, ReadingProgress, use_reader};
+use crate::parts::take::Take;
+use crate::shared::bar::Bar;
+use crate::shared::words;
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -28,10 +25,12 @@ pub struct Props {
     pub job: Job,
     /// Metric or imperial.
     pub system: System,
-    /// The garment and the check that the reading is for; none on the bench.
-    pub target: Option<(Id, &'static Check)>,
-    /// Where messages go.
-    pub send: Callback<Message>,
+    /// Where "back" leads.
+    pub back: AttrValue,
+    /// Whether the reading is for a check.
+    pub for_check: bool,
+    /// Called with readings that are to be used.
+    pub used: Callback<Readings>,
 }
 
 /// How many marks what is of known size takes.
@@ -50,8 +49,8 @@ fn object(job: Job, known: &KnownSize, all: &[Point], system: System) -> Result<
 /// The page.
 #[component]
 pub fn PicturePage(props: &Props) -> Html {
-    let Props { job, system, target, send } = props;
-    let (job, system) = (*job, *system);
+    let Props { job, system, back, for_check, used } = props;
+    let (job, system, for_check) = (*job, *system, *for_check);
     let instrument = job.instrument();
     let own = job.marks().len();
     let picture = use_state(|| None::<Picture>);
@@ -61,7 +60,7 @@ pub fn PicturePage(props: &Props) -> Html {
     let yarn = use_state_eq(|| MarkedYarn::End);
     let kept = use_state_eq(|| false);
     let reader = use_reader();
-    let back = target.as_ref().map_or(Route::Bench, |(id, check)| Route::Check(id.clone(), check.key.to_owned())).href();
+    let back = back.clone();
     let Some(taken) = (*picture).clone() else {
         let taken = {
             let (picture, reader) = (picture.clone(), reader.clone());
@@ -73,7 +72,7 @@ pub fn PicturePage(props: &Props) -> Html {
         return html! {
             <>
                 <Bar title={instrument.name} under={instrument.says} {back} back_name="Back" />
-                <Take how={job.how()} {taken}>
+                <Take how={job.how()} aim={job.aim()} {taken}>
                     <section class="card">
                         <h2>{ "Where the formula comes from" }</h2>
                         <dl class="numbers">{ for instrument.sources.iter().map(|source| html! { <div key={source.name}><dt>{ source.name }</dt><dd>{ source.title }</dd></div> }) }</dl>
@@ -158,16 +157,11 @@ pub fn PicturePage(props: &Props) -> Html {
     let readings = heard.as_ref().and_then(|heard| job.readings(heard, *yarn));
     let use_it = readings.clone().filter(|readings| readings.outcome().is_ok());
     let onuse = {
-        let (send, target, use_it, kept) = (send.clone(), target.clone(), use_it.clone(), kept.clone());
+        let (used, use_it, kept) = (used.clone(), use_it.clone(), kept.clone());
         Callback::from(move |_: MouseEvent| {
             let Some(readings) = use_it.clone() else { return };
-            match &target {
-                Some((id, check)) => send.emit(Message::Done(id.clone(), Act::Answer(check, Answer::Measured(readings)))),
-                None => {
-                    kept.set(true);
-                    send.emit(Message::Tried(readings));
-                }
-            }
+            kept.set(!for_check);
+            used.emit(readings);
         })
     };
     html! {
@@ -189,7 +183,7 @@ pub fn PicturePage(props: &Props) -> Html {
                 <button type="button" class="second" onclick={another}>{ "Other picture" }</button>
                 if let Some(readings) = &use_it {
                     <button type="button" class="prime" onclick={onuse} disabled={*kept}>
-                        { match (readings.outcome(), target.is_some(), *kept) {
+                        { match (readings.outcome(), for_check, *kept) {
                             (_, false, true) => "Kept".to_owned(),
                             (Ok(outcome), true, _) => format!("Use {}", words::value(outcome.value, outcome.uncertainty)),
                             _ => "Keep this reading".to_owned(),

@@ -5,10 +5,11 @@ use std::rc::Rc;
 use photo::Point;
 use yew::prelude::*;
 
-use super::icon::{Icon, Shape};
 use super::marking::{Marks, View, within};
-use crate::app::browser::pictures::{self, Picture};
-use crate::app::browser::{document, screen};
+use crate::browser::hand;
+use crate::browser::pictures::{self, Picture};
+use crate::shared::icon::{Icon, Shape};
+use crate::shared::screen;
 
 /// How marks that belong together are joined.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -188,7 +189,7 @@ pub fn PictureBoard(props: &Props) -> Html {
         // Another room, another view: the page may have been turned, or the panel below have grown.
         let (hand, board, again) = (hand.clone(), board.clone(), again.clone());
         let fit = move || {
-            let Some([.., width, height]) = document::frame(&board) else { return };
+            let Some([.., width, height]) = hand::frame(&board) else { return };
             let mut hand = hand.borrow_mut();
             if hand.room == [width, height] {
                 return;
@@ -223,10 +224,10 @@ pub fn PictureBoard(props: &Props) -> Html {
             let hand = hand.borrow();
             let Some(view) = hand.view else { return };
             let corner = view.corner();
-            document::place(&image, [corner[0], corner[1], view.times()]);
+            hand::place(&image, [corner[0], corner[1], view.times()]);
             if let Doing::Holding(..) = hand.doing {
                 let [x, y] = lens_at(view.seen(hand.at), hand.room);
-                document::place(&lens, [x - LENS / 2.0, y - LENS / 2.0, 1.0]);
+                hand::place(&lens, [x - LENS / 2.0, y - LENS / 2.0, 1.0]);
                 let times = (view.times() * 3.0).clamp(0.75, 10.0);
                 pictures::lay(&lens_image, [hand.at.x + 0.5, hand.at.y + 0.5], [LENS / 2.0, LENS / 2.0], times);
             }
@@ -235,7 +236,7 @@ pub fn PictureBoard(props: &Props) -> Html {
     let local = {
         let board = board.clone();
         move |event: &PointerEvent| {
-            let [left, top, ..] = document::frame(&board).unwrap_or_default();
+            let [left, top, ..] = hand::frame(&board).unwrap_or_default();
             [f64::from(event.client_x()) - left, f64::from(event.client_y()) - top]
         }
     };
@@ -246,7 +247,7 @@ pub fn PictureBoard(props: &Props) -> Html {
             if event.button() > 0 {
                 return;
             }
-            document::hold_pointer(&board, event.pointer_id());
+            hand::hold_pointer(&board, event.pointer_id());
             let at = local(&event);
             let mut hand = hand.borrow_mut();
             let Some(view) = hand.view else { return };

@@ -1,0 +1,16 @@
+//! Files of the main program that this one is made of too. Each is compiled into both; neither loads the other's.
+
+#[path = "../app/parts/bar.rs"]
+pub mod bar;
+#[path = "../app/browser/document.rs"]
+pub mod document;
+#[path = "../app/parts/icon.rs"]
+pub mod icon;
+#[path = "../app/parts/means.rs"]
+pub mod means;
+#[path = "../app/browser/room.rs"]
+pub mod room;
+#[path = "../app/browser/screen.rs"]
+pub mod screen;
+#[path = "../app/words.rs"]
+pub mod words;
