@@ -216,7 +216,6 @@ fn gap_card(garments: &[Rc<Garment>], rates: &Rates, ends: (usize, usize), choos
         }
     };
     let currency = |place: usize| garments[place].ticket().map(|ticket| ticket.currency);
-    let converted = currency(one) != currency(other);
     let found = if one == other { None } else { Some(ticket_gap(&garments[one], &garments[other], rates, [None, None])) };
     html! {
         <section class="card">
@@ -230,8 +229,11 @@ fn gap_card(garments: &[Rc<Garment>], rates: &Rates, ends: (usize, usize), choos
             { match found {
                 None => html! { <p class="hint">{ "Choose two different garments." }</p> },
                 Some(Err(why)) => html! { <p class="hint">{ why.to_string() }</p> },
-                Some(Ok(found)) => html! {
+                Some(Ok(found)) => {
+                    let converted = [one, other].map(|place| currency(place) != Some(found.currency));
+                    html! {
                     <Steps {found} from={(LETTERS[one], name(&garments[one]).to_owned())} to={(LETTERS[other], name(&garments[other]).to_owned())} {converted} />
+                    }
                 },
             } }
         </section>

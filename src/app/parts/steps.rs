@@ -16,8 +16,8 @@ pub struct Props {
     pub from: (&'static str, String),
     /// Those of the garment it leads to.
     pub to: (&'static str, String),
-    /// A ticket was brought from another currency, and is known no better than the exchange.
-    pub converted: bool,
+    /// Whether the first or the second ticket was brought from another currency, and is known no better than the exchange.
+    pub converted: [bool; 2],
 }
 
 /// What the gap is, in a sentence or two; `tell` says an amount.
@@ -76,8 +76,11 @@ fn bar(along: impl Fn(f64) -> f64, from: f64, to: f64, class: &'static str) -> H
 #[component]
 pub fn Steps(props: &Props) -> Html {
     let Props { found, from, to, converted } = props;
-    let tell =
-        |amount: f64| if *converted { format!("about {}", about(found.currency, amount)) } else { money(found.currency, amount) };
+    let said_as = |amount: f64, converted: bool| {
+        if converted { format!("about {}", about(found.currency, amount)) } else { money(found.currency, amount) }
+    };
+    let any = converted[0] || converted[1];
+    let tell = |amount: f64| said_as(amount, any);
     let shown = steps(found, FEW);
     let every = steps(found, usize::MAX - 1);
     let ends = shown.iter().flat_map(|step| [step.from, step.to]).chain([found.first, found.second]);
@@ -96,7 +99,7 @@ pub fn Steps(props: &Props) -> Html {
         <>
             <p>{ said(found, &shown, [from.0, to.0], tell) }</p>
             <ol class="gap-steps">
-                <li><b>{ format!("{}: {}", from.0, from.1) }</b>{ bar(along, found.first, found.first, "gap-ticket") }<span>{ tell(found.first) }</span></li>
+                <li><b>{ format!("{}: {}", from.0, from.1) }</b>{ bar(along, found.first, found.first, "gap-ticket") }<span>{ said_as(found.first, converted[0]) }</span></li>
                 { for shown.iter().map(|step| html! {
                     <li key={step.name.clone()}>
                         <span class="gap-name">{ &step.name }if !step.is_clear() { <small>{ " uncertain" }</small> }</span>
@@ -104,7 +107,7 @@ pub fn Steps(props: &Props) -> Html {
                         <span>{ signed(step.amount, step.spread) }</span>
                     </li>
                 }) }
-                <li><b>{ format!("{}: {}", to.0, to.1) }</b>{ bar(along, found.second, found.second, "gap-ticket") }<span>{ tell(found.second) }</span></li>
+                <li><b>{ format!("{}: {}", to.0, to.1) }</b>{ bar(along, found.second, found.second, "gap-ticket") }<span>{ said_as(found.second, converted[1]) }</span></li>
             </ol>
             if vague {
                 <p class="hint">{ "Outlined steps are smaller than their own spread: they may be nothing." }</p>
@@ -118,7 +121,7 @@ pub fn Steps(props: &Props) -> Html {
                             { for every.iter().map(|step| html! {
                                 <tr key={step.name.clone()}><th scope="row">{ &step.name }</th><td>{ with_spread(step.amount, step.spread) }</td></tr>
                             }) }
-                            <tr><th scope="row">{ "Together: the gap" }</th><td>{ if *converted { tell(found.gap.gap.abs()) } else { plain(found.gap.gap, 0.0) } }</td></tr>
+                            <tr><th scope="row">{ "Together: the gap" }</th><td>{ if any { tell(found.gap.gap.abs()) } else { plain(found.gap.gap, 0.0) } }</td></tr>
                         </tbody>
                     </table>
                 </div>
