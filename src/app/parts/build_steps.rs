@@ -101,7 +101,11 @@ pub fn BuildSteps(props: &Props) -> Html {
     let mut at = 0.0;
     let left = ticket.map(|ticket| ticket - middle);
     let left_word = if left.is_some_and(|left| left < 0.0) { "Less than the make comes to" } else { "Not explained by the make" };
-    let left_said = left.map(|left| format!("{}{}", if left < 0.0 { "−" } else { "" }, about(left.abs())));
+    let left_said = left.zip(*ticket).map(|(left, ticket)| {
+        let ends = total.range();
+        let (less, more) = (ticket - ends.high, ticket - ends.low);
+        if left < 0.0 { between(-more, -less) } else { between(less, more) }
+    });
     html! {
         <>
             <p class="unseen" role="img" aria-label={format!("{name}, step by step in {}: {said}; together {}.", currency.code(), about(middle))}></p>
