@@ -5,7 +5,6 @@ use std::rc::Rc;
 use garment_assay::catalog::Family;
 use garment_assay::catalog::bench::{LOOKS, POINTS};
 use garment_assay::check::Check;
-use garment_assay::cost::{Market, Rates};
 use garment_assay::garment::{Act, Answer, Garment, Id, Readings};
 use garment_assay::measure::{BACK, EDGE, INSTRUMENTS, Instrument, Look, ROWS, ScreenScale};
 use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Page, Settings, read};
@@ -259,7 +258,7 @@ impl Component for App {
             },
             (Route::Ticket(id), Some(garment)) => html! {
                 <BehindPage key={id.as_str()} garment={garment.clone()} garments={model.garments.clone()} appraisals={self.appraisals.clone()}
-                    pricing={self.pricing.clone()} rates={self.rates()} currency={model.settings.currency} today={model.today}
+                    pricing={self.pricing.clone()} rates={model.settings.rates.clone()} currency={model.settings.currency} today={model.today}
                     can_take_back={model.can_take_back(id)} send={send.clone()} />
             },
             (Route::TapeSheet(id), Some(garment)) => html! {
@@ -359,12 +358,6 @@ fn by_means(key: &str, means: Means) -> Option<&'static Instrument> {
 fn check_of(family: &'static Family, key: &str) -> Option<&'static Check> {
     family.checks.iter().copied().find(|check| check.key == key)
 }
-
-impl App {
-    /// The rates as they act: those of the market of the person's currency, where it is one's.
-    fn rates(&self) -> Rates {
-        Rates::of(Market::of_currency(self.model.settings.currency).unwrap_or_default())
-    }
 
     /// The check that an instrument's reading is for, with its garment, and what is kept of that instrument there or on the bench.
     fn taken_for(

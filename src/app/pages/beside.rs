@@ -216,7 +216,11 @@ fn gap_card(garments: &[Rc<Garment>], rates: &Rates, ends: (usize, usize), choos
         }
     };
     let currency = |place: usize| garments[place].ticket().map(|ticket| ticket.currency);
-    let found = if one == other { None } else { Some(ticket_gap(&garments[one], &garments[other], rates, [None, None])) };
+    let found = if one == other {
+        None
+    } else {
+        Some(ticket_gap(&garments[one], &garments[other], rates, [garments[one].shop(), garments[other].shop()]))
+    };
     html! {
         <section class="card">
             <h2>{ "What the gap in price pays for" }</h2>
