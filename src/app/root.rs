@@ -359,6 +359,7 @@ fn check_of(family: &'static Family, key: &str) -> Option<&'static Check> {
     family.checks.iter().copied().find(|check| check.key == key)
 }
 
+impl App {
     /// The check that an instrument's reading is for, with its garment, and what is kept of that instrument there or on the bench.
     fn taken_for(
         &self,
