@@ -58,7 +58,8 @@ impl Placed {
         (lengths.iter().map(|length| (length - mean).powi(2)).sum::<f32>() / lengths.len().max(1) as f32).sqrt() / self.period
     }
 
-    /// How well the placing accounts for the signal, per stitch: what it leaves unexplained, and how much freedom in the lengths it needs for it.
+    /// How well the placing accounts for the signal, per stitch: what it leaves unexplained, and how much freedom in the lengths it needs for it: the logarithm of
+    /// a likelihood with four free values a stitch and a normal prior of the lengths' own spread (four and the floor of 0.02 are judgement).
     pub(super) fn evidence(&self) -> f32 {
         -2.0 * (1.0 - self.likeness.min(0.99)).max(0.01).ln() - (self.spread() + 0.02).ln()
     }
