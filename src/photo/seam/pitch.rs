@@ -6,6 +6,18 @@ use super::place::{BINS, Placed, piece};
 use super::signal::Bank;
 use super::spectrum::{Fourier, dilated, hann, median, moving_mean, power, top};
 
+/// Shortest and longest stitch that is usual, mm: 16.5 and 3.5 to the inch (judgement).
+const USUAL: (f32, f32) = (1.54, 7.26);
+
+/// Least strength of a line that is tried, as a share of the strongest (judgement).
+const LOUD: f32 = 0.35;
+
+/// The mean of the middle two of four values.
+fn middle(mut four: [f32; 4]) -> f32 {
+    four.sort_unstable_by(f32::total_cmp);
+    four[1]
+}
+
 /// Lines of the spectrum that the seam has and the cloth has not.
 pub(super) struct Lines {
     /// Transform used.
@@ -18,8 +30,10 @@ pub(super) struct Lines {
     own: Vec<Vec<f32>>,
     /// For each profile, power of the floor.
     floor: Vec<f32>,
-    /// Whether the cloth has a line of its own there.
-    cloth: Vec<bool>,
+    /// The cloth's part of what is seen there, 0 to 1.
+    shared: Vec<f32>,
+    /// Samples in a millimetre.
+    per_mm: f32,
     /// First and last bin where stitches may lie.
     range: (usize, usize),
 }
@@ -49,7 +63,7 @@ impl Lines {
         }
         let half = bank.seam.len() / 2;
         let reach = (bins / samples as f32) as usize;
-        // The weaker of the two sides, thread colour and brightness apart.
+        // The middle of the zones on both sides, thread colour and brightness apart: a second row in one of them, or an edge, is outvoted.
         let mut cloth_of = |kind: usize| {
             let mut mean = |side: &Vec<Vec<f32>>| {
                 let part = side.len() / 2;
@@ -61,9 +75,9 @@ impl Lines {
                 }
                 sum
             };
-            let (left, right) = (mean(&bank.sides[0]), mean(&bank.sides[1]));
-            let weaker: Vec<f32> = left.iter().zip(&right).map(|(l, r)| l.min(*r)).collect();
-            dilated(&weaker, reach)
+            let zones = bank.sides.each_ref().map(&mut mean);
+            let middle: Vec<f32> = (0..zones[0].len()).map(|at| middle(std::array::from_fn(|n| zones[n][at]))).collect();
+            dilated(&middle, reach)
         };
         let cloths = [cloth_of(0), cloth_of(1)];
         let (mut pooled, mut weights) = (vec![0.0_f32; bins as usize / 2 + 1], 0.0_f32);
@@ -85,7 +99,9 @@ impl Lines {
                 *on += weight * c / (s + c + 1e-9);
             }
             weights += weight;
-            own.push(seam.iter().zip(cloth).map(|(s, c)| ((s - 1.2 * c) / s.max(1e-9)).clamp(0.03, 1.0)).collect());
+            // What is seen in the cloth too is noise to the stitches: held back as a matched filter would, by its amplitude.
+            let white = |c: f32| (floor / (floor + c)).sqrt();
+            own.push(seam.iter().zip(cloth).map(|(s, c)| ((s - 1.2 * c) / s.max(1e-9)).clamp(0.03, 1.0) * white(*c)).collect());
             floors.push(floor);
         }
         if weights <= 0.0 {
@@ -95,8 +111,8 @@ impl Lines {
         pooled.iter_mut().for_each(|value| *value /= weights);
         let broad = moving_mean(&pooled, wide);
         let strength: Vec<f32> = pooled.iter().zip(broad).map(|(value, broad)| (value - 1.5 * broad).max(0.0)).collect();
-        let cloth = on_cloth.iter().map(|on| on / weights > 0.45).collect();
-        Some(Lines { fourier, bins, strength, own, floor: floors, cloth, range })
+        let shared = on_cloth.iter().map(|on| on / weights).collect();
+        Some(Lines { fourier, bins, strength, own, floor: floors, shared, per_mm: bank.per_mm, range })
     }
 
     /// Strength near a frequency: the most within a third of a main lobe.
@@ -115,6 +131,18 @@ impl Lines {
         at >= self.range.0 as f32 && at <= self.range.1 as f32
     }
 
+    /// How usual stitches of this length are, 0 to 1: 1 for those that are sewn, less the further beyond.
+    pub(super) fn usual(&self, frequency: f32) -> f32 {
+        let length = 1.0 / (frequency * self.per_mm).max(1e-6);
+        let beyond = (length / USUAL.1).ln().max((USUAL.0 / length).ln()).max(0.0);
+        (-0.5 * (beyond / 0.12).powi(2)).exp()
+    }
+
+    /// The cloth's part of what is seen at a frequency, 0 to 1.
+    pub(super) fn shared(&self, frequency: f32) -> f32 {
+        self.shared.get((frequency * self.bins).round() as usize).copied().unwrap_or(0.0)
+    }
+
     /// The strongest line there is.
     pub(super) fn strongest(&self) -> f32 {
         self.strength[self.range.0..=self.range.1].iter().copied().fold(0.0, f32::max)
@@ -129,15 +157,17 @@ impl Lines {
                 let frequency = (at as f32 + top(before, here, after)) / self.bins;
                 let second = self.near(2.0 * frequency, samples).min(here);
                 let third = self.near(3.0 * frequency, samples).min(here);
-                peaks.push(Candidate { frequency, line: here, score: here + 0.5 * second + 0.25 * third });
+                let score = self.usual(frequency) * (here + 0.5 * second + 0.25 * third);
+                peaks.push(Candidate { frequency, line: here, score });
             }
         }
         peaks.sort_unstable_by(|a, b| b.score.total_cmp(&a.score));
         peaks.truncate(6);
         let least = 0.12 * peaks.first().map_or(0.0, |best| best.score);
         // An overtone may be stronger than its own line, but not by much.
-        let loud = 0.45 * peaks.iter().map(|peak| peak.line).fold(0.0, f32::max);
-        let kept = peaks.iter().copied().filter(|peak| peak.score >= least && peak.line >= loud).take(3).collect();
+        let weighed = |peak: &Candidate| peak.line * self.usual(peak.frequency);
+        let loud = LOUD * peaks.iter().map(weighed).fold(0.0, f32::max);
+        let kept = peaks.iter().copied().filter(|peak| peak.score >= least && weighed(peak) >= loud).take(3).collect();
         (kept, peaks)
     }
 
@@ -169,7 +199,7 @@ impl Lines {
             for (bin, (sum, value)) in sum.iter_mut().zip(&spectrum).enumerate() {
                 let at = bin as f32 / self.bins;
                 let mut gain = own[bin];
-                if (at - frequency).abs() < near && !self.cloth[bin] {
+                if (at - frequency).abs() < near && self.shared[bin] <= 0.45 {
                     gain = gain.max(0.6 * (wide[bin] / line).min(1.0).sqrt());
                 }
                 if at > 3.6 * frequency {

@@ -6,6 +6,9 @@ use super::spectrum::{between, median, top};
 /// Cost of a piece that is longer or shorter than the period, times the square of the share: before the seam's own evenness is known.
 const STIFF: f32 = 10.0;
 
+/// The same for a seam taken to be even (judgement: a stitch a twentieth longer costs an eighth of what a perfect one earns).
+const EVEN: f32 = 50.0;
+
 /// Points of the mean stitch.
 pub(super) const BINS: usize = 20;
 
@@ -48,6 +51,19 @@ impl Placed {
         self.ends.windows(2).zip(&self.double).filter(|(_, double)| !**double).map(|(pair, _)| pair[1] - pair[0]).collect()
     }
 
+    /// Spread of the lengths of single pieces as a share of the period.
+    pub(super) fn spread(&self) -> f32 {
+        let lengths = self.lengths();
+        let mean = lengths.iter().sum::<f32>() / lengths.len().max(1) as f32;
+        (lengths.iter().map(|length| (length - mean).powi(2)).sum::<f32>() / lengths.len().max(1) as f32).sqrt() / self.period
+    }
+
+    /// How well the placing accounts for the signal, per stitch: what it leaves unexplained, and how much freedom in the lengths it needs for it: the logarithm of
+    /// a likelihood with four free values a stitch and a normal prior of the lengths' own spread (four and the floor of 0.02 are judgement).
+    pub(super) fn evidence(&self) -> f32 {
+        -2.0 * (1.0 - self.likeness.min(0.99)).max(0.01).ln() - (self.spread() + 0.02).ln()
+    }
+
     /// Mean lengths in the three thirds of the seam.
     pub(super) fn thirds(&self) -> [f32; 3] {
         let pieces = self.double.len();
@@ -71,15 +87,37 @@ pub(super) fn stitches(signal: &[f32], thread: &[f32], frequency: f32, margin: f
         let fold = folded(signal, &turns);
         (0..BINS).map(|n| fold[(n + start) % BINS]).collect()
     };
-    let mut laid = (Vec::new(), Vec::new());
-    let mut stiff = STIFF;
-    for _ in 0..3 {
-        shape(&mut template);
-        laid = walk(signal, &template, period, margin, stiff)?;
-        stiff = stiffness(&laid.0, &laid.1, period);
-        template = learnt(signal, &laid.0, &laid.1)?;
-    }
     shape(&mut template);
+    let laid = |way: Way| laid(signal, &turns, template.clone(), period, margin, way);
+    let (bent, even) = (laid(Way::Bent), laid(Way::Even));
+    match (bent, even) {
+        (Some(bent), Some(even)) => Some(if even.evidence() > bent.evidence() { even } else { bent }),
+        (bent, even) => bent.or(even),
+    }
+}
+
+/// How much the pieces may differ from each other in length.
+#[derive(Clone, Copy, PartialEq)]
+enum Way {
+    /// By as much as the seam itself shows; a piece may be two stitches long.
+    Bent,
+    /// Little: what repeats in the cloth cannot lead astray.
+    Even,
+}
+
+/// Stitches laid along the signal from a first idea of what one looks like.
+fn laid(signal: &[f32], turns: &[f32], mut template: Vec<f32>, period: f32, margin: f32, way: Way) -> Option<Placed> {
+    let lengths = choices(way);
+    let mut stiff = if way == Way::Even { EVEN } else { STIFF };
+    let mut laid = (Vec::new(), Vec::new());
+    for _ in 0..3 {
+        laid = walk(signal, &template, period, margin, &lengths, stiff)?;
+        if way == Way::Bent {
+            stiff = stiffness(&laid.0, &laid.1, period);
+        }
+        template = learnt(signal, &laid.0, &laid.1)?;
+        shape(&mut template);
+    }
     let (ends, double) = laid;
     let (ends, jitter) = settled(signal, &template, &ends, period);
     let mut placed = Placed { ends, double, period, likeness: 0.0, by_phase: 0.0, jitter };
@@ -89,7 +127,7 @@ pub(super) fn stitches(signal: &[f32], thread: &[f32], frequency: f32, margin: f
     }
     placed.likeness = explained(signal, &template, &placed);
     let (first, last) = (placed.ends[0], placed.ends[placed.ends.len() - 1]);
-    placed.by_phase = between(&turns, last) - between(&turns, first);
+    placed.by_phase = between(turns, last) - between(turns, first);
     Some(placed)
 }
 
@@ -127,21 +165,25 @@ fn fit(piece: &[f32], template: &[f32]) -> f32 {
 }
 
 /// The best chain of pieces along the signal (dynamic programming).
-fn walk(signal: &[f32], template: &[f32], period: f32, margin: f32, stiff: f32) -> Option<(Vec<f32>, Vec<bool>)> {
+fn walk(
+    signal: &[f32],
+    template: &[f32],
+    period: f32,
+    margin: f32,
+    lengths: &[(usize, bool)],
+    stiff: f32,
+) -> Option<(Vec<f32>, Vec<bool>)> {
     let cell = period / GRID as f32;
     let cells = ((signal.len() - 1) as f32 / cell) as usize;
     // On the grid, so that a piece is read without drawing between samples again.
     let fine: Vec<f32> = (0..=cells).map(|n| between(signal, n as f32 * cell)).collect();
-    let half = GRID / 2;
-    let lengths: Vec<(usize, f32, f32, bool)> = (half..=GRID + half)
-        .map(|cells| {
-            let share = cells as f32 / GRID as f32;
-            (cells, share, -stiff * (share - 1.0).powi(2), false)
+    let lengths: Vec<(usize, f32, f32, bool)> = lengths
+        .iter()
+        .map(|(cells, double)| {
+            let share = *cells as f32 / GRID as f32;
+            let penalty = if *double { -0.25 - stiff * (share - 2.0).powi(2) } else { -stiff * (share - 1.0).powi(2) };
+            (*cells, share, penalty, *double)
         })
-        .chain((42..=55).map(|cells| {
-            let share = cells as f32 / GRID as f32;
-            (cells, share, -0.25 - stiff * (share - 2.0).powi(2), true)
-        }))
         .collect();
     let readers: Vec<[(usize, f32); BINS]> = lengths
         .iter()
@@ -193,6 +235,16 @@ fn walk(signal: &[f32], template: &[f32], period: f32, margin: f32, stiff: f32) 
     ends.reverse();
     double.reverse();
     (!double.is_empty()).then_some((ends, double))
+}
+
+/// Lengths a piece may have, in cells of the grid, and whether such a piece is two stitches.
+fn choices(way: Way) -> Vec<(usize, bool)> {
+    match way {
+        Way::Bent => {
+            (GRID / 2..=GRID + GRID / 2).map(|cells| (cells, false)).chain((42..=55).map(|cells| (cells, true))).collect()
+        }
+        Way::Even => (GRID - GRID / 5..=GRID + GRID / 5).map(|cells| (cells, false)).collect(),
+    }
 }
 
 /// An even seam's stitches may be bent less than an uneven one's, so that a few that are hard to see do not lead astray.

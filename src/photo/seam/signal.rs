@@ -7,8 +7,8 @@ use super::strip::Strip;
 const BANDS: [(f32, f32); 8] =
     [(-0.95, -0.65), (-0.65, -0.4), (-0.4, -0.15), (-0.15, 0.15), (0.15, 0.4), (0.4, 0.65), (0.65, 0.95), (-0.5, 0.5)];
 
-/// Bands of bare cloth, mm from the line on either side.
-const FLANKS: [(f32, f32); 4] = [(1.3, 1.6), (1.6, 1.9), (1.9, 2.2), (2.2, 2.5)];
+/// Bands of bare cloth, mm from the line on either side: near it and further off.
+const FLANKS: [[(f32, f32); 3]; 2] = [[(1.3, 1.65), (1.65, 2.0), (2.0, 2.35)], [(2.35, 2.7), (2.7, 3.05), (3.05, 3.4)]];
 
 /// Weights of red, green and blue in brightness (ITU-R BT.601 luma).
 const LUMA: [f32; 3] = [0.299, 0.587, 0.114];
@@ -19,8 +19,8 @@ pub(super) struct Bank {
     pub(super) per_mm: f32,
     /// Bands across the seam, thread colour first, then brightness.
     pub(super) seam: Vec<Vec<f32>>,
-    /// Bands of the cloth on the left and on the right.
-    pub(super) sides: [Vec<Vec<f32>>; 2],
+    /// Bands of the cloth in four zones: left and right near the seam, left and right further off.
+    pub(super) sides: [Vec<Vec<f32>>; 4],
     /// How much the middle of the seam has the colour of the thread: low at the needle holes.
     pub(super) thread: Vec<f32>,
 }
@@ -59,10 +59,10 @@ impl Bank {
             all.extend(bands(ranges, &LUMA));
             all
         };
-        let before = FLANKS.map(|(from, to)| (-to, -from));
+        let before = FLANKS.map(|bands| bands.map(|(from, to)| (-to, -from)));
         let seam = both(&BANDS);
         let thread = seam[BANDS.len() - 1].clone();
-        Bank { per_mm, seam, sides: [both(&before), both(&FLANKS)], thread }
+        Bank { per_mm, seam, sides: [both(&before[0]), both(&FLANKS[0]), both(&before[1]), both(&FLANKS[1])], thread }
     }
 
     /// The widest band of the seam and the mean of each side, in both kinds: enough to judge a warp by.
@@ -71,11 +71,11 @@ impl Bank {
         let mean = |profiles: &[Vec<f32>]| -> Vec<f32> {
             (0..self.samples()).map(|n| profiles.iter().map(|profile| profile[n]).sum::<f32>() / profiles.len() as f32).collect()
         };
-        let side = |side: &Vec<Vec<f32>>| vec![mean(&side[..FLANKS.len()]), mean(&side[FLANKS.len()..])];
+        let side = |side: &Vec<Vec<f32>>| vec![mean(&side[..side.len() / 2]), mean(&side[side.len() / 2..])];
         Bank {
             per_mm: self.per_mm,
             seam: vec![self.seam[half - 1].clone(), self.seam[2 * half - 1].clone()],
-            sides: [side(&self.sides[0]), side(&self.sides[1])],
+            sides: self.sides.each_ref().map(side),
             thread: self.thread.clone(),
         }
     }
@@ -88,7 +88,7 @@ impl Bank {
         Bank {
             per_mm: self.per_mm,
             seam: self.seam.iter().map(read).collect(),
-            sides: [self.sides[0].iter().map(read).collect(), self.sides[1].iter().map(read).collect()],
+            sides: self.sides.each_ref().map(|side| side.iter().map(read).collect()),
             thread: read(&self.thread),
         }
     }
