@@ -31,6 +31,8 @@ pub struct Found {
     pub places: Vec<Point>,
     /// A part of the picture.
     pub area: Vec<Point>,
+    /// Lines, from where to where, such as every tenth yarn.
+    pub lines: Vec<[Point; 2]>,
 }
 
 #[derive(Properties, PartialEq)]
@@ -108,6 +110,15 @@ fn path(points: &[[f64; 2]], closed: bool) -> String {
         .enumerate()
         .fold(String::new(), |path, (n, [x, y])| format!("{path}{}{x:.1} {y:.1}", if n == 0 { "M" } else { "L" }));
     if closed && !line.is_empty() { line + "Z" } else { line }
+}
+
+/// The lines as one path.
+fn lines_shown(found: &Found, view: &View) -> String {
+    found
+        .lines
+        .iter()
+        .map(|line| line.map(|end| view.seen(end)))
+        .fold(String::new(), |path, [[x, y], [to_x, to_y]]| format!("{path}M{x:.1} {y:.1}L{to_x:.1} {to_y:.1}"))
 }
 
 /// Stitches as lines between their holes, every other one in the other colour, and a bar across each hole.
@@ -446,6 +457,8 @@ pub fn PictureBoard(props: &Props) -> Html {
                 if let Some(view) = view {
                     <svg class="over" width={room[0].to_string()} height={room[1].to_string()} aria-hidden="true">
                         <path class="seen-area" d={path(&found.area.iter().map(|place| view.seen(*place)).collect::<Vec<_>>(), true)} />
+                        <path class="seen-line-halo" d={lines_shown(found, &view)} />
+                        <path class="seen-line" d={lines_shown(found, &view)} />
                         <path class="seen-place-halo" d={found.places.iter().map(|place| view.seen(*place)).fold(String::new(), |path, [x, y]| format!("{path}M{x:.1} {y:.1}h.01"))} />
                         <path class="seen-place" d={found.places.iter().map(|place| view.seen(*place)).fold(String::new(), |path, [x, y]| format!("{path}M{x:.1} {y:.1}h.01"))} />
                         { stitches_shown(found, &view) }

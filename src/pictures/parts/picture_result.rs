@@ -17,9 +17,12 @@ pub fn shown(heard: &Heard) -> Found {
             stitches: count.iter().flat_map(|count| &count.stitches).map(|one| (one.from, one.to, one.skipped)).collect(),
             ..Found::default()
         },
-        Heard::Weave(found, cloth) => {
-            Found { places: found.places.clone(), area: cloth.iter().flat_map(|cloth| cloth.area).collect(), ..Found::default() }
-        }
+        Heard::Weave(found, cloth) => Found {
+            places: found.places.clone(),
+            area: cloth.iter().flat_map(|cloth| cloth.area).collect(),
+            lines: cloth.iter().flat_map(|cloth| cloth.lines.clone()).collect(),
+            ..Found::default()
+        },
         Heard::NoScale(_) | Heard::Stain(_) => Found::default(),
     }
 }
@@ -133,6 +136,7 @@ fn about_cloth(cloth: &WeaveReading, props: &Props) -> Html {
             </fieldset>
             <p class="hint">{ "Along is the way of the selvedge, on most garments from top to bottom." }</p>
             <p class="hint">{ twill }</p>
+            <p class="hint">{ "From one line on the picture to the next are ten yarns. Count a few: if there are not ten, the reading is wrong." }</p>
         </>
     }
 }
