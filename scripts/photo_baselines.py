@@ -99,6 +99,8 @@ def autocorrelation(line, step):
     if not len(peaks):
         return None
     best = r[peaks].max()
+    if best <= 0:
+        return None
     at = next(p for p in peaks if r[p] >= 0.8 * best)
     a, b, c = r[at - 1 : at + 2]
     return 1 / (step * (at + 0.5 * (a - c) / (a - 2 * b + c)))

@@ -34,6 +34,8 @@ pub enum SeamRefusal {
     Bends,
     /// What was found does not hold together from one end to the other.
     Unsteady,
+    /// The stitches are so unlike in length that one may be lost or counted twice.
+    Uneven,
 }
 
 impl fmt::Display for SeamRefusal {
@@ -59,6 +61,9 @@ impl fmt::Display for SeamRefusal {
             SeamRefusal::Bends => f.write_str("The seam bends too much between the marks. Mark a shorter stretch that is nearly straight."),
             SeamRefusal::Unsteady => f.write_str(
                 "The row of stitches cannot be followed from mark to mark. Mark a stretch where it lies free, or take the picture from closer.",
+            ),
+            SeamRefusal::Uneven => f.write_str(
+                "The stitches are so uneven that one may be lost or counted twice. Count them by eye, or mark another stretch.",
             ),
         }
     }
