@@ -60,7 +60,9 @@ bench: ## measure speed, of the library and in a browser
 	@$(tools) native cargo bench --no-default-features
 	@if [ -f tests/browser/measure.mjs ]; then $(MAKE) --no-print-directory build && \
 	  echo "bench: the app, in Chromium" && $(tools) browser node tests/browser/measure.mjs && \
-	  echo "bench: ways of counting stitches, by a scripted hand" && $(tools) browser node tests/browser/measure_bench.mjs; fi
+	  echo "bench: ways of counting stitches, by a scripted hand" && $(tools) browser node tests/browser/measure_bench.mjs && \
+	  echo "bench: what stands behind a ticket" && $(tools) browser node tests/browser/measure_ticket.mjs && \
+	  echo "bench: reading a picture" && $(tools) browser node tests/browser/measure_picture.mjs; fi
 
 shots: build ## picture every screen, in three sizes, light and dark, into shots/
 	@$(tools) browser node tests/browser/shots.mjs

@@ -135,3 +135,18 @@ test("rates that a newer version wrote go along unread, and another window's are
     assert.deepEqual((await settings(page)).rates.glue, stored.rates.glue);
   });
 });
+
+test("a rate that was changed is marked behind the ticket, in the part that it acts on and in no other", async () => {
+  await visitWith([RACK[0]], { path: "#/rates" }, async ({ page }) => {
+    await main(page).getByRole("heading", { name: "Rates" }).waitFor();
+    await unfold(page, "Trims");
+    await type(page, "Thread", { High: "0.9" });
+    await use(page, "Thread");
+    await row(page, "Thread").getByText(/^yours, of/).waitFor();
+    await go(page, `#/garment/${RACK[0].id}/ticket`, "Behind the ticket");
+    const changed = main(page).locator("small.changed");
+    await until(() => changed.count(), (count) => count === 1, "one part marked");
+    const marked = main(page).locator("details, li").filter({ has: page.locator("small.changed") });
+    assert.match(await marked.first().innerText(), /Trims|Thread/);
+  });
+});
