@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use garment_assay::check::Check;
 use garment_assay::cost::{Market, Rates};
-use garment_assay::garment::{Answer, Appraisal, Garment};
+use garment_assay::garment::{Answer, Appraisal, Garment, price};
 use garment_assay::quantity::{Decimal, System, written_exactly, written_with_spread};
 use garment_assay::rack::{
     Beside, BesideFault, Between, Difference, Likeness, ReadingDifference, exchange, in_one_currency, ticket_gap,
@@ -15,11 +15,12 @@ use yew::prelude::*;
 
 use crate::app::appraisals::Appraisals;
 use crate::app::browser::clock;
+use crate::app::money;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::steps::Steps;
 use crate::app::parts::tape::Tape;
 use crate::app::route::Route;
-use crate::app::steps::{about, money};
+use crate::app::steps::{about, money as counted};
 use crate::app::words::{self, headline};
 
 /// Answers that lie less than this part of the scale apart are shown only on demand: a reading on the border of two levels is no difference.
@@ -167,7 +168,7 @@ fn tickets(garments: &[Rc<Garment>], rates: &Rates) -> Html {
                 Some(at) if garments[place].ticket().is_some_and(|ticket| ticket.currency != *common) => {
                     html! { { format!("about {}", about(*common, amounts[at])) } }
                 }
-                Some(at) => html! { { money(*common, amounts[at]) } },
+                Some(at) => html! { { counted(*common, amounts[at]) } },
                 None => html! { "–" },
             });
             row(html! { { format!("In {}", common.code()) } }, "converted", cells.collect())
@@ -185,6 +186,7 @@ fn tickets(garments: &[Rc<Garment>], rates: &Rates) -> Html {
             <ul class="sbs">
                 { row(html! { "Price" }, "price", shown.collect()) }
                 { converted }
+                { built(garments, rates) }
             </ul>
             { match together {
                 Some(Ok(_)) => html! { <p class="hint">{ format!("Converted at {}. ", exchanges(&currencies, rates)) }<a href={Route::Rates.href()}>{ "Change the rates" }</a></p> },
@@ -192,6 +194,31 @@ fn tickets(garments: &[Rc<Garment>], rates: &Rates) -> Html {
                 None => Html::default(),
             } }
         </section>
+    }
+}
+
+/// The build-up of each, in short: what it costs out of the factory and what that makes of a ticket, with the way to its parts.
+fn built(garments: &[Rc<Garment>], rates: &Rates) -> Html {
+    let builds = garments.iter().map(|garment| {
+        let market = garment.ticket().and_then(|ticket| Market::of_currency(ticket.currency)).unwrap_or(rates.market());
+        price(garment, &rates.in_market(market), garment.shop())
+    });
+    let builds: Vec<_> = builds.collect();
+    let cell = |text: Option<String>| text.map_or_else(|| html! { "–" }, |text| html! { { text } });
+    let factory = builds
+        .iter()
+        .map(|build| cell(build.as_ref().map(|build| money::range(build.currency(), &build.totals().factory_price.range()))));
+    let ticket =
+        builds.iter().map(|build| cell(build.as_ref().map(|build| money::range(build.currency(), &build.ticket().range()))));
+    let parts = garments.iter().map(|garment| {
+        html! { <a href={Route::Ticket(garment.id().clone()).href()} aria-label={format!("Its parts: {}", name(garment))}>{ "Its parts" }</a> }
+    });
+    html! {
+        <>
+            { row(html! { "Out of the factory, by the make" }, "factory", factory.collect()) }
+            { row(html! { "Ticket, by the make" }, "made", ticket.collect()) }
+            { row(html! { "Build-up" }, "parts", parts.collect()) }
+        </>
     }
 }
 
