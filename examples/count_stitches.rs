@@ -5,7 +5,7 @@
 
 use std::{collections::HashMap, env, path::Path, process::ExitCode, time::Instant};
 
-use photo::{Cause, Object, Plane, Point, Raster, Said, Scale, SeamRefusal, count, scale};
+use photo::{Cause, Object, Point, Raster, Said, Scale, SeamRefusal, count, scale};
 
 const INCH: f64 = 25.4;
 
@@ -48,20 +48,6 @@ impl Row {
         let known = self.number("known_mm");
         Some(if self.text("object") == "marks" { Object::Marks(a, b, known) } else { Object::Ruler(a, b, known) })
     }
-}
-
-/// A scale that is the same everywhere, so many pixels to the millimetre.
-fn even(px_per_mm: f64) -> Option<Scale> {
-    let plane = Plane::new([1.0 / px_per_mm, 0.0, 0.0, 0.0, 1.0 / px_per_mm, 0.0, 0.0, 0.0, 1.0])?;
-    Some(Scale {
-        plane,
-        spread: Vec::new(),
-        graduation: None,
-        found: Vec::new(),
-        object: Vec::new(),
-        tilt: None,
-        drift: photo::Drift::default(),
-    })
 }
 
 /// What came of one picture.
@@ -112,7 +98,7 @@ fn main() -> ExitCode {
         if row.text("object") == "none" {
             // Nothing of known size lies in the picture: three scales are tried.
             real.push([6.0, 8.5, 12.0].map(|per_inch| {
-                let scale = even(row.number("px_per_stitch") * per_inch / INCH);
+                let scale = Scale::even(row.number("px_per_stitch") * per_inch / INCH);
                 looked_at(row, &picture, per_inch, &options, || scale)
             }));
         } else {
@@ -121,7 +107,7 @@ fn main() -> ExitCode {
                 if options.pitch {
                     // A picture without a seam has no pixels per stitch: any scale that is not absurd will do.
                     let px_per_mm = row.number("px_per_stitch") * truth / INCH;
-                    let mut scale = even(if px_per_mm.is_finite() { px_per_mm } else { 12.0 });
+                    let mut scale = Scale::even(if px_per_mm.is_finite() { px_per_mm } else { 12.0 });
                     let object: Vec<Point> =
                         ["ruler_a", "ruler_b", "card_corners"].iter().flat_map(|column| row.points(column)).collect();
                     scale.iter_mut().for_each(|scale| scale.object.clone_from(&object));

@@ -3,7 +3,7 @@
 
 use garment_assay::measure::{Lab, staining_difference, staining_grade};
 use garment_assay::quantity::{Estimate, Number};
-use photo::{Patch, Plane, Point, Raster, Scale, StainReading, StainRefusal, grade, yarns};
+use photo::{Patch, Point, Raster, Scale, StainReading, StainRefusal, grade, yarns};
 use serde_json::Value;
 
 fn patch(left: f64, top: f64, right: f64, bottom: f64) -> Patch {
@@ -68,7 +68,7 @@ fn the_reader_grades_as_the_colour_meter_does() {
 }
 
 /// Where the open set of photographs lies; tests on it pass without it, and say so.
-const OPEN: &str = "/work/shared/data/photos/more";
+const OPEN: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../shared/data/photos/more");
 
 /// Rows of its table, by the names of its columns.
 fn open_rows() -> Vec<impl Fn(&str) -> String> {
@@ -122,17 +122,7 @@ fn open_cloth_is_counted() {
     for row in open_rows().iter().filter(|row| row("instrument") == "cloth") {
         let (width, height, bytes) = picture(&row("file"));
         let number = |name: &str| row(name).parse::<f64>().ok();
-        let mm = 1.0 / number("px_per_mm_given").expect("a scale");
-        let plane = Plane::new([mm, 0.0, 0.0, 0.0, mm, 0.0, 0.0, 0.0, 1.0]).expect("a plane");
-        let scale = Scale {
-            plane,
-            spread: Vec::new(),
-            graduation: None,
-            found: Vec::new(),
-            object: Vec::new(),
-            tilt: None,
-            drift: photo::Drift::default(),
-        };
+        let scale = Scale::even(number("px_per_mm_given").expect("a scale")).expect("a scale");
         let (sine, cosine) = number("yarn_deg").unwrap_or(0.0).to_radians().sin_cos();
         let (x, y) = (width as f64 / 2.0, height as f64 / 2.0);
         let mark = |reach: f64| Point { x: x - reach * width as f64 * sine, y: y + reach * height as f64 * cosine };

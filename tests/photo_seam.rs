@@ -1,6 +1,6 @@
 //! Seams drawn stitch by stitch from lengths that numpy made (`vectors/photo_seam.py`): what is counted must be what was drawn.
 
-use photo::{Plane, Point, Raster, Said, Scale, SeamCount, SeamRefusal, count};
+use photo::{Point, Raster, Said, Scale, SeamCount, SeamRefusal, count};
 use serde_json::Value;
 
 const WIDTH: usize = 900;
@@ -8,16 +8,7 @@ const WIDTH: usize = 900;
 const STITCH: f64 = 2.5;
 
 fn scale(px_per_mm: f64) -> Scale {
-    let plane = Plane::new([1.0 / px_per_mm, 0.0, 0.0, 0.0, 1.0 / px_per_mm, 0.0, 0.0, 0.0, 1.0]).expect("a plane");
-    Scale {
-        plane,
-        spread: Vec::new(),
-        graduation: None,
-        found: Vec::new(),
-        object: Vec::new(),
-        tilt: None,
-        drift: photo::Drift::default(),
-    }
+    Scale::even(px_per_mm).expect("a scale")
 }
 
 /// Light threads from hole to hole on dark cloth with some grain, through the middle of a square at an angle; and the two marks on it.

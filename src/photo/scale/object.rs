@@ -187,6 +187,20 @@ pub fn face(picture: &Raster, object: &Object) -> Result<Scale, ScaleFault> {
 const STANDS_MM: f64 = 0.4;
 
 impl Scale {
+    /// A scale that is the same everywhere and known exactly: so many pixels to the millimetre. None where that is no plane.
+    pub fn even(px_per_mm: f64) -> Option<Scale> {
+        let plane = Plane::new([1.0 / px_per_mm, 0.0, 0.0, 0.0, 1.0 / px_per_mm, 0.0, 0.0, 0.0, 1.0])?;
+        Some(Scale {
+            plane,
+            spread: Vec::new(),
+            graduation: None,
+            found: Vec::new(),
+            object: Vec::new(),
+            tilt: None,
+            drift: Drift::default(),
+        })
+    }
+
     /// The plane of the cloth, where that of the object's face was found.
     fn lowered(self, picture: &Raster) -> Scale {
         let Some(&at) = self.found.first().or(self.object.first()) else { return self };

@@ -1,6 +1,6 @@
 //! Pictures of woven cloth drawn from a seed, with a known truth.
 
-use crate::{Plane, Point, Scale};
+use crate::{Point, Scale};
 
 pub(super) struct Chance(pub u64);
 
@@ -123,15 +123,5 @@ pub(super) fn cloth(seed: u64, px: (f64, f64)) -> Cloth {
 
 /// The scale of a picture taken from straight above.
 pub(super) fn flat(px_per_mm: f64) -> Scale {
-    let mm = 1.0 / px_per_mm;
-    let plane = Plane::new([mm, 0.0, 0.0, 0.0, mm, 0.0, 0.0, 0.0, 1.0]).expect("a plane");
-    Scale {
-        plane,
-        spread: Vec::new(),
-        graduation: None,
-        found: Vec::new(),
-        object: Vec::new(),
-        tilt: None,
-        drift: crate::Drift::default(),
-    }
+    Scale::even(px_per_mm).expect("a scale")
 }
