@@ -4,6 +4,7 @@ use crate::check::Check;
 use crate::cost::Bill;
 use crate::measure::PointOfMeasure;
 
+use super::fit_table::FitTable;
 use super::jeans;
 
 /// A kind of garment with its own checks.
@@ -21,6 +22,8 @@ pub struct Family {
     pub points: &'static [PointOfMeasure],
     /// What goes into a piece, and what that costs; none while nobody has written it.
     pub bill: Option<&'static Bill>,
+    /// How its fit is judged; none while nobody has written it.
+    pub fit: Option<&'static FitTable>,
     /// Cautions that hold for the family as a whole.
     pub cautions: &'static [&'static str],
 }

@@ -4,10 +4,12 @@ pub mod bench;
 pub mod cautions;
 mod drawer;
 mod family;
+mod fit_table;
 pub mod jeans;
 mod rates;
 pub mod sources;
 
 pub use drawer::{Drawer, DrawnLook, DrawnScale, Tool};
 pub use family::{FAMILIES, Family};
+pub use fit_table::{FitTable, Move, Sign};
 pub use sources::SOURCES;

@@ -67,6 +67,7 @@ pub static JEANS: Family = Family {
     ],
     points: &JEANS_POINTS,
     bill: Some(&bill::BILL),
+    fit: None,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,
