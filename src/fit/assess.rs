@@ -145,6 +145,10 @@ pub struct LineFit {
     pub washed: Option<Moment>,
     /// After the first washes and a day's wear.
     pub worn: Option<Moment>,
+    /// How likely it is too tight or short in the end, and how likely so loose or long that it fails.
+    pub fails: [f64; 2],
+    /// Ease above which too much fails, at the give as read; infinite where it is a matter of taste.
+    pub ceiling: f64,
     /// How likely each of [`Fate::ALL`] is, by this place alone; they sum to 1.
     pub fates: [f64; 4],
 }
@@ -153,10 +157,12 @@ impl LineFit {
     /// What is amiss in the end, and by how much, in centimetres; none where nothing is, at its likeliest.
     pub fn amiss(&self) -> Option<(Way, f64)> {
         let ease = self.last().ease.middle;
-        match self.last().sits() {
-            Sits::TooTight => Some((Way::Out, self.floor - ease)),
-            Sits::Loose if self.line.loose_fails => Some((Way::In, ease - self.wanted.high)),
-            _ => None,
+        if ease < self.floor {
+            Some((Way::Out, self.floor - ease))
+        } else if ease >= self.ceiling {
+            Some((Way::In, ease - self.ceiling))
+        } else {
+            None
         }
     }
 
@@ -192,16 +198,17 @@ impl Reach {
 /// scipy 1.17.1, `norm.ppf([0.1, 0.3, 0.5, 0.7, 0.9])`.
 const FIFTHS: [f64; 5] = [-FOUR_FIFTHS, -0.524_400_512_708_041, 0.0, 0.524_400_512_708_041, FOUR_FIFTHS];
 
-/// The three borders of [`Sits`], in centimetres of ease: least to move in, least meant, most meant. Kept in order: a floor above what is
-/// meant takes its place.
+/// The borders of [`Sits`], in centimetres of ease: least to move in, least meant, most meant, and last where too much fails (infinite where
+/// it is a matter of taste). Kept in order: a floor above what is meant takes its place.
 #[derive(Clone, Copy)]
-struct Borders([f64; 3]);
+struct Borders([f64; 4]);
 
 impl Borders {
     fn new(line: &Line, cut: &Cut, body: f64, give: f64) -> Option<Borders> {
         let ease = wanted(line, cut, give)?;
-        let low = ease.low.min(ease.high);
-        Some(Borders([floor(line, body, give).min(low), low, ease.high.max(low)]))
+        let (low, high) = (ease.low.min(ease.high), ease.high.max(ease.low));
+        let fails = line.fails_over_cm.map_or(f64::INFINITY, |over| high + over.max(0.0));
+        Some(Borders([floor(line, body, give).min(low), low, high, fails]))
     }
 
     /// As they lie for the ease of today, when the garment will have so much more cloth.
@@ -210,7 +217,11 @@ impl Borders {
     }
 
     fn sits(self, ease: f64) -> Sits {
-        Sits::ALL[self.0.iter().filter(|border| ease >= **border).count()]
+        Sits::ALL[self.0[..3].iter().filter(|border| ease >= **border).count()]
+    }
+
+    fn fits(self, ease: f64) -> bool {
+        (self.0[0]..self.0[3]).contains(&ease)
     }
 }
 
@@ -227,7 +238,7 @@ fn below(point: f64, spread: f64) -> f64 {
 /// their ranges. The chances are areas of the normal distribution of `E` between these borders, averaged over five values of the give and
 /// fifteen of `d` and `w` together; what is off today is off by as much later, so both are judged together for each.
 ///
-/// A place fits where it is neither too tight nor loose so that it fails, today and after washing and a day's wear; it fits after washing
+/// A place fits where it is neither too tight nor so loose that it fails, today and after washing and a day's wear; it fits after washing
 /// where it only comes right then; it can be altered where what is amiss in the end lies within `reach`; else it will not fit.
 ///
 /// # Where it holds
@@ -245,7 +256,7 @@ pub fn assess(line: &'static Line, cut: &Cut, tape: Tape, after: After, reach: R
     let wear = wear_of(line, garment, after);
     let borders = |give: f64| Borders::new(line, cut, body, give.max(0.0));
 
-    let (mut now, mut washed, mut worn, mut fates) = ([0.0; 4], [0.0; 4], [0.0; 4], [0.0; 4]);
+    let (mut now, mut washed, mut worn, mut fates, mut fails) = ([0.0; 4], [0.0; 4], [0.0; 4], [0.0; 4], [0.0; 2]);
     let washes: [f64; 5] = wash.unwrap_or(Between::NOTHING).parts();
     let wears: [f64; 3] = wear.parts();
     for far in FIFTHS {
@@ -256,7 +267,8 @@ pub fn assess(line: &'static Line, cut: &Cut, tape: Tape, after: After, reach: R
                 let later = if wash.is_some() { today.before(shrunk + worn_by) } else { today };
                 let fresh = today.before(shrunk);
                 let mut edges: Vec<f64> = [today.0, later.0, fresh.0].concat();
-                edges.extend([later.0[0] - reach.out, later.0[2] + reach.taken_in]);
+                edges.extend([later.0[0] - reach.out, later.0[3] + reach.taken_in]);
+                edges.retain(|edge| edge.is_finite());
                 edges.sort_by(f64::total_cmp);
                 let mut left = 0.0;
                 for place in 0..=edges.len() {
@@ -271,24 +283,29 @@ pub fn assess(line: &'static Line, cut: &Cut, tape: Tape, after: After, reach: R
                     now[today.sits(inside) as usize] += share;
                     washed[fresh.sits(inside) as usize] += share;
                     worn[later.sits(inside) as usize] += share;
-                    fates[fate(line, today, later, reach, inside) as usize] += share;
+                    fates[fate(today, later, reach, inside) as usize] += share;
+                    if !later.fits(inside) {
+                        fails[usize::from(inside >= later.0[3])] += share;
+                    }
                 }
             }
         }
     }
     let cases = (FIFTHS.len() * washes.len() * wears.len()) as f64;
     let mean = |sums: [f64; 4]| sums.map(|sum| sum / cases);
+    let Borders([least, low, high, ceiling]) = borders(tape.give.value)?;
     let moment = |by: f64, more_spread: f64, chances: [f64; 4]| Moment {
         size: Span::of(garment + by, tape.garment.spread.hypot(more_spread)),
         ease: Span::of(ease + by, spread.hypot(more_spread)),
         chances: mean(chances),
     };
-    let [least, most] = [0, 2].map(|place| borders(tape.give.value).map(|borders| borders.0[place]));
     Some(LineFit {
         line,
         tape,
-        wanted: Ease { low: wanted(line, cut, tape.give.value.max(0.0))?.low, high: most? },
-        floor: least?,
+        wanted: Ease { low, high },
+        floor: least,
+        ceiling,
+        fails: fails.map(|sum| sum / cases),
         now: moment(0.0, 0.0, now),
         washed: wash.map(|wash| moment(garment * wash.middle(), garment * wash.spread(), washed)),
         worn: wash
@@ -307,15 +324,9 @@ fn wear_of(line: &Line, garment: f64, after: After) -> Between {
     }
 }
 
-fn fate(line: &Line, today: Borders, later: Borders, reach: Reach, ease: f64) -> Fate {
-    let fine = |sits: Sits| sits != Sits::TooTight && !(sits == Sits::Loose && line.loose_fails);
-    let (first, last) = (today.sits(ease), later.sits(ease));
-    let in_reach = match last {
-        Sits::TooTight => later.0[0] - ease <= reach.out,
-        Sits::Loose => ease - later.0[2] <= reach.taken_in,
-        Sits::Close | Sits::AsIntended => false,
-    };
-    match (fine(first), fine(last)) {
+fn fate(today: Borders, later: Borders, reach: Reach, ease: f64) -> Fate {
+    let in_reach = later.0[0] - reach.out <= ease && ease < later.0[3] + reach.taken_in;
+    match (today.fits(ease), later.fits(ease)) {
         (true, true) => Fate::Fits,
         (false, true) => Fate::FitsAfterWashing,
         _ if in_reach => Fate::CanBeAltered,

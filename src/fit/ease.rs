@@ -80,8 +80,9 @@ pub struct Line {
     pub wear_cm: [Between; 2],
     /// Whether growth in a pull, where it is known, adds to a day's wear: seat, thigh, waist of stretch cloth.
     pub grows: bool,
-    /// Whether too much cloth here fails, and not only looks otherwise than meant: a waist that does not hold up, a sleeve over the hand.
-    pub loose_fails: bool,
+    /// How much more than meant fails, and does not only look otherwise, in centimetres: a waist that does not hold up, a sleeve over the
+    /// hand. None where more cloth is a matter of taste. Judgement.
+    pub fails_over_cm: Option<f64>,
     /// From one size to the next, in centimetres.
     pub step_cm: f64,
     /// Where the step comes from.

@@ -1,7 +1,7 @@
 //! Whether the size beside it would do better. Said only where the ranges say so.
 
 use super::assess::{After, LineFit, Reach, Read, Tape, assess};
-use super::ease::{Cut, Line, Sits};
+use super::ease::{Cut, Line};
 
 /// What to do about the size.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -20,6 +20,9 @@ pub enum SizeAdvice {
 const MOST: u8 = 2;
 /// A chance at or above this is what "the ranges say so" means: the range of four cases in five lies on one side. Judgement.
 const SURE: f64 = 0.9;
+/// Places in [`LineFit::fails`].
+const TIGHT: usize = 0;
+const LOOSE: usize = 1;
 /// How far a size may lie from its step, as a part of it (1 sigma). Judgement.
 const UNEVEN_STEP: f64 = 0.2;
 
@@ -49,15 +52,6 @@ impl Place {
     }
 }
 
-/// How likely a place is too tight, or loose so that it fails, today or at last.
-fn worst(fit: &LineFit, sits: Sits) -> f64 {
-    if sits == Sits::Loose && !fit.line.loose_fails {
-        return 0.0;
-    }
-    // What is too tight at last is wrong; what is only too tight today may come right in wear.
-    fit.last().chance(sits)
-}
-
 /// What the measured places say about the size. Places whose step is 0 (a leg that comes in lengths of its own) are left out.
 ///
 /// # Formula
@@ -71,9 +65,10 @@ pub fn advise(places: &[Place], cut: &Cut) -> SizeAdvice {
     let counted = || places.iter().filter(|place| place.line.step_cm > 0.0);
     let at = |sizes: i8| -> Vec<LineFit> { counted().filter_map(|place| place.sized(sizes).assess(cut)).collect() };
     let this = at(0);
-    let fails = |fits: &[LineFit], sits: Sits, chance: f64| fits.iter().any(|fit| worst(fit, sits) >= chance);
-    let tight = fails(&this, Sits::TooTight, SURE);
-    let loose = fails(&this, Sits::Loose, SURE);
+    // What is too tight in the end is wrong; what is only too tight today may come right in wear.
+    let fails = |fits: &[LineFit], way: usize, chance: f64| fits.iter().any(|fit| fit.fails[way] >= chance);
+    let tight = fails(&this, TIGHT, SURE);
+    let loose = fails(&this, LOOSE, SURE);
     if !tight && !loose {
         return SizeAdvice::Stay;
     }
@@ -82,7 +77,7 @@ pub fn advise(places: &[Place], cut: &Cut) -> SizeAdvice {
     }
     let good = |sizes: i8| {
         let fits = at(sizes);
-        !fails(&fits, Sits::TooTight, 1.0 - SURE) && !fails(&fits, Sits::Loose, 1.0 - SURE)
+        !fails(&fits, TIGHT, 1.0 - SURE) && !fails(&fits, LOOSE, 1.0 - SURE)
     };
     let sizes = (1..=MOST).find(|sizes| good(if tight { *sizes as i8 } else { -(*sizes as i8) }));
     match sizes {

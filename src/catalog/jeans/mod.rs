@@ -3,6 +3,8 @@
 mod bill;
 mod cloth;
 mod finish;
+mod fit;
+mod fit_mirror;
 mod prices;
 mod seams;
 mod shape;
@@ -67,7 +69,7 @@ pub static JEANS: Family = Family {
     ],
     points: &JEANS_POINTS,
     bill: Some(&bill::BILL),
-    fit: None,
+    fit: Some(&fit::FIT),
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,
