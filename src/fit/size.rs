@@ -18,8 +18,9 @@ pub enum SizeAdvice {
 
 /// Sizes looked at either way.
 const MOST: u8 = 2;
-/// A chance at or above this is what "the ranges say so" means: the range of four cases in five lies on one side. Judgement.
-const SURE: f64 = 0.9;
+/// A size is wrong where it is wrong more often than not, and right where it is in four cases of five, as every range here has it. Judgement.
+const WRONG: f64 = 0.5;
+const RIGHT: f64 = 0.8;
 /// Places in [`LineFit::fails`].
 const TIGHT: usize = 0;
 const LOOSE: usize = 1;
@@ -55,20 +56,19 @@ impl Place {
 /// What the measured places say about the size. Places whose step is 0 (a leg that comes in lengths of its own) are left out.
 ///
 /// # Formula
-/// Another size is named only if this one is too tight (or so loose that it fails) at some place with a chance of 0.9 or more, and the other
-/// is too tight nowhere, and fails by looseness nowhere, with a chance above 0.1. The nearest such size is named. Each size adds its step to
-/// each measure, give or take a fifth of it.
+/// Another size is named only if this one is too tight in the end at some place, or so loose at some that it fails, more often than not, and
+/// the other is neither at any in four cases of five; places are taken to err by themselves. The nearest such size is named. Each size adds
+/// its step to each measure, give or take a fifth of it.
 ///
 /// # Source
-/// Steps: handbook, section 9.3. The two borders are judgement: they are the ends of a range that holds four cases in five.
+/// Steps: handbook, section 9.3. The borders are judgement.
 pub fn advise(places: &[Place], cut: &Cut) -> SizeAdvice {
     let counted = || places.iter().filter(|place| place.line.step_cm > 0.0);
     let at = |sizes: i8| -> Vec<LineFit> { counted().filter_map(|place| place.sized(sizes).assess(cut)).collect() };
     let this = at(0);
     // What is too tight in the end is wrong; what is only too tight today may come right in wear.
-    let fails = |fits: &[LineFit], way: usize, chance: f64| fits.iter().any(|fit| fit.fails[way] >= chance);
-    let tight = fails(&this, TIGHT, SURE);
-    let loose = fails(&this, LOOSE, SURE);
+    let fails = |fits: &[LineFit], way: usize| 1.0 - fits.iter().map(|fit| 1.0 - fit.fails[way]).product::<f64>();
+    let (tight, loose) = (fails(&this, TIGHT) >= WRONG, fails(&this, LOOSE) >= WRONG);
     if !tight && !loose {
         return SizeAdvice::Stay;
     }
@@ -76,8 +76,8 @@ pub fn advise(places: &[Place], cut: &Cut) -> SizeAdvice {
         return SizeAdvice::NoneNear;
     }
     let good = |sizes: i8| {
-        let fits = at(sizes);
-        !fails(&fits, TIGHT, 1.0 - SURE) && !fails(&fits, LOOSE, 1.0 - SURE)
+        let right = at(sizes).iter().map(|fit| 1.0 - fit.fails[TIGHT] - fit.fails[LOOSE]).product::<f64>();
+        right >= RIGHT
     };
     let sizes = (1..=MOST).find(|sizes| good(if tight { *sizes as i8 } else { -(*sizes as i8) }));
     match sizes {
