@@ -47,6 +47,13 @@ pub struct EaseRow {
     pub source: &'static Source,
 }
 
+impl EaseRow {
+    /// A row of a table, least and most in centimetres.
+    pub const fn new(cut: &'static Cut, give: f64, low: f64, high: f64, source: &'static Source) -> EaseRow {
+        EaseRow { cut, give, ease_cm: Ease { low, high }, source }
+    }
+}
+
 /// Least and most that is meant, garment minus body, in centimetres.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Ease {

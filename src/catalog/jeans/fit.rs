@@ -2,11 +2,10 @@
 
 use crate::catalog::FitTable;
 use crate::fit::{
-    Allowance, Along, Alteration, BAND, Between, Cost, Cut, Ease, EaseRow, HIP, INSIDE_LEG, LabelSystem, Lies, Line, Room, THIGH,
+    Allowance, Along, Alteration, BAND, Between, Cost, Cut, EaseRow, HIP, INSIDE_LEG, LabelSystem, Lies, Line, Room, THIGH,
     WAIST, Way, sources,
 };
 use crate::measure::CLOTHS_BEFORE_WASH;
-use crate::source::Source;
 
 use super::cloth::{GROWTH, STRETCH};
 use super::fit_mirror::{MOVES, SIGNS};
@@ -30,10 +29,6 @@ static SLIM: Cut = Cut { key: "slim", name: "Slim", says: "Follows the leg; the 
 static REGULAR: Cut = Cut { key: "regular", name: "Regular", says: "Some room at seat and thigh, straight below." };
 static RELAXED: Cut = Cut { key: "relaxed", name: "Relaxed", says: "Stands off seat and thigh." };
 
-const fn row(cut: &'static Cut, give: f64, low: f64, high: f64, source: &'static Source) -> EaseRow {
-    EaseRow { cut, give, ease_cm: Ease { low, high }, source }
-}
-
 /// Rigid cloth, plain stretch and super stretch, as the ease tables part them: the middles of under 10, 20 to 30 and over 30 per cent.
 const RIGID: f64 = 5.0;
 const STRETCHY: f64 = 25.0;
@@ -46,9 +41,9 @@ static AT_WAIST: Line = Line {
     lies: Lies::Round,
     along: Along::Width,
     ease: &[
-        row(&SLIM, RIGID, -2.0, 2.0, &sources::COMMON_PRACTICE),
-        row(&REGULAR, RIGID, -2.0, 2.0, &sources::COMMON_PRACTICE),
-        row(&RELAXED, RIGID, -2.0, 2.0, &sources::COMMON_PRACTICE),
+        EaseRow::new(&SLIM, RIGID, -2.0, 2.0, &sources::COMMON_PRACTICE),
+        EaseRow::new(&REGULAR, RIGID, -2.0, 2.0, &sources::COMMON_PRACTICE),
+        EaseRow::new(&RELAXED, RIGID, -2.0, 2.0, &sources::COMMON_PRACTICE),
     ],
     floor_cm: -3.0,
     floor_source: &sources::JUDGEMENT,
@@ -69,15 +64,15 @@ static AT_HIP: Line = Line {
     lies: Lies::Round,
     along: Along::Width,
     ease: &[
-        row(&SLIM, RIGID, 0.0, 4.0, &sources::COMMON_PRACTICE),
-        row(&SLIM, STRETCHY, -6.0, 2.0, &sources::COMMON_PRACTICE),
-        row(&SLIM, SUPER, -14.0, -4.0, &sources::COMMON_PRACTICE),
-        row(&REGULAR, RIGID, 4.0, 8.0, &sources::COMMON_PRACTICE),
-        row(&REGULAR, STRETCHY, -2.0, 6.0, &sources::JUDGEMENT),
-        row(&REGULAR, SUPER, -9.0, 1.0, &sources::JUDGEMENT),
-        row(&RELAXED, RIGID, 8.0, 14.0, &sources::COMMON_PRACTICE),
-        row(&RELAXED, STRETCHY, 3.0, 11.0, &sources::JUDGEMENT),
-        row(&RELAXED, SUPER, -3.0, 7.0, &sources::JUDGEMENT),
+        EaseRow::new(&SLIM, RIGID, 0.0, 4.0, &sources::COMMON_PRACTICE),
+        EaseRow::new(&SLIM, STRETCHY, -6.0, 2.0, &sources::COMMON_PRACTICE),
+        EaseRow::new(&SLIM, SUPER, -14.0, -4.0, &sources::COMMON_PRACTICE),
+        EaseRow::new(&REGULAR, RIGID, 4.0, 8.0, &sources::COMMON_PRACTICE),
+        EaseRow::new(&REGULAR, STRETCHY, -2.0, 6.0, &sources::JUDGEMENT),
+        EaseRow::new(&REGULAR, SUPER, -9.0, 1.0, &sources::JUDGEMENT),
+        EaseRow::new(&RELAXED, RIGID, 8.0, 14.0, &sources::COMMON_PRACTICE),
+        EaseRow::new(&RELAXED, STRETCHY, 3.0, 11.0, &sources::JUDGEMENT),
+        EaseRow::new(&RELAXED, SUPER, -3.0, 7.0, &sources::JUDGEMENT),
     ],
     floor_cm: 0.0,
     floor_source: &sources::JUDGEMENT,
@@ -97,15 +92,15 @@ static AT_THIGH: Line = Line {
     lies: Lies::Round,
     along: Along::Width,
     ease: &[
-        row(&SLIM, RIGID, 1.0, 4.0, &sources::JUDGEMENT),
-        row(&SLIM, STRETCHY, -4.0, 2.0, &sources::JUDGEMENT),
-        row(&SLIM, SUPER, -8.0, -1.0, &sources::JUDGEMENT),
-        row(&REGULAR, RIGID, 2.5, 5.0, &sources::COSTUME_TEXT),
-        row(&REGULAR, STRETCHY, -1.0, 5.0, &sources::JUDGEMENT),
-        row(&REGULAR, SUPER, -5.0, 3.0, &sources::JUDGEMENT),
-        row(&RELAXED, RIGID, 5.0, 11.0, &sources::JUDGEMENT),
-        row(&RELAXED, STRETCHY, 3.0, 10.0, &sources::JUDGEMENT),
-        row(&RELAXED, SUPER, 0.0, 8.0, &sources::JUDGEMENT),
+        EaseRow::new(&SLIM, RIGID, 1.0, 4.0, &sources::JUDGEMENT),
+        EaseRow::new(&SLIM, STRETCHY, -4.0, 2.0, &sources::JUDGEMENT),
+        EaseRow::new(&SLIM, SUPER, -8.0, -1.0, &sources::JUDGEMENT),
+        EaseRow::new(&REGULAR, RIGID, 2.5, 5.0, &sources::COSTUME_TEXT),
+        EaseRow::new(&REGULAR, STRETCHY, -1.0, 5.0, &sources::JUDGEMENT),
+        EaseRow::new(&REGULAR, SUPER, -5.0, 3.0, &sources::JUDGEMENT),
+        EaseRow::new(&RELAXED, RIGID, 5.0, 11.0, &sources::JUDGEMENT),
+        EaseRow::new(&RELAXED, STRETCHY, 3.0, 10.0, &sources::JUDGEMENT),
+        EaseRow::new(&RELAXED, SUPER, 0.0, 8.0, &sources::JUDGEMENT),
     ],
     floor_cm: 0.0,
     floor_source: &sources::JUDGEMENT,
@@ -125,9 +120,9 @@ static ALONG_LEG: Line = Line {
     along: Along::Length,
     // Crotch to floor, barefoot: the hem hangs between the ankle and the floor, lower over shoes. Judgement.
     ease: &[
-        row(&SLIM, RIGID, -6.0, 1.0, &sources::JUDGEMENT),
-        row(&REGULAR, RIGID, -4.0, 2.0, &sources::JUDGEMENT),
-        row(&RELAXED, RIGID, -4.0, 3.0, &sources::JUDGEMENT),
+        EaseRow::new(&SLIM, RIGID, -6.0, 1.0, &sources::JUDGEMENT),
+        EaseRow::new(&REGULAR, RIGID, -4.0, 2.0, &sources::JUDGEMENT),
+        EaseRow::new(&RELAXED, RIGID, -4.0, 3.0, &sources::JUDGEMENT),
     ],
     floor_cm: -8.0,
     floor_source: &sources::JUDGEMENT,
