@@ -22,9 +22,11 @@ use super::pages::bench::{Bench, InstrumentPage};
 use super::pages::beside::BesidePage;
 use super::pages::checks::{CheckList, Checks};
 use super::pages::details::Details;
+use super::pages::fitting::FittingPage;
 use super::pages::guesses::Guesses;
 use super::pages::marks::Marks;
 use super::pages::numbers::Numbers;
+use super::pages::people::{PeoplePage, PersonPage};
 use super::pages::rack::Rack;
 use super::pages::rates::RatesPage;
 use super::pages::result::ResultPage;
@@ -92,11 +94,13 @@ impl Component for App {
         let model = Model {
             route: Route::parse(&address::hash()),
             garments: opened.garments.into_iter().map(Rc::new).collect(),
+            people: Vec::new(),
             set_aside: Rc::new(opened.set_aside),
             settings,
             undo: Rc::default(),
             notice: None,
             unkept: Rc::default(),
+            unkept_people: Rc::default(),
             fault: opened.fault,
             low_on_room: false,
             on_the_way: 0,
@@ -234,6 +238,10 @@ impl Component for App {
         let model = &self.model;
         let (system, wide) = (model.settings.system, model.wide);
         let shown = model.route.garment().and_then(|id| model.garment(id));
+        let person = match &model.route {
+            Route::Person(id, _) => model.person(id),
+            _ => None,
+        };
         let check = match &model.route {
             Route::Check(_, key) => shown.and_then(|garment| check_of(garment.family(), key)),
             _ => None,
@@ -263,6 +271,17 @@ impl Component for App {
             },
             (Route::TapeSheet(id), Some(garment)) => html! {
                 <TapeSheet key={id.as_str()} garment={garment.clone()} {system} can_take_back={model.can_take_back(id)} pictures={POINTS} send={send.clone()} />
+            },
+            (Route::Fitting(id), Some(garment)) => html! {
+                <FittingPage key={id.as_str()} garment={garment.clone()} people={model.people.clone()} {system}
+                    can_take_back={model.can_take_back(id)} appraisals={self.appraisals.clone()} send={send.clone()} />
+            },
+            (Route::People, _) => html! { <PeoplePage people={model.people.clone()} {system} send={send.clone()} /> },
+            (Route::Person(id, _), _) if person.is_some() => match person {
+                Some(person) => html! {
+                    <PersonPage key={id.as_str()} person={person.clone()} garment={shown.cloned()} {system} send={send.clone()} />
+                },
+                None => Html::default(),
             },
             (Route::Start, _) => {
                 html! { <Start garments={model.garments.clone()} currency={model.settings.currency} send={send.clone()} /> }
@@ -435,6 +454,8 @@ impl App {
                 let kept = self.notebook.discard(&id);
                 self.note_keeping(ctx, &id, kept);
             }
+            // Not kept on the shelf yet.
+            Effect::KeepPerson(_) | Effect::DiscardPerson(_) => {}
             Effect::KeepSettings => {
                 if let Err(KeepFault(fault)) = self.notebook.keep_settings(&self.model.settings.write()) {
                     self.model.fault = Some(fault);
@@ -593,6 +614,11 @@ impl App {
         let title = match (&self.model.route, &garment) {
             (Route::Start, _) => "Check a garment".to_owned(),
             (Route::Settings, _) => "Settings".to_owned(),
+            (Route::People, _) => "People".to_owned(),
+            (Route::Person(id, _), _) => match self.model.person(id).map(|person| person.name()) {
+                Some(name) if !name.is_empty() => name.to_owned(),
+                _ => "Person".to_owned(),
+            },
             (Route::Numbers, _) => "Where the numbers come from".to_owned(),
             (Route::Rates, _) => "Rates".to_owned(),
             (Route::Beside(_), _) => "Side by side".to_owned(),
@@ -609,6 +635,8 @@ impl App {
         };
         document::set_title(&format!("{title} · Garment Assay"));
         let to = match (&self.model.route, garment) {
+            (Route::Person(person, _), _) if self.model.person(person).is_none() => Route::People,
+            (Route::Person(person, Some(_)), None) => Route::Person(person.clone(), None),
             (route, None) if route.garment().is_some() => Route::Rack,
             (Route::Resume(id), Some(garment)) => {
                 let appraisal = self.appraisals.of(&garment);
