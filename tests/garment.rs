@@ -66,6 +66,7 @@ static CHAIN: Family = Family {
     checks: &[&FIRST, &SECOND, &THIRD],
     points: &[],
     bill: None,
+    fit: None,
     cautions: &[],
 };
 static FIRST: Check = Check { key: "first", ..FOREIGN_SHAPE };

@@ -8,7 +8,7 @@ use garment_assay::cost::Rates;
 use garment_assay::fit::{Person, PersonId};
 use garment_assay::garment::{Act, FitAct, Garment, Id, Readings};
 use garment_assay::measure::ScreenScale;
-use garment_assay::notebook::{Change, SetAside, Settings, ShelfFault};
+use garment_assay::notebook::{Change, Healed, SetAside, Settings, ShelfFault};
 use garment_assay::trade::{Day, Ticket};
 
 use super::route::Route;
@@ -140,8 +140,8 @@ pub enum Message {
     Rated(Rates, Option<String>),
     /// Another window wrote the settings.
     ChosenElsewhere(Settings),
-    /// An import, as shown and agreed to.
-    Import(Vec<Change>, Option<Settings>),
+    /// An import of garments, people and settings, as shown and agreed to.
+    Import(Vec<Change>, Vec<Change<Person>>, Option<Settings>),
     /// Everything is to be erased.
     Erase,
     /// Another window wrote a garment.
@@ -149,13 +149,11 @@ pub enum Message {
     /// Another window deleted a garment.
     GoneElsewhere(Id),
     /// Another window wrote a person.
-    #[expect(dead_code, reason = "people come to the shelf next")]
     PersonElsewhere(Box<Person>),
     /// Another window deleted a person.
-    #[expect(dead_code, reason = "people come to the shelf next")]
     PersonGoneElsewhere(PersonId),
-    /// The mirror had newer pages of these, knew those as deleted, and mended the pages under these keys.
-    Healed(Vec<Garment>, Vec<Id>, Vec<String>),
+    /// The mirror had newer pages of some, knew others as deleted, and mended pages.
+    Healed(Box<Healed>),
     /// A page that cannot be read is to be dropped.
     DropSetAside(String),
     /// An instrument was given these on the bench.
@@ -376,8 +374,8 @@ impl Model {
                 self.settings = settings;
                 Vec::new()
             }
-            Message::Import(changes, settings) => {
-                let mut effects = self.imported(changes);
+            Message::Import(garments, people, settings) => {
+                let mut effects = self.imported(garments, people);
                 if let Some(settings) = settings {
                     self.settings = settings;
                     effects.push(Effect::KeepSettings);
@@ -424,7 +422,14 @@ impl Model {
                 }
                 away.into_iter().collect()
             }
-            Message::Healed(garments, gone, mended) => {
+            Message::Healed(healed) => {
+                let Healed { garments, gone, people, people_gone, mended, .. } = *healed;
+                for person in people {
+                    self.put_person(Rc::new(person));
+                }
+                for id in people_gone {
+                    self.take_person(&id);
+                }
                 for garment in garments {
                     self.forget_undo(garment.id());
                     self.put(Rc::new(garment));
@@ -496,7 +501,7 @@ impl Model {
         }
     }
 
-    fn imported(&mut self, changes: Vec<Change>) -> Vec<Effect> {
+    fn imported(&mut self, changes: Vec<Change>, people: Vec<Change<Person>>) -> Vec<Effect> {
         let mut effects = Vec::new();
         let mut notice = Notice::plain("");
         let (mut added, mut changed, mut deleted) = (0_u32, 0_u32, 0_u32);
@@ -521,6 +526,30 @@ impl Model {
                     deleted += 1;
                     notice.back.extend(self.take(&id));
                     effects.push(Effect::Discard(id));
+                }
+            }
+        }
+        for change in people {
+            match change {
+                Change::Same(_) => {}
+                Change::Add(person) | Change::AddBeside(person) => {
+                    added += 1;
+                    notice.people_away.push(person.id().clone());
+                    let person = Rc::new(person);
+                    self.put_person(person.clone());
+                    effects.push(Effect::KeepPerson(person));
+                }
+                Change::Overwrite(person) => {
+                    changed += 1;
+                    notice.people_back.extend(self.person(person.id()).cloned());
+                    let person = Rc::new(person);
+                    self.put_person(person.clone());
+                    effects.push(Effect::KeepPerson(person));
+                }
+                Change::Delete(id) => {
+                    deleted += 1;
+                    notice.people_back.extend(self.take_person(&id));
+                    effects.push(Effect::DiscardPerson(id));
                 }
             }
         }
@@ -598,7 +627,7 @@ mod tests {
     #[test]
     fn undoing_an_import_does_not_take_what_was_done_since() {
         let mut model = model(Vec::new());
-        model.after(Message::Import(vec![Change::Add(garment("a"))], None));
+        model.after(Message::Import(vec![Change::Add(garment("a"))], Vec::new(), None));
         model.after(Message::Done(id("a"), answered()));
         assert!(model.after(Message::UndoNotice).is_empty());
         assert_eq!(model.garment(&id("a")).map(|garment| garment.answered()), Some(1));
@@ -634,9 +663,9 @@ mod tests {
     fn settings_of_a_file_are_taken_only_when_it_brings_some() {
         let mut model = model(Vec::new());
         let yen = Settings { currency: Currency::Jpy, ..Settings::default() };
-        model.after(Message::Import(Vec::new(), None));
+        model.after(Message::Import(Vec::new(), Vec::new(), None));
         assert_eq!(model.settings, Settings::default());
-        assert_eq!(model.after(Message::Import(Vec::new(), Some(yen.clone()))), [Effect::KeepSettings]);
+        assert_eq!(model.after(Message::Import(Vec::new(), Vec::new(), Some(yen.clone()))), [Effect::KeepSettings]);
         assert_eq!(model.settings, yen);
     }
 }

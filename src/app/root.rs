@@ -1,13 +1,16 @@
 //! The root: holds the model, hands messages to it, and carries out what they ask of the world outside.
 
+mod people;
+
 use std::rc::Rc;
 
 use garment_assay::catalog::Family;
 use garment_assay::catalog::bench::{LOOKS, POINTS};
 use garment_assay::check::Check;
+use garment_assay::fit::PersonId;
 use garment_assay::garment::{Act, Answer, Garment, Id, Readings};
 use garment_assay::measure::{BACK, EDGE, INSTRUMENTS, Instrument, Look, ROWS, ScreenScale};
-use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Page, Settings, read};
+use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Settings};
 use garment_assay::specimen::Picture;
 use gloo::events::EventListener;
 use yew::prelude::*;
@@ -91,7 +94,7 @@ impl Component for App {
     fn create(ctx: &Context<App>) -> App {
         let (notebook, opened) = Notebook::open(BrowserShelf);
         let settings = notebook.settings().ok().flatten().map_or_else(Settings::default, |text| Settings::read(&text));
-        let model = Model {
+        let mut model = Model {
             route: Route::parse(&address::hash()),
             garments: opened.garments.into_iter().map(Rc::new).collect(),
             people: Vec::new(),
@@ -109,6 +112,9 @@ impl Component for App {
             scale: None,
             scale_void: false,
         };
+        for person in opened.people {
+            model.put_person(Rc::new(person));
+        }
         let link = ctx.link().clone();
         let on_address = {
             let link = link.clone();
@@ -178,12 +184,14 @@ impl Component for App {
                 true
             }
             Incoming::Mirrored(Some(pages)) => {
-                for (_, text) in &pages {
-                    if let Ok(Page::Garment { garment, .. }) = read(text) {
-                        self.rescue(ctx, garment.id(), Some(&garment));
+                for (key, text) in &pages {
+                    match Elsewhere::of(key, text) {
+                        Elsewhere::Changed(garment) => self.rescue(ctx, garment.id(), Some(&garment)),
+                        Elsewhere::PersonChanged(person) => self.rescue_person(ctx, person.id(), Some(&person)),
+                        _ => {}
                     }
                 }
-                let healed = self
+                let mut healed = self
                     .notebook
                     .heal(&pages)
                     .unwrap_or_else(|KeepFault(fault)| Healed { fault: Some(fault), ..Healed::default() });
@@ -197,9 +205,9 @@ impl Component for App {
                     // What was changed while the mirror opened is among what it lacks.
                     self.model.on_the_way = 0;
                     self.mirroring = Mirroring::On;
-                    self.send_to_mirror(ctx, healed.to_mirror);
+                    self.send_to_mirror(ctx, std::mem::take(&mut healed.to_mirror));
                 }
-                self.take(ctx, Message::Healed(healed.garments, healed.gone, healed.mended))
+                self.take(ctx, Message::Healed(Box::new(healed)))
             }
             Incoming::Resized => {
                 let (scale, elsewhere) = self.scale();
@@ -215,6 +223,10 @@ impl Component for App {
                 for id in gone {
                     self.take(ctx, Message::GoneElsewhere(id));
                 }
+                let gone: Vec<PersonId> = self.model.people.iter().map(|person| person.id().clone()).collect();
+                for id in gone {
+                    self.take(ctx, Message::PersonGoneElsewhere(id));
+                }
                 true
             }
             Incoming::Written(Some(key), text) => match self.notebook.written_elsewhere(&key, text.as_deref()) {
@@ -225,6 +237,14 @@ impl Component for App {
                 Elsewhere::Gone(id) => {
                     self.rescue(ctx, &id, None);
                     self.take(ctx, Message::GoneElsewhere(id))
+                }
+                Elsewhere::PersonChanged(person) => {
+                    self.rescue_person(ctx, person.id(), Some(&person));
+                    self.take(ctx, Message::PersonElsewhere(person))
+                }
+                Elsewhere::PersonGone(id) => {
+                    self.rescue_person(ctx, &id, None);
+                    self.take(ctx, Message::PersonGoneElsewhere(id))
                 }
                 // Rates are work: the next choice made here must not write over those made there.
                 Elsewhere::Chosen(settings) => self.take(ctx, Message::ChosenElsewhere(*settings)),
@@ -287,7 +307,7 @@ impl Component for App {
                 html! { <Start garments={model.garments.clone()} currency={model.settings.currency} send={send.clone()} /> }
             }
             (Route::Settings, _) => {
-                html! { <SettingsPage garments={model.garments.clone()} settings={model.settings.clone()} today={model.today} send={send.clone()} /> }
+                html! { <SettingsPage garments={model.garments.clone()} people={model.people.clone()} settings={model.settings.clone()} today={model.today} send={send.clone()} /> }
             }
             (Route::Rates, _) => {
                 html! { <RatesPage rates={model.settings.rates.clone()} unread={model.settings.aside.len()} today={model.today} send={send.clone()} /> }
@@ -329,7 +349,7 @@ impl Component for App {
                 // The screen itself stands first, so that a keyboard is in it at once; styles put the rack at its left.
                 <main id="main" data-screen={match model.route { Route::Rack => "rack", Route::Beside(_) => "wide", _ => "one" }}>
                     if model.fault.is_some() || model.low_on_room {
-                        <Alert fault={model.fault} exportable={!model.garments.is_empty()} unkept={model.unkept.len()} />
+                        <Alert fault={model.fault} exportable={!model.garments.is_empty() || !model.people.is_empty()} unkept={model.unkept.len()} people={model.unkept_people.len()} />
                     }
                     { main }
                 </main>
@@ -447,15 +467,21 @@ impl App {
     fn carry_out(&mut self, ctx: &Context<App>, effect: Effect) {
         match effect {
             Effect::Keep(garment) => {
-                let kept = self.notebook.keep(&garment);
+                let kept = self.notebook.keep(garment.as_ref());
                 self.note_keeping(ctx, garment.id(), kept);
             }
             Effect::Discard(id) => {
                 let kept = self.notebook.discard(&id);
                 self.note_keeping(ctx, &id, kept);
             }
-            // Not kept on the shelf yet.
-            Effect::KeepPerson(_) | Effect::DiscardPerson(_) => {}
+            Effect::KeepPerson(person) => {
+                let kept = self.notebook.keep(person.as_ref());
+                self.note_keeping_person(ctx, person.id(), kept);
+            }
+            Effect::DiscardPerson(id) => {
+                let kept = self.notebook.discard(&id);
+                self.note_keeping_person(ctx, &id, kept);
+            }
             Effect::KeepSettings => {
                 if let Err(KeepFault(fault)) = self.notebook.keep_settings(&self.model.settings.write()) {
                     self.model.fault = Some(fault);
@@ -475,7 +501,8 @@ impl App {
             Effect::Erase => {
                 match self.notebook.erase() {
                     Ok(()) => {
-                        (self.model.fault, self.model.unkept) = (None, Rc::default());
+                        self.model.fault = None;
+                        (self.model.unkept, self.model.unkept_people) = (Rc::default(), Rc::default());
                         self.model.low_on_room = !self.notebook.set_reserve_aside();
                         self.model.notice = Some(Rc::new(Notice::plain("Everything is erased.")));
                     }
@@ -508,12 +535,7 @@ impl App {
         match kept {
             Ok(kept) => {
                 Rc::make_mut(&mut self.model.unkept).remove(id);
-                if self.model.unkept.is_empty() {
-                    self.model.fault = None;
-                }
-                // Once there is room again, the reserve comes back before the sentence goes.
-                self.model.low_on_room = kept.reserve_used || (self.model.low_on_room && !self.notebook.set_reserve_aside());
-                self.send_to_mirror(ctx, vec![kept.page]);
+                self.note_kept(ctx, kept.page, kept.reserve_used);
                 if let Some(renamed) = kept.renamed {
                     self.part_ways(ctx, id, renamed.ours, renamed.theirs);
                 }
@@ -537,6 +559,16 @@ impl App {
         }
     }
 
+    /// A page is on the shelf: it goes to the mirror, and what was said about storage may no longer be true.
+    fn note_kept(&mut self, ctx: &Context<App>, page: (String, String), reserve_used: bool) {
+        if self.model.unkept.is_empty() && self.model.unkept_people.is_empty() {
+            self.model.fault = None;
+        }
+        // Once there is room again, the reserve comes back before the sentence goes.
+        self.model.low_on_room = reserve_used || (self.model.low_on_room && !self.notebook.set_reserve_aside());
+        self.send_to_mirror(ctx, vec![page]);
+    }
+
     /// Two windows wrote the same page: theirs keeps the name, ours goes on under a new one.
     fn part_ways(&mut self, ctx: &Context<App>, id: &Id, ours: Garment, theirs: Option<Garment>) {
         let new = ours.id().clone();
@@ -549,7 +581,7 @@ impl App {
         self.model.notice = Some(Rc::new(Notice::plain(
             "This garment was changed in another window at the same time. Both are kept; you go on with yours.",
         )));
-        let kept = self.notebook.keep(&ours);
+        let kept = self.notebook.keep(ours.as_ref());
         self.note_keeping(ctx, &new, kept);
         if self.model.route.garment() == Some(id) {
             address::replace(&self.model.route.clone().of(new.clone()).href());
