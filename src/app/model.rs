@@ -5,9 +5,10 @@ use std::rc::Rc;
 
 use garment_assay::catalog::Family;
 use garment_assay::cost::Rates;
-use garment_assay::garment::{Act, Garment, Id, Readings};
+use garment_assay::fit::{Person, PersonId};
+use garment_assay::garment::{Act, FitAct, Garment, Id, Readings};
 use garment_assay::measure::ScreenScale;
-use garment_assay::notebook::{Change, SetAside, Settings, ShelfFault};
+use garment_assay::notebook::{Change, Healed, SetAside, Settings, ShelfFault};
 use garment_assay::trade::{Day, Ticket};
 
 use super::route::Route;
@@ -19,6 +20,8 @@ pub struct Model {
     pub route: Route,
     /// Garments noted.
     pub garments: Vec<Rc<Garment>>,
+    /// People whose measures are kept, by name and then by id.
+    pub people: Vec<Rc<Person>>,
     /// Pages that could not be read.
     pub set_aside: Rc<Vec<SetAside>>,
     /// What the person chose.
@@ -29,6 +32,8 @@ pub struct Model {
     pub notice: Option<Rc<Notice>>,
     /// Garments whose latest change is not kept, and why.
     pub unkept: Rc<BTreeSet<Id>>,
+    /// People whose latest change is not kept.
+    pub unkept_people: Rc<BTreeSet<PersonId>>,
     /// What is wrong with storage, if anything.
     pub fault: Option<ShelfFault>,
     /// The reserve was given up: room is running out.
@@ -54,6 +59,10 @@ pub struct Notice {
     pub back: Vec<Rc<Garment>>,
     /// What "Undo" takes away again.
     pub away: Vec<Id>,
+    /// People that "Undo" puts back.
+    pub people_back: Vec<Rc<Person>>,
+    /// People that "Undo" takes away again.
+    pub people_away: Vec<PersonId>,
     /// Rates that "Undo" puts back.
     pub rates: Option<Rates>,
 }
@@ -61,7 +70,14 @@ pub struct Notice {
 impl Notice {
     /// A word with no way back.
     pub fn plain(text: impl Into<String>) -> Notice {
-        Notice { text: text.into(), back: Vec::new(), away: Vec::new(), rates: None }
+        Notice {
+            text: text.into(),
+            back: Vec::new(),
+            away: Vec::new(),
+            people_back: Vec::new(),
+            people_away: Vec::new(),
+            rates: None,
+        }
     }
 
     /// Whether its way back would touch that garment.
@@ -69,9 +85,15 @@ impl Notice {
         self.away.contains(id) || self.back.iter().any(|garment| garment.id() == id)
     }
 
+    /// Whether its way back would touch that person.
+    pub fn speaks_of_person(&self, id: &PersonId) -> bool {
+        self.people_away.contains(id) || self.people_back.iter().any(|person| person.id() == id)
+    }
+
     /// Whether there is a way back.
     pub fn can_undo(&self) -> bool {
-        !self.back.is_empty() || !self.away.is_empty() || self.rates.is_some()
+        let garments = !self.back.is_empty() || !self.away.is_empty();
+        garments || !self.people_back.is_empty() || !self.people_away.is_empty() || self.rates.is_some()
     }
 }
 
@@ -101,6 +123,11 @@ pub enum Message {
     TakeBack(Id),
     /// Delete a garment.
     Delete(Id),
+    /// A person who is new here, or whose name or measures changed. One who is new is chosen for the garment whose fitting room is open,
+    /// and their measures are opened.
+    Person(Box<Person>),
+    /// Delete a person.
+    Forget(PersonId),
     /// Undo what the notice speaks of.
     UndoNotice,
     /// A word about something that was done outside.
@@ -113,16 +140,20 @@ pub enum Message {
     Rated(Rates, Option<String>),
     /// Another window wrote the settings.
     ChosenElsewhere(Settings),
-    /// An import, as shown and agreed to.
-    Import(Vec<Change>, Option<Settings>),
+    /// An import of garments, people and settings, as shown and agreed to.
+    Import(Vec<Change>, Vec<Change<Person>>, Option<Settings>),
     /// Everything is to be erased.
     Erase,
     /// Another window wrote a garment.
     ChangedElsewhere(Box<Garment>),
     /// Another window deleted a garment.
     GoneElsewhere(Id),
-    /// The mirror had newer pages of these, knew those as deleted, and mended the pages under these keys.
-    Healed(Vec<Garment>, Vec<Id>, Vec<String>),
+    /// Another window wrote a person.
+    PersonElsewhere(Box<Person>),
+    /// Another window deleted a person.
+    PersonGoneElsewhere(PersonId),
+    /// The mirror had newer pages of some, knew others as deleted, and mended pages.
+    Healed(Box<Healed>),
     /// A page that cannot be read is to be dropped.
     DropSetAside(String),
     /// An instrument was given these on the bench.
@@ -142,6 +173,10 @@ pub enum Effect {
     Keep(Rc<Garment>),
     /// Discard that garment's page.
     Discard(Id),
+    /// Keep this person.
+    KeepPerson(Rc<Person>),
+    /// Discard that person's page.
+    DiscardPerson(PersonId),
     /// Keep the settings.
     KeepSettings,
     /// Keep what was given to an instrument on the bench.
@@ -176,6 +211,25 @@ impl Model {
         let place = self.garments.iter().position(|garment| garment.id() == id)?;
         self.forget_undo(id);
         Some(self.garments.remove(place))
+    }
+
+    /// The person of that id.
+    pub fn person(&self, id: &PersonId) -> Option<&Rc<Person>> {
+        self.people.iter().find(|person| person.id() == id)
+    }
+
+    /// Puts a person in their place among the others.
+    pub fn put_person(&mut self, person: Rc<Person>) {
+        self.people.retain(|other| other.id() != person.id());
+        self.people.push(person);
+        // A list in which "anna" stands behind "Zoe" would be searched in vain.
+        self.people.sort_by_cached_key(|person| (person.name().to_lowercase(), person.id().clone()));
+    }
+
+    /// Takes a person out.
+    pub fn take_person(&mut self, id: &PersonId) -> Option<Rc<Person>> {
+        let place = self.people.iter().position(|person| person.id() == id)?;
+        Some(self.people.remove(place))
     }
 
     /// Acts recorded for undo fit the garment they were done to; once another window has written it, they no longer do.
@@ -260,9 +314,27 @@ impl Model {
                 }
                 effects
             }
+            Message::Person(person) => self.with_person(*person),
+            Message::Forget(id) => {
+                let Some(person) = self.take_person(&id) else { return Vec::new() };
+                let name = if person.name().is_empty() { "a person without a name" } else { person.name() };
+                let text = format!("Deleted: {name}.");
+                self.notice = Some(Rc::new(Notice { people_back: vec![person], ..Notice::plain(text) }));
+                [Some(Effect::DiscardPerson(id.clone())), self.away_from(&id)].into_iter().flatten().collect()
+            }
             Message::UndoNotice => {
                 let Some(notice) = self.notice.take() else { return Vec::new() };
                 let mut effects = Vec::new();
+                for id in &notice.people_away {
+                    if self.take_person(id).is_some() {
+                        effects.push(Effect::DiscardPerson(id.clone()));
+                        effects.extend(self.away_from(id));
+                    }
+                }
+                for person in &notice.people_back {
+                    self.put_person(person.clone());
+                    effects.push(Effect::KeepPerson(person.clone()));
+                }
                 for id in &notice.away {
                     if self.take(id).is_some() {
                         effects.push(Effect::Discard(id.clone()));
@@ -302,8 +374,8 @@ impl Model {
                 self.settings = settings;
                 Vec::new()
             }
-            Message::Import(changes, settings) => {
-                let mut effects = self.imported(changes);
+            Message::Import(garments, people, settings) => {
+                let mut effects = self.imported(garments, people);
                 if let Some(settings) = settings {
                     self.settings = settings;
                     effects.push(Effect::KeepSettings);
@@ -312,6 +384,7 @@ impl Model {
             }
             Message::Erase => {
                 self.garments.clear();
+                self.people.clear();
                 self.set_aside = Rc::default();
                 self.undo = Rc::default();
                 self.settings = Settings::default();
@@ -335,7 +408,28 @@ impl Model {
                 }
                 Vec::new()
             }
-            Message::Healed(garments, gone, mended) => {
+            Message::PersonElsewhere(person) => {
+                self.put_person(Rc::new(*person));
+                Vec::new()
+            }
+            Message::PersonGoneElsewhere(id) => {
+                if self.take_person(&id).is_none() {
+                    return Vec::new();
+                }
+                let away = self.away_from(&id);
+                if away.is_some() {
+                    self.notice = Some(Rc::new(Notice::plain("This person was deleted in another window.")));
+                }
+                away.into_iter().collect()
+            }
+            Message::Healed(healed) => {
+                let Healed { garments, gone, people, people_gone, mended, .. } = *healed;
+                for person in people {
+                    self.put_person(Rc::new(person));
+                }
+                for id in people_gone {
+                    self.take_person(&id);
+                }
                 for garment in garments {
                     self.forget_undo(garment.id());
                     self.put(Rc::new(garment));
@@ -368,7 +462,46 @@ impl Model {
         }
     }
 
-    fn imported(&mut self, changes: Vec<Change>) -> Vec<Effect> {
+    /// A person as they are now. One who is new is chosen for the garment whose fitting room is open, and their measures are opened.
+    fn with_person(&mut self, person: Person) -> Vec<Effect> {
+        let id = person.id().clone();
+        let known = self.person(&id);
+        if known.is_some_and(|known| **known == person) {
+            return Vec::new();
+        }
+        let is_new = known.is_none();
+        // What was done since must not be undone with it.
+        if self.notice.as_ref().is_some_and(|notice| notice.speaks_of_person(&id)) {
+            self.notice = None;
+        }
+        let person = Rc::new(person);
+        self.put_person(person.clone());
+        let mut effects = vec![Effect::KeepPerson(person)];
+        if is_new {
+            let garment = match &self.route {
+                Route::People => None,
+                Route::Fitting(garment) | Route::Person(_, Some(garment)) => Some(garment.clone()),
+                _ => return effects,
+            };
+            if let Some(garment) = &garment {
+                effects.extend(self.after(Message::Done(garment.clone(), Act::Fit(FitAct::Who(Some(id.clone()))))));
+            }
+            effects.push(Effect::Open(Route::Person(id, garment)));
+        }
+        effects
+    }
+
+    /// Leads away from the screen of a person who is gone.
+    fn away_from(&self, id: &PersonId) -> Option<Effect> {
+        match &self.route {
+            Route::Person(person, garment) if person == id => {
+                Some(Effect::Open(garment.clone().map_or(Route::People, Route::Fitting)))
+            }
+            _ => None,
+        }
+    }
+
+    fn imported(&mut self, changes: Vec<Change>, people: Vec<Change<Person>>) -> Vec<Effect> {
         let mut effects = Vec::new();
         let mut notice = Notice::plain("");
         let (mut added, mut changed, mut deleted) = (0_u32, 0_u32, 0_u32);
@@ -393,6 +526,30 @@ impl Model {
                     deleted += 1;
                     notice.back.extend(self.take(&id));
                     effects.push(Effect::Discard(id));
+                }
+            }
+        }
+        for change in people {
+            match change {
+                Change::Same(_) => {}
+                Change::Add(person) | Change::AddBeside(person) => {
+                    added += 1;
+                    notice.people_away.push(person.id().clone());
+                    let person = Rc::new(person);
+                    self.put_person(person.clone());
+                    effects.push(Effect::KeepPerson(person));
+                }
+                Change::Overwrite(person) => {
+                    changed += 1;
+                    notice.people_back.extend(self.person(person.id()).cloned());
+                    let person = Rc::new(person);
+                    self.put_person(person.clone());
+                    effects.push(Effect::KeepPerson(person));
+                }
+                Change::Delete(id) => {
+                    deleted += 1;
+                    notice.people_back.extend(self.take_person(&id));
+                    effects.push(Effect::DiscardPerson(id));
                 }
             }
         }
@@ -422,11 +579,13 @@ mod tests {
         Model {
             route: Route::Rack,
             garments: garments.into_iter().map(Rc::new).collect(),
+            people: Vec::new(),
             set_aside: Rc::default(),
             settings: Settings::default(),
             undo: Rc::default(),
             notice: None,
             unkept: Rc::default(),
+            unkept_people: Rc::default(),
             fault: None,
             low_on_room: false,
             on_the_way: 0,
@@ -468,7 +627,7 @@ mod tests {
     #[test]
     fn undoing_an_import_does_not_take_what_was_done_since() {
         let mut model = model(Vec::new());
-        model.after(Message::Import(vec![Change::Add(garment("a"))], None));
+        model.after(Message::Import(vec![Change::Add(garment("a"))], Vec::new(), None));
         model.after(Message::Done(id("a"), answered()));
         assert!(model.after(Message::UndoNotice).is_empty());
         assert_eq!(model.garment(&id("a")).map(|garment| garment.answered()), Some(1));
@@ -504,9 +663,9 @@ mod tests {
     fn settings_of_a_file_are_taken_only_when_it_brings_some() {
         let mut model = model(Vec::new());
         let yen = Settings { currency: Currency::Jpy, ..Settings::default() };
-        model.after(Message::Import(Vec::new(), None));
+        model.after(Message::Import(Vec::new(), Vec::new(), None));
         assert_eq!(model.settings, Settings::default());
-        assert_eq!(model.after(Message::Import(Vec::new(), Some(yen.clone()))), [Effect::KeepSettings]);
+        assert_eq!(model.after(Message::Import(Vec::new(), Vec::new(), Some(yen.clone()))), [Effect::KeepSettings]);
         assert_eq!(model.settings, yen);
     }
 }
