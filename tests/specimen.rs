@@ -3,9 +3,9 @@
 
 use std::collections::BTreeSet;
 
-use garment_assay::catalog::{FAMILIES, bench};
+use garment_assay::catalog::{FAMILIES, bench, jeans};
 use garment_assay::check::Check;
-use garment_assay::measure::{GREY_STEPS, INSTRUMENTS, InputKind, JEANS_POINTS, Lab, ROWS, STITCH_TYPES};
+use garment_assay::measure::{GREY_STEPS, INSTRUMENTS, InputKind, Lab, ROWS, STITCH_TYPES};
 use garment_assay::specimen::{ColourPair, Drawing, Ink, Known, Measure, Paint, Picture, Point, drawing, truth};
 
 fn checks() -> impl Iterator<Item = &'static Check> {
@@ -58,9 +58,10 @@ fn pictures_are_light_enough_for_a_phone() {
 fn bench_sets() -> Vec<Vec<Picture>> {
     let mut sets = vec![
         bench::DRAWERS.iter().flat_map(|drawer| drawer.tools.iter().filter_map(|tool| tool.drawn)).collect(),
-        bench::POINTS.iter().map(|point| point.1).collect(),
+        FAMILIES.iter().map(|family| family.drawn).collect(),
         bench::STITCHES.iter().map(|stitch| stitch.1).collect(),
     ];
+    sets.extend(FAMILIES.iter().map(|family| family.drawn_points.iter().map(|point| point.1).collect()));
     sets.extend(bench::LOOKS.iter().map(|look| look.choices.iter().map(|choice| choice.1).collect()));
     sets.extend(bench::GRADES.iter().map(|grades| grades.steps.to_vec()));
     sets
@@ -109,9 +110,12 @@ fn as_key(point: Point) -> String {
 
 #[test]
 fn each_point_of_measure_has_its_own_picture() {
-    let drawn: Vec<&str> = bench::POINTS.iter().map(|(key, _)| *key).collect();
-    assert_eq!(drawn, JEANS_POINTS.each_ref().map(|point| point.key));
-    for (key, picture) in bench::POINTS {
+    for family in FAMILIES {
+        let drawn: Vec<&str> = family.drawn_points.iter().map(|(key, _)| *key).collect();
+        let asked: Vec<&str> = family.points.iter().map(|point| point.key).collect();
+        assert_eq!(drawn, asked, "{}", family.key);
+    }
+    for (key, picture) in jeans::JEANS.drawn_points {
         let Picture::Measure(Measure { point }) = picture else { panic!("{key} is not a measure") };
         assert_eq!(as_key(*point), *key);
     }

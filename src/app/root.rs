@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use garment_assay::catalog::Family;
-use garment_assay::catalog::bench::{LOOKS, POINTS};
+use garment_assay::catalog::bench::LOOKS;
 use garment_assay::check::Check;
 use garment_assay::garment::{Act, Answer, Garment, Id, Readings};
 use garment_assay::measure::{BACK, EDGE, INSTRUMENTS, Instrument, Look, ROWS, ScreenScale};
@@ -262,7 +262,7 @@ impl Component for App {
                     can_take_back={model.can_take_back(id)} send={send.clone()} />
             },
             (Route::TapeSheet(id), Some(garment)) => html! {
-                <TapeSheet key={id.as_str()} garment={garment.clone()} {system} can_take_back={model.can_take_back(id)} pictures={POINTS} send={send.clone()} />
+                <TapeSheet key={id.as_str()} garment={garment.clone()} {system} can_take_back={model.can_take_back(id)} send={send.clone()} />
             },
             (Route::Start, _) => {
                 html! { <Start garments={model.garments.clone()} currency={model.settings.currency} send={send.clone()} /> }

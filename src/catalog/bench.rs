@@ -101,19 +101,6 @@ pub static DRAWERS: &[Drawer] = &[
 /// Denim of middling weight.
 const CLOSE: Weave = Weave { ends_per_cm: 26.0, picks_per_cm: 18.0, cover: 0.9, unevenness: 0.05 };
 
-/// Points of measure of jeans by their keys, and where the tape lies.
-pub static POINTS: &[(&str, Picture)] = &[
-    ("waist", Picture::Measure(Measure { point: Point::Waist })),
-    ("hip", Picture::Measure(Measure { point: Point::Hip })),
-    ("front-rise", Picture::Measure(Measure { point: Point::FrontRise })),
-    ("back-rise", Picture::Measure(Measure { point: Point::BackRise })),
-    ("thigh", Picture::Measure(Measure { point: Point::Thigh })),
-    ("knee", Picture::Measure(Measure { point: Point::Knee })),
-    ("hem", Picture::Measure(Measure { point: Point::Hem })),
-    ("inseam", Picture::Measure(Measure { point: Point::Inseam })),
-    ("outseam", Picture::Measure(Measure { point: Point::Outseam })),
-];
-
 /// What a look at a seam may find, drawn.
 pub static LOOKS: &[DrawnLook] = &[
     DrawnLook {

@@ -6,6 +6,7 @@ mod drawer;
 mod family;
 pub mod jeans;
 mod rates;
+mod shared;
 pub mod sources;
 
 pub use drawer::{Drawer, DrawnLook, DrawnScale, Tool};

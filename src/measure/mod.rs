@@ -28,8 +28,7 @@ pub use cloth_mass::{
 };
 pub use direct::{CLOTH_MASS, LOOSE_ENDS, TACKS};
 pub use girth::{
-    GIRTH, JEANS_POINTS, ONE_READING_MM, PRIOR_FREEDOM, PointOfMeasure, girth_of_flat, length_of_readings, mean_of_readings,
-    taped,
+    GIRTH, ONE_READING_MM, PRIOR_FREEDOM, PointOfMeasure, girth_of_flat, length_of_readings, mean_of_readings, taped,
 };
 pub use give::{
     ExpectedGive, GIVE, GROWTH, STRETCH_AND_RECOVERY, STRETCH_CLASSES, StretchClass, expected_give, growth, recovery_of_length,

@@ -53,7 +53,7 @@ pub use handling::{Fingertips, HolesMarked, Hung, Rubbing, RulerOnSeam, SideLigh
 pub use photograph::{ClothKind, ClothPhotograph, Graduation, Level, Photograph, Pixel, RubPhotograph, Scale, SeamTruth, Sewn};
 pub use photograph::{cloth_photograph, photograph, rub_photograph};
 pub use picture::{Known, Picture, truth};
-pub use points::{Measure, Point};
+pub use points::{JeansFlat, Measure, Point};
 pub use pucker::Pucker;
 pub use raw_edge::{EdgeFate, RawEdge};
 pub use seam::{Join, JoinedSeam};

@@ -11,7 +11,7 @@ use super::finish::{Fade, Wash};
 use super::graded::{ColourPair, Pilling};
 use super::handling::{Fingertips, HolesMarked, Hung, Rubbing, RulerOnSeam, SideLight, WashMarks, Window};
 use super::pen::clamp;
-use super::points::Measure;
+use super::points::{JeansFlat, Measure};
 use super::pucker::Pucker;
 use super::raw_edge::RawEdge;
 use super::seam::{Join, JoinedSeam};
@@ -109,6 +109,8 @@ pub enum Picture {
     Details(Details),
     /// A pair of jeans laid flat, with one point of measure on it.
     Measure(Measure),
+    /// A pair of jeans laid flat.
+    JeansFlat(JeansFlat),
     /// A ruler along a row of stitches.
     RulerOnSeam(RulerOnSeam),
     /// Needle holes marked on a screen beside the row.
@@ -252,6 +254,7 @@ impl Picture {
             Picture::Tear(it) => it.words(),
             Picture::Details(it) => it.words(),
             Picture::Measure(it) => it.words(),
+            Picture::JeansFlat(it) => it.words(),
             Picture::RulerOnSeam(it) => it.words(),
             Picture::HolesMarked(it) => it.words(),
             Picture::Hung(it) => it.words(),
@@ -312,6 +315,7 @@ impl Picture {
             Picture::Tear(it) => it.draw(sheet, chance),
             Picture::Details(it) => it.draw(sheet, chance),
             Picture::Measure(it) => it.draw(sheet, chance),
+            Picture::JeansFlat(it) => it.draw(sheet, chance),
             Picture::RulerOnSeam(it) => it.draw(sheet, chance),
             Picture::HolesMarked(it) => it.draw(sheet, chance),
             Picture::Hung(it) => it.draw(sheet, chance),

@@ -433,7 +433,7 @@ fn length(line: &[(f64, f64)]) -> f64 {
 
 #[test]
 fn points_of_measure_lie_where_the_trade_lays_them() {
-    // How the trade lays each: `measure::JEANS_POINTS`, which names its sources; 2.5, 8 and 35 cm stand there.
+    // How the trade lays each: the points of measure of jeans in the catalog, which name its sources; 2.5, 8 and 35 cm stand there.
     let cm = |point: Point| Measure { point }.units_per_cm();
     let crotch = |point: Point| {
         let outline = mark(Picture::Measure(Measure { point }), Ink::ClothPale, true).swap_remove(0).points;
