@@ -35,6 +35,10 @@ pub static DRAWERS: &[Drawer] = &[
                 drawn: Some(Picture::StitchRun(StitchRun { kind: StitchKind::Chainstitch })),
             },
             Tool { instrument: &measure::SEWING_TIME, drawn: Some(Picture::Topstitch(Topstitch::CLEAN)) },
+            Tool {
+                instrument: &measure::SPARE_CLOTH,
+                drawn: Some(Picture::SpareCloth(SpareCloth { width_mm: 15.0, finished: true })),
+            },
         ],
     },
     Drawer {

@@ -8,6 +8,7 @@ pub mod jeans;
 mod rates;
 mod shared;
 pub mod sources;
+pub mod tailored_jacket;
 
 pub use drawer::{Drawer, DrawnLook, DrawnScale, Tool};
 pub use family::{FAMILIES, Family};
