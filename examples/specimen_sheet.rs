@@ -58,7 +58,10 @@ fn sets() -> Vec<(String, Vec<Picture>)> {
         let pictures = drawer.tools.iter().filter_map(|tool| tool.drawn).collect();
         sets.push((format!("bench: {}", drawer.name), pictures));
     }
-    sets.push(("bench points".to_owned(), bench::POINTS.iter().map(|point| point.1).collect()));
+    for family in FAMILIES {
+        sets.push((format!("points of measure: {}", family.key), family.drawn_points.iter().map(|point| point.1).collect()));
+    }
+    sets.push(("families".to_owned(), FAMILIES.iter().map(|family| family.drawn).collect()));
     sets.push(("bench stitches".to_owned(), bench::STITCHES.iter().map(|stitch| stitch.1).collect()));
     for look in bench::LOOKS {
         sets.push((format!("bench look: {}", look.look.key), look.choices.iter().map(|choice| choice.1).collect()));

@@ -92,7 +92,12 @@ const NOTEBOOK: [(&str, &[&str]); 7] = [
 ];
 
 /// Words that are a check's key in the catalog and something else where they stand: file, word, what it is there.
-const OTHERWISE: [(&str, &str, &str); 1] = [("app/route.rs", "details", "the page on which a garment is named, in the address")];
+const OTHERWISE: [(&str, &str, &str); 4] = [
+    ("app/route.rs", "details", "the page on which a garment is named, in the address"),
+    ("photo_worker.rs", "canvas", "where the browser draws a picture"),
+    ("pictures/browser/reader.rs", "canvas", "where the browser draws a picture"),
+    ("pictures/browser/camera.rs", "canvas", "where the browser draws a picture"),
+];
 
 /// A source file: its path below `src`, its code without comments and strings, and the strings above its unit tests.
 struct File {

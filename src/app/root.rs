@@ -5,7 +5,7 @@ mod people;
 use std::rc::Rc;
 
 use garment_assay::catalog::Family;
-use garment_assay::catalog::bench::{LOOKS, POINTS};
+use garment_assay::catalog::bench::LOOKS;
 use garment_assay::check::Check;
 use garment_assay::fit::PersonId;
 use garment_assay::garment::{Act, Answer, Garment, Id, Readings};
@@ -290,7 +290,7 @@ impl Component for App {
                     can_take_back={model.can_take_back(id)} send={send.clone()} />
             },
             (Route::TapeSheet(id), Some(garment)) => html! {
-                <TapeSheet key={id.as_str()} garment={garment.clone()} {system} can_take_back={model.can_take_back(id)} pictures={POINTS} send={send.clone()} />
+                <TapeSheet key={id.as_str()} garment={garment.clone()} {system} can_take_back={model.can_take_back(id)} send={send.clone()} />
             },
             (Route::Fitting(id), Some(garment)) => html! {
                 <FittingPage key={id.as_str()} garment={garment.clone()} people={model.people.clone()} {system}

@@ -12,6 +12,7 @@ use yew::prelude::*;
 use crate::app::browser::clock;
 use crate::app::model::{Beginning, Message};
 use crate::app::parts::bar::Bar;
+use crate::app::parts::drawn::Drawn;
 use crate::app::parts::ticket::{Draft, TicketFields};
 
 #[derive(Properties, PartialEq)]
@@ -81,6 +82,7 @@ pub fn Start(props: &Props) -> Html {
                         html! {
                             <label key={kind.key} class="answer" data-chosen={chosen.to_string()}>
                                 <input type="radio" name="family" value={kind.key} checked={chosen} {onchange} />
+                                <Drawn picture={kind.drawn} />
                                 <span class="answer-words"><b>{ kind.name }</b><small>{ format!("{} {} checks, of which you make as many as you like.", kind.covers, kind.checks.len()) }</small></span>
                             </label>
                         }
@@ -88,7 +90,7 @@ pub fn Start(props: &Props) -> Html {
                 </fieldset>
                 <div class="field">
                     <label for="label">{ "A name for it" }</label>
-                    <input id="label" autocomplete="off" maxlength="120" placeholder="Mid-blue straight leg" value={(*label).clone()} oninput={typed(&label)} />
+                    <input id="label" autocomplete="off" maxlength="120" placeholder={family.example} value={(*label).clone()} oninput={typed(&label)} />
                 </div>
                 <div class="field">
                     <label for="place">{ "Where you are" }</label>

@@ -265,9 +265,6 @@ pub struct Props {
     pub system: System,
     /// Whether something can be taken back.
     pub can_take_back: bool,
-    /// Keys of points of measure and where the tape lies there, drawn.
-    #[prop_or_default]
-    pub pictures: &'static [(&'static str, Picture)],
     /// Where messages go.
     pub send: Callback<Message>,
 }
@@ -275,7 +272,7 @@ pub struct Props {
 /// The sheet: every point of measure of the garment's family.
 #[component]
 pub fn TapeSheet(props: &Props) -> Html {
-    let Props { garment, system, can_take_back, pictures, send } = props;
+    let Props { garment, system, can_take_back, send } = props;
     let id = garment.id().clone();
     let act = {
         let id = id.clone();
@@ -303,7 +300,7 @@ pub fn TapeSheet(props: &Props) -> Html {
             </section>
             { for points.iter().map(|point| html! {
                 <Point key={point.key} {point} kept={garment.taped(point).cloned()} system={*system} act={act.clone()}
-                    picture={pictures.iter().find(|(key, _)| *key == point.key).map(|(_, picture)| *picture)} />
+                    picture={garment.family().drawn_points.iter().find(|(key, _)| *key == point.key).map(|(_, picture)| *picture)} />
             }) }
             <div class="foot">
                 <a class="prime" href={Route::Resume(id.clone()).href()}>{ "Go on checking" }</a>
