@@ -1,7 +1,7 @@
 //! Garment against body at one place: now, after the first washes, and after a day's wear; how each sits, and how sure that is.
 
 use super::alter::{Alteration, Cost, Way};
-use super::ease::{Cut, Ease, Line, Sits, floor, wanted};
+use super::ease::{Against, Cut, Ease, Line, Sits, floor, wanted};
 use super::verdict::Fate;
 use crate::quantity::normal::area_below;
 use crate::quantity::{Estimate, Length, Number, Unit};
@@ -48,23 +48,30 @@ pub struct Read {
 pub struct Tape {
     /// The garment, girths doubled.
     pub garment: Read,
-    /// The body.
+    /// The body where the garment lies.
     pub body: Read,
     /// Give across, in per cent.
     pub give: Read,
+    /// How likely a garment that is too tight here today would have let the moves through that went freely; 1 where none was made.
+    pub let_through: f64,
 }
 
 impl Tape {
-    /// From estimates; `doubt_cm` is how far off another place of the tape may put the body's measure. None when one is unknown, or the
-    /// garment has no size.
-    pub fn new(garment: &Estimate<Length>, body: &Estimate<Length>, doubt_cm: f64, give: &Estimate<Number>) -> Option<Tape> {
+    /// From estimates; `against` says what another place of the tape adds to the body's measure, and how far off that may be. None when one
+    /// is unknown, or the garment has no size.
+    pub fn new(garment: &Estimate<Length>, body: &Estimate<Length>, against: &Against, give: &Estimate<Number>) -> Option<Tape> {
         let read = |(value, spread): (f64, f64)| Read { value, spread };
         let garment = read(garment.in_unit(Unit::Centimetre)?);
         let body = read(body.in_unit(Unit::Centimetre)?);
-        let body = Read { spread: body.spread.hypot(doubt_cm), ..body };
+        let body = Read { value: body.value + against.adds_cm, spread: body.spread.hypot(against.doubt_cm) };
         let give = read(give.in_unit(Unit::Percent)?);
         let whole = [garment, body, give].iter().all(|read| read.value.is_finite() && read.spread.is_finite());
-        (whole && garment.value > 0.0 && body.value > 0.0).then_some(Tape { garment, body, give })
+        (whole && garment.value > 0.0 && body.value > 0.0).then_some(Tape { garment, body, give, let_through: 1.0 })
+    }
+
+    /// With what was seen when the person moved in it: see [`Tape::let_through`].
+    pub fn tried(self, let_through: f64) -> Tape {
+        Tape { let_through, ..self }
     }
 }
 
@@ -230,13 +237,17 @@ fn below(point: f64, spread: f64) -> f64 {
     if spread > 0.0 { area_below(point / spread) } else { f64::from(u8::from(point > 0.0)) }
 }
 
-/// How garment and body sit at a place, now and later, and what becomes of it. None where the table has no ease for the cut.
+/// How garment and body sit at a place, now and later, and what becomes of it. None where the table has no ease for the cut,
+/// and where a number is none.
 ///
 /// # Formula
 /// Ease is `E = G - B` with `u^2 = u_G^2 + u_B^2`. It sits too tight below [`floor`], close below what is [`wanted`], as intended within it,
 /// and loose above. After the first washes the garment is `G (1 + d)`, after a day's wear `G (1 + d) + w`, with `d` and `w` anywhere in
 /// their ranges. The chances are areas of the normal distribution of `E` between these borders, averaged over five values of the give and
 /// fifteen of `d` and `w` together; what is off today is off by as much later, so both are judged together for each.
+///
+/// Where moves that try the place went freely, the cases in which it is too tight today count by [`Tape::let_through`] only (theorem of
+/// Bayes); the ranges of size and ease stay those of the tape.
 ///
 /// A place fits where it is neither too tight nor so loose that it fails, today and after washing and a day's wear; it fits after washing
 /// where it only comes right then; it can be altered where what is amiss in the end lies within `reach`; else it will not fit.
@@ -257,6 +268,9 @@ pub fn assess(line: &'static Line, cut: &Cut, tape: Tape, after: After, reach: R
     let borders = |give: f64| Borders::new(line, cut, body, give.max(0.0));
 
     let (mut now, mut washed, mut worn, mut fates, mut fails) = ([0.0; 4], [0.0; 4], [0.0; 4], [0.0; 4], [0.0; 2]);
+    // Never nothing: however freely one moved, the tape is not thrown away.
+    let let_through = if tape.let_through.is_finite() { tape.let_through.clamp(0.01, 1.0) } else { 1.0 };
+    let mut all = 0.0;
     let washes: [f64; 5] = wash.unwrap_or(Between::NOTHING).parts();
     let wears: [f64; 3] = wear.parts();
     for far in FIFTHS {
@@ -278,8 +292,10 @@ pub fn assess(line: &'static Line, cut: &Cut, tape: Tape, after: After, reach: R
                         place if place == edges.len() => edges[place - 1] + 1.0,
                         place => 0.5 * (edges[place - 1] + edges[place]),
                     };
-                    let share = (right - left).max(0.0);
+                    let seen = if today.sits(inside) == Sits::TooTight { let_through } else { 1.0 };
+                    let share = (right - left).max(0.0) * seen;
                     left = right;
+                    all += share;
                     now[today.sits(inside) as usize] += share;
                     washed[fresh.sits(inside) as usize] += share;
                     worn[later.sits(inside) as usize] += share;
@@ -291,8 +307,11 @@ pub fn assess(line: &'static Line, cut: &Cut, tape: Tape, after: After, reach: R
             }
         }
     }
-    let cases = (FIFTHS.len() * washes.len() * wears.len()) as f64;
-    let mean = |sums: [f64; 4]| sums.map(|sum| sum / cases);
+    // Nothing adds up where a number that was handed in is none.
+    if all <= 0.0 {
+        return None;
+    }
+    let mean = |sums: [f64; 4]| sums.map(|sum| sum / all);
     let Borders([least, low, high, ceiling]) = borders(tape.give.value)?;
     let moment = |by: f64, more_spread: f64, chances: [f64; 4]| Moment {
         size: Span::of(garment + by, tape.garment.spread.hypot(more_spread)),
@@ -305,7 +324,7 @@ pub fn assess(line: &'static Line, cut: &Cut, tape: Tape, after: After, reach: R
         wanted: Ease { low, high },
         floor: least,
         ceiling,
-        fails: fails.map(|sum| sum / cases),
+        fails: fails.map(|sum| sum / all),
         now: moment(0.0, 0.0, now),
         washed: wash.map(|wash| moment(garment * wash.middle(), garment * wash.spread(), washed)),
         worn: wash

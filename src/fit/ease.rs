@@ -63,13 +63,36 @@ pub struct Ease {
     pub high: f64,
 }
 
+/// A measure of the body that may stand against a measure of the garment.
+#[derive(Debug, PartialEq)]
+pub struct Against {
+    /// The measure.
+    pub measure: &'static BodyMeasure,
+    /// So much is added to it, in centimetres, because the body is mostly larger where the garment lies. Judgement.
+    pub adds_cm: f64,
+    /// How far off that may be (1 sigma, in centimetres); 0 where the garment lies just where the body is measured. Judgement.
+    pub doubt_cm: f64,
+}
+
+impl Against {
+    /// A measure taken just where the garment lies.
+    pub const fn at(measure: &'static BodyMeasure) -> Against {
+        Against { measure, adds_cm: 0.0, doubt_cm: 0.0 }
+    }
+
+    /// A measure taken elsewhere: what the body is mostly larger by where the garment lies, and how far off that may be.
+    pub const fn near(measure: &'static BodyMeasure, adds_cm: f64, doubt_cm: f64) -> Against {
+        Against { measure, adds_cm, doubt_cm }
+    }
+}
+
 /// One place where garment and body are compared.
 #[derive(Debug, PartialEq)]
 pub struct Line {
     /// Key of the point of measure of the garment.
     pub point: &'static str,
-    /// The measures of the body that may stand against it, the best first, and how far the wrong place may put each off (1 sigma, cm).
-    pub against: &'static [(&'static BodyMeasure, f64)],
+    /// The measures of the body that may stand against it, the best first.
+    pub against: &'static [Against],
     /// What it has to do with the body.
     pub lies: Lies,
     /// Which way the cloth runs.

@@ -45,7 +45,9 @@ impl Place {
     fn sized(&self, sizes: i8) -> Place {
         let by = f64::from(sizes) * self.line.step_cm;
         let garment = Read { value: self.tape.garment.value + by, spread: self.tape.garment.spread.hypot(UNEVEN_STEP * by) };
-        Place { tape: Tape { garment, ..self.tape }, ..*self }
+        // Another size was not moved in.
+        let let_through = if sizes == 0 { self.tape.let_through } else { 1.0 };
+        Place { tape: Tape { garment, let_through, ..self.tape }, ..*self }
     }
 
     fn assess(&self, cut: &Cut) -> Option<LineFit> {

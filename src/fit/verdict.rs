@@ -68,7 +68,7 @@ pub enum Cure {
     None,
     /// A tailor can, but it is seldom worth it.
     Costly,
-    /// A tailor may, if there is cloth inside.
+    /// A tailor may, on some pieces: where cloth was left inside, or pockets and rivets leave room.
     Some,
     /// A tailor does it every day.
     Easy,
@@ -80,7 +80,7 @@ impl Cure {
         match self {
             Cure::None => "No alteration cures it: another size or another cut.",
             Cure::Costly => "A tailor can, at a price that is seldom worth it.",
-            Cure::Some => "A tailor may, if cloth was left inside.",
+            Cure::Some => "A tailor may be able to: it hangs on the cloth, and on what was left inside.",
             Cure::Easy => "A tailor can: it is everyday work.",
         }
     }
@@ -99,7 +99,7 @@ impl Finding {
         let chance = if chance.is_finite() { chance.clamp(0.0, 1.0) } else { 0.0 };
         let (altered, not) = match cure {
             Cure::Easy => (chance, 0.0),
-            // Half of the time there is no cloth left inside. Judgement.
+            // On half of the pieces it cannot be done. Judgement.
             Cure::Some => (0.5 * chance, 0.5 * chance),
             Cure::Costly | Cure::None => (0.0, chance),
         };

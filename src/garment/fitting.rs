@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 
 use crate::catalog::{FitTable, Move, Sign};
-use crate::fit::{Allowance, Cut, LabelSystem, PersonId, Went};
+use crate::fit::{Allowance, Cure, Cut, LabelSystem, PersonId, Went};
 use crate::measure::{ClothBeforeWash, Drying, Warmth};
 use crate::quantity::{Amount, Unit};
 
@@ -35,6 +35,9 @@ impl LabelSize {
         &self.text
     }
 }
+
+/// Cloth left inside with which a tailor can do something, in centimetres: one stays in the seam. Judgement.
+const ENOUGH_CM: f64 = 1.5;
 
 /// What was noted in the fitting room. Changed only by acts.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -109,6 +112,17 @@ impl Fitting {
     /// Whether a sign was looked for, and seen.
     pub fn seen(&self, sign: &Sign) -> Option<bool> {
         self.signs.get(sign.key).copied()
+    }
+
+    /// Whether a fault can be mended on this garment: what a tailor may do where cloth was left becomes everyday work or nothing at all
+    /// once somebody has looked inside.
+    pub fn cure(&self, cure: Cure, needs: Option<&Allowance>) -> Cure {
+        let found = needs.and_then(|allowance| self.allowance(allowance)?.in_unit(Unit::Centimetre));
+        match (cure, found) {
+            (Cure::Some, Some(found)) if found >= ENOUGH_CM => Cure::Easy,
+            (Cure::Some, Some(_)) => Cure::None,
+            (cure, _) => cure,
+        }
     }
 
     /// Whether an act is about something of this table, and holds what can be kept.

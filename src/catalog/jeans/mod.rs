@@ -4,6 +4,7 @@ mod bill;
 mod cloth;
 mod finish;
 mod fit;
+mod fit_lines;
 mod fit_mirror;
 mod points;
 mod prices;
