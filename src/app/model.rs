@@ -409,6 +409,10 @@ impl Model {
                 Vec::new()
             }
             Message::PersonElsewhere(person) => {
+                // What was taken away here before is not what that window saw.
+                if self.notice.as_ref().is_some_and(|notice| notice.speaks_of_person(person.id())) {
+                    self.notice = None;
+                }
                 self.put_person(Rc::new(*person));
                 Vec::new()
             }
@@ -469,10 +473,18 @@ impl Model {
         if known.is_some_and(|known| **known == person) {
             return Vec::new();
         }
-        let is_new = known.is_none();
+        let before = known.cloned();
+        let is_new = before.is_none();
         // What was done since must not be undone with it.
         if self.notice.as_ref().is_some_and(|notice| notice.speaks_of_person(&id)) {
             self.notice = None;
+        }
+        // A measure that is wiped out by a slip of the thumb is not easily taken again.
+        if let Some(before) = before
+            && let Some((measure, _)) = before.readings().find(|(measure, _)| person.reading(measure).is_none())
+        {
+            let text = format!("Taken away: {}.", measure.name.to_lowercase());
+            self.notice = Some(Rc::new(Notice { people_back: vec![before.clone()], ..Notice::plain(text) }));
         }
         let person = Rc::new(person);
         self.put_person(person.clone());
@@ -564,7 +576,9 @@ mod tests {
     use super::*;
     use garment_assay::catalog::FAMILIES;
     use garment_assay::cost::{Market, OVERHEAD, Range};
+    use garment_assay::fit::{BodyReading, WAIST};
     use garment_assay::garment::Answer;
+    use garment_assay::quantity::{Amount, Unit};
     use garment_assay::trade::Currency;
 
     fn id(name: &str) -> Id {
@@ -657,6 +671,99 @@ mod tests {
         assert_eq!(model.after(Message::UndoNotice), [Effect::KeepSettings]);
         assert_eq!(model.settings.rates, rates.in_market(Market::India));
         assert!(model.after(Message::UndoNotice).is_empty());
+    }
+
+    fn pid(name: &str) -> PersonId {
+        PersonId::new(name).expect("a plain name")
+    }
+
+    fn person(id: &str, name: &str) -> Box<Person> {
+        Box::new(Person::new(pid(id), name))
+    }
+
+    fn waist(person: &Person, number: f64) -> Box<Person> {
+        let reading = BodyReading::new(&WAIST, Amount { number, unit: Unit::Centimetre });
+        assert!(reading.is_some());
+        Box::new(person.clone().with(&WAIST, reading))
+    }
+
+    #[test]
+    fn people_stand_by_name_and_then_by_id_whatever_the_case() {
+        let mut model = model(Vec::new());
+        for (id, name) in [("3", "Zoe"), ("2", "anna"), ("1", "anna"), ("4", "Ben")] {
+            model.after(Message::PersonElsewhere(person(id, name)));
+        }
+        assert_eq!(model.people.iter().map(|person| person.id().as_str()).collect::<Vec<_>>(), ["1", "2", "4", "3"]);
+        model.after(Message::PersonElsewhere(person("1", "Zara")));
+        assert_eq!(model.people.iter().map(|person| person.id().as_str()).collect::<Vec<_>>(), ["2", "4", "1", "3"]);
+    }
+
+    #[test]
+    fn a_new_person_is_opened_and_the_same_again_changes_nothing() {
+        let mut model = model(Vec::new());
+        model.route = Route::People;
+        let effects = model.after(Message::Person(person("p", "Jo")));
+        assert_eq!(effects, [Effect::KeepPerson(Rc::new(*person("p", "Jo"))), Effect::Open(Route::Person(pid("p"), None))]);
+        assert!(model.after(Message::Person(person("p", "Jo"))).is_empty());
+        assert_eq!(model.after(Message::Person(person("p", "Jo B"))), [Effect::KeepPerson(Rc::new(*person("p", "Jo B")))]);
+    }
+
+    #[test]
+    fn a_person_made_in_a_fitting_room_is_opened_for_that_garment() {
+        let mut model = model(vec![garment("a")]);
+        model.route = Route::Fitting(id("a"));
+        let effects = model.after(Message::Person(person("p", "Jo")));
+        assert_eq!(effects.last(), Some(&Effect::Open(Route::Person(pid("p"), Some(id("a"))))));
+        // Chosen for it, as far as its family has a fitting room.
+        let chosen = FAMILIES[0].fit.map(|_| pid("p"));
+        assert_eq!(model.garment(&id("a")).and_then(|garment| garment.fitting().who().cloned()), chosen);
+    }
+
+    #[test]
+    fn a_deleted_person_comes_back_with_undo_and_their_screen_closes() {
+        let mut model = model(vec![garment("a")]);
+        model.after(Message::PersonElsewhere(person("p", "Jo")));
+        model.route = Route::Person(pid("p"), None);
+        assert_eq!(model.after(Message::Forget(pid("p"))), [Effect::DiscardPerson(pid("p")), Effect::Open(Route::People)]);
+        assert_eq!(model.after(Message::UndoNotice), [Effect::KeepPerson(Rc::new(*person("p", "Jo")))]);
+        assert!(model.person(&pid("p")).is_some());
+        model.route = Route::Person(pid("p"), Some(id("a")));
+        assert_eq!(model.after(Message::PersonGoneElsewhere(pid("p"))), [Effect::Open(Route::Fitting(id("a")))]);
+        assert!(model.after(Message::Forget(pid("p"))).is_empty());
+    }
+
+    #[test]
+    fn a_measure_taken_away_comes_back_with_undo_until_something_else_is_changed() {
+        let mut model = model(Vec::new());
+        let measured = waist(&person("p", "Jo"), 80.0);
+        model.after(Message::PersonElsewhere(measured.clone()));
+        model.after(Message::Person(person("p", "Jo")));
+        assert_eq!(model.after(Message::UndoNotice), [Effect::KeepPerson(Rc::new(*measured.clone()))]);
+        model.after(Message::Person(person("p", "Jo")));
+        model.after(Message::Person(person("p", "Jo B")));
+        assert!(model.after(Message::UndoNotice).is_empty());
+        // What another window wrote is not undone either.
+        model.after(Message::PersonElsewhere(measured));
+        model.after(Message::Person(person("p", "Jo")));
+        model.after(Message::PersonElsewhere(person("p", "theirs")));
+        assert!(model.after(Message::UndoNotice).is_empty());
+        assert_eq!(model.person(&pid("p")).map(|person| person.name()), Some("theirs"));
+    }
+
+    #[test]
+    fn people_of_a_file_come_with_one_way_back_and_erasing_takes_everybody() {
+        let mut model = model(Vec::new());
+        for (id, name) in [("a", "A"), ("b", "B")] {
+            model.after(Message::PersonElsewhere(person(id, name)));
+        }
+        let changes = vec![Change::Add(*person("c", "C")), Change::Overwrite(*person("a", "A2")), Change::Delete(pid("b"))];
+        let effects = model.after(Message::Import(Vec::new(), changes, None));
+        assert_eq!(effects.len(), 3);
+        assert_eq!(model.people.iter().map(|person| person.name()).collect::<Vec<_>>(), ["A2", "C"]);
+        model.after(Message::UndoNotice);
+        assert_eq!(model.people.iter().map(|person| person.name()).collect::<Vec<_>>(), ["A", "B"]);
+        model.after(Message::Erase);
+        assert!(model.people.is_empty());
     }
 
     #[test]

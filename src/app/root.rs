@@ -29,7 +29,8 @@ use super::pages::fitting::FittingPage;
 use super::pages::guesses::Guesses;
 use super::pages::marks::Marks;
 use super::pages::numbers::Numbers;
-use super::pages::people::{PeoplePage, PersonPage};
+use super::pages::people::PeoplePage;
+use super::pages::person::PersonPage;
 use super::pages::rack::Rack;
 use super::pages::rates::RatesPage;
 use super::pages::result::ResultPage;
@@ -296,7 +297,7 @@ impl Component for App {
                 <FittingPage key={id.as_str()} garment={garment.clone()} people={model.people.clone()} {system}
                     can_take_back={model.can_take_back(id)} appraisals={self.appraisals.clone()} send={send.clone()} />
             },
-            (Route::People, _) => html! { <PeoplePage people={model.people.clone()} {system} send={send.clone()} /> },
+            (Route::People, _) => html! { <PeoplePage people={model.people.clone()} send={send.clone()} /> },
             (Route::Person(id, _), _) if person.is_some() => match person {
                 Some(person) => html! {
                     <PersonPage key={id.as_str()} person={person.clone()} garment={shown.cloned()} {system} send={send.clone()} />

@@ -10,6 +10,7 @@ pub mod guesses;
 pub mod marks;
 pub mod numbers;
 pub mod people;
+pub mod person;
 pub mod rack;
 pub mod rates;
 pub mod result;

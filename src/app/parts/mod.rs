@@ -3,6 +3,7 @@
 pub mod alert;
 pub mod answers;
 pub mod bar;
+pub mod body_measure;
 pub mod build_steps;
 pub mod confirm;
 pub mod drawn;
