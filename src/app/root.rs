@@ -280,7 +280,7 @@ impl Component for App {
                 html! { <Checks garment={garment.clone()} appraisals={self.appraisals.clone()} {system} /> }
             }
             (Route::Result(_), Some(garment)) => {
-                html! { <ResultPage garment={garment.clone()} appraisals={self.appraisals.clone()} {system} /> }
+                html! { <ResultPage garment={garment.clone()} appraisals={self.appraisals.clone()} people={model.people.clone()} {system} /> }
             }
             (Route::Details(id), Some(garment)) => html! {
                 <Details key={id.as_str()} garment={garment.clone()} currency={model.settings.currency} send={send.clone()} />
@@ -291,11 +291,11 @@ impl Component for App {
                     can_take_back={model.can_take_back(id)} send={send.clone()} />
             },
             (Route::TapeSheet(id), Some(garment)) => html! {
-                <TapeSheet key={id.as_str()} garment={garment.clone()} {system} can_take_back={model.can_take_back(id)} send={send.clone()} />
+                <TapeSheet key={id.as_str()} garment={garment.clone()} people={model.people.clone()} {system} can_take_back={model.can_take_back(id)} send={send.clone()} />
             },
             (Route::Fitting(id), Some(garment)) => html! {
                 <FittingPage key={id.as_str()} garment={garment.clone()} people={model.people.clone()} {system}
-                    can_take_back={model.can_take_back(id)} appraisals={self.appraisals.clone()} send={send.clone()} />
+                    can_take_back={model.can_take_back(id)} send={send.clone()} />
             },
             (Route::People, _) => html! { <PeoplePage people={model.people.clone()} send={send.clone()} /> },
             (Route::Person(id, _), _) if person.is_some() => match person {
@@ -315,7 +315,8 @@ impl Component for App {
             }
             (Route::Beside(ids), _) => html! {
                 <BesidePage key={model.route.href()} garments={ids.iter().filter_map(|id| model.garment(id).cloned()).collect::<Vec<_>>()}
-                    rack={model.garments.clone()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()} {system} />
+                    rack={model.garments.clone()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()}
+                    people={model.people.clone()} {system} />
             },
             (Route::Guesses, _) => html! { <Guesses garments={model.garments.clone()} /> },
             (Route::Numbers, _) => html! { <Numbers /> },

@@ -71,6 +71,8 @@ pub enum FitAct {
     Move(&'static Move, Option<Went>),
     /// Whether a sign was seen.
     Sign(&'static Sign, Option<bool>),
+    /// Which signs were looked for, by their keys, and whether each was seen: all at once, in place of what was noted before.
+    Signs(BTreeMap<&'static str, bool>),
 }
 
 impl Fitting {
@@ -125,6 +127,11 @@ impl Fitting {
         }
     }
 
+    /// What was looked for, with every other sign of the table noted as not there.
+    pub fn no_other_sign(&self, table: &FitTable) -> FitAct {
+        FitAct::Signs(table.signs.iter().map(|sign| (sign.key, self.seen(sign).unwrap_or(false))).collect())
+    }
+
     /// Whether an act is about something of this table, and holds what can be kept.
     pub(super) fn takes(table: &FitTable, act: &FitAct) -> bool {
         match act {
@@ -140,6 +147,7 @@ impl Fitting {
             }
             FitAct::Move(one, _) => table.moves.contains(one),
             FitAct::Sign(sign, _) => table.signs.contains(sign),
+            FitAct::Signs(signs) => signs.keys().all(|key| table.signs.iter().any(|sign| sign.key == *key)),
         }
     }
 
@@ -160,6 +168,7 @@ impl Fitting {
             FitAct::Allowance(allowance, amount) => put(&mut self.allowances, allowance.key, amount),
             FitAct::Move(one, went) => put(&mut self.moves, one.key, went),
             FitAct::Sign(sign, seen) => put(&mut self.signs, sign.key, seen),
+            FitAct::Signs(signs) => self.signs = signs,
         }
         self
     }
@@ -175,6 +184,7 @@ impl Fitting {
             FitAct::Allowance(allowance, _) => FitAct::Allowance(allowance, self.allowance(allowance)),
             FitAct::Move(one, _) => FitAct::Move(one, self.went(one)),
             FitAct::Sign(sign, _) => FitAct::Sign(sign, self.seen(sign)),
+            FitAct::Signs(_) => FitAct::Signs(self.signs.clone()),
         }
     }
 }

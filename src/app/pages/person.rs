@@ -33,10 +33,10 @@ fn needed(table: &FitTable) -> Vec<Needed> {
             all.push(Needed { measure, instead_of });
         }
     };
-    let best = |line: &Line| line.against.first().map(|(measure, _)| *measure);
+    let best = |line: &Line| line.against.first().map(|against| against.measure);
     table.lines.iter().filter_map(|line| best(line)).for_each(|measure| add(measure, None));
     for line in table.lines {
-        line.against.iter().skip(1).for_each(|(measure, _)| add(measure, best(line)));
+        line.against.iter().skip(1).for_each(|against| add(against.measure, best(line)));
     }
     all
 }
