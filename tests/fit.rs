@@ -424,6 +424,72 @@ fn a_mirror_that_shows_nothing_amiss_says_so_the_surer_the_more_was_looked_at() 
     assert_eq!(fit(&drawing::bare("fit"), None).unwrap().verdict, None);
 }
 
+/// Every move freely, no sign seen.
+fn looked_over(garment: Garment) -> Garment {
+    let moved = jeans().moves.iter().copied().fold(garment, |garment, one| noted(garment, FitAct::Move(one, Some(Went::Freely))));
+    jeans().signs.iter().copied().fold(moved, |garment, sign| noted(garment, FitAct::Sign(sign, Some(false))))
+}
+
+/// A tape that says a little too tight, on somebody who sat, squatted and stepped up freely: the tape was off, or the cloth is kinder.
+#[test]
+fn moves_that_went_freely_speak_against_a_tight_tape() {
+    let me = person(86.0, 99.0, 57.0, 80.0);
+    let tight = judged(pair(43.0, 47.9, 30.5, 79.0), "stretch", "rigid");
+    let taped = fit(&tight, Some(&me)).unwrap();
+    assert_eq!(taped.verdict.unwrap().fate, Fate::WillNotFit, "{:?}", taped.verdict);
+    assert_eq!(taped.decides(), Some(Spoken::Row(1)));
+    let moved = fit(&looked_over(tight.clone()), Some(&me)).unwrap();
+    assert_eq!((moved.verdict.unwrap().fate, moved.size), (Fate::Fits, SizeAdvice::Stay), "{:?}", moved.verdict);
+    // Only the places that a move tries: standing a minute says nothing of the hip.
+    let stood = noted(tight.clone(), FitAct::Move(jeans().moves[5], Some(Went::Freely)));
+    assert_eq!(fit(&stood, Some(&me)).unwrap().rows, taped.rows);
+    // Far too tight stays too tight, however freely one thinks to have moved.
+    let far = looked_over(judged(pair(43.0, 45.5, 30.5, 79.0), "stretch", "rigid"));
+    assert_eq!(fit(&far, Some(&me)).unwrap().verdict.unwrap().fate, Fate::WillNotFit);
+    // And what a wash will do, no mirror shows: raw cloth is judged by its range as before.
+    let raw = noted(
+        noted(looked_over(tight), FitAct::Cloth(Some(cloth("loomstate")))),
+        FitAct::Wash(Some((Warmth::Hot, Drying::Line))),
+    );
+    assert_eq!(fit(&raw, Some(&me)).unwrap().verdict.unwrap().fate, Fate::WillNotFit);
+}
+
+#[test]
+fn a_look_inside_settles_what_a_tailor_may_do() {
+    let rope = jeans().signs.iter().copied().find(|sign| sign.key == "seat-seam-ropes").unwrap();
+    let seat = jeans().allowances.iter().copied().find(|allowance| allowance.key == "seat-seam").unwrap();
+    let seen = noted(drawing::bare("fit"), FitAct::Sign(rope, Some(true)));
+    let inside = |found: f64| noted(seen.clone(), FitAct::Allowance(seat, Some(centimetres(found))));
+    let fate = |garment: &Garment| fit(garment, None).unwrap().verdict.unwrap().fate;
+    assert_eq!([fate(&inside(3.0)), fate(&inside(0.0))], [Fate::CanBeAltered, Fate::WillNotFit]);
+    let cure = |garment: &Garment| garment.fitting().cure(rope.cure, rope.needs);
+    assert_eq!([cure(&seen), cure(&inside(3.0)), cure(&inside(0.0))], [Cure::Some, Cure::Easy, Cure::None]);
+    // What needs no cloth, or cannot be cured, is not changed by cloth.
+    assert_eq!(inside(3.0).fitting().cure(Cure::None, Some(seat)), Cure::None);
+    assert_eq!(inside(3.0).fitting().cure(Cure::Some, None), Cure::Some);
+}
+
+#[test]
+fn what_nobody_measured_or_looked_at_stays_a_doubt() {
+    let me = person(86.0, 99.0, 57.0, 80.0);
+    let fits = |garment: &Garment| {
+        let found = fit(garment, Some(&me)).unwrap();
+        (found.verdict.unwrap().chances[0], found.verdict.unwrap().sure, found.decides())
+    };
+    let whole = judged(pair(43.0, 52.0, 30.5, 79.0), "stretch", "rigid");
+    let inseam = JEANS.points.iter().find(|point| point.key == "inseam").unwrap();
+    let legs = drawing::bare("fit").after(Act::Measure(inseam, Taped::new(vec![centimetres(79.0)], false)));
+    let (all, alone, looked) = (fits(&whole), fits(&legs), fits(&looked_over(whole.clone())));
+    assert!(alone.0 < all.0 - 0.1 && all.0 < looked.0, "{alone:?} {all:?} {looked:?}");
+    // A leg length alone is no fit, and the tape alone is not sure of it.
+    assert_eq!((alone.1, alone.2), (Sure::CloseCall, Some(Spoken::Unseen)));
+    assert_eq!((all.1, looked.1), (Sure::Likely, Sure::Clear));
+    // One move that pulled is never better news than the same move made freely.
+    let one = |went| noted(drawing::bare("fit"), FitAct::Move(jeans().moves[3], Some(went)));
+    let chance = |garment: &Garment| fit(garment, None).unwrap().verdict.unwrap().chances[0];
+    assert!(chance(&one(Went::Failed)) < chance(&one(Went::Pulled)) && chance(&one(Went::Pulled)) < chance(&one(Went::Freely)));
+}
+
 #[test]
 fn the_waist_stands_in_for_the_band_with_more_doubt() {
     let start = Person::new(PersonId::new("p").unwrap(), "");
@@ -437,6 +503,12 @@ fn the_waist_stands_in_for_the_band_with_more_doubt() {
     let (band, waist) = (spread(&with(&BAND, 86.0)), spread(&with(&WAIST, 86.0)));
     assert_eq!((band.0, waist.0), ("band", "waist"));
     assert!(waist.1 > 2.0 * band.1);
+    // A band lies below the waist, where the body is mostly larger: what was added is said.
+    let added = |person: &Person| {
+        let row = fit(&jeans, Some(person)).unwrap().rows.remove(0);
+        (row.adds_cm, row.fit.unwrap().tape.body.value)
+    };
+    assert_eq!((added(&with(&BAND, 86.0)), added(&with(&WAIST, 82.0))), ((0.0, 86.0), (4.0, 86.0)));
     assert_eq!(fit(&jeans, Some(&start)).unwrap().rows[0].fit, Err(Missing::Body));
 }
 

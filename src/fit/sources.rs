@@ -28,7 +28,7 @@ pub static COSTUME_TEXT: Source = Source {
 pub static ISO_8559: Source = Source {
     name: "ISO 8559-1; EN 13402-1",
     title: "ISO 8559-1:2017, Size designation of clothes, part 1: anthropometric definitions for body measurement; EN 13402-1. From \
-        memory, but for the waist: a handbook of body measuring repeats it.",
+        memory, but for chest, bust, neck and waist, which were read in pages that repeat the standards.",
     kind: Kind::Memory,
 };
 
