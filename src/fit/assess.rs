@@ -213,9 +213,12 @@ struct Borders([f64; 4]);
 impl Borders {
     fn new(line: &Line, cut: &Cut, body: f64, give: f64) -> Option<Borders> {
         let ease = wanted(line, cut, give)?;
-        let (low, high) = (ease.low.min(ease.high), ease.high.max(ease.low));
+        let least = floor(line, body, give);
+        // Tables count in centimetres for bodies of a middling size: on a small one the cloth gives out sooner, whatever the cut is meant to be.
+        let low = ease.low.max(least);
+        let high = ease.high.max(low);
         let fails = line.fails_over_cm.map_or(f64::INFINITY, |over| high + over.max(0.0));
-        Some(Borders([floor(line, body, give).min(low), low, high, fails]))
+        Some(Borders([least, low, high, fails]))
     }
 
     /// As they lie for the ease of today, when the garment will have so much more cloth.
