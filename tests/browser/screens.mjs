@@ -400,7 +400,7 @@ export const SCREENS = [
       await row.getByText(/^yours/).waitFor();
       await page.getByRole("button", { name: "Close this message" }).click();
       await main(page).getByRole("searchbox").fill("trims");
-      const thread = main(page).locator("li.rate").filter({ hasText: "Thread" });
+      const thread = main(page).locator("li.rate").filter({ hasText: "Thread, a pair of jeans" });
       await thread.getByRole("button", { name: /^Change / }).click();
       await thread.getByLabel("High").fill("dear");
       await thread.getByRole("button", { name: "Use these" }).click();
