@@ -80,7 +80,7 @@ pub fn Start(props: &Props) -> Html {
                         let onchange = { let family = family.clone(); Callback::from(move |_: Event| family.set(kind)) };
                         let chosen = family.key == kind.key;
                         html! {
-                            <label key={kind.key} class="answer family" data-chosen={chosen.to_string()}>
+                            <label key={kind.key} class="answer" data-chosen={chosen.to_string()}>
                                 <input type="radio" name="family" value={kind.key} checked={chosen} {onchange} />
                                 <Drawn picture={kind.drawn} />
                                 <span class="answer-words"><b>{ kind.name }</b><small>{ format!("{} {} checks.", kind.covers, kind.checks.len()) }</small></span>
