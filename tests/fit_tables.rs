@@ -6,39 +6,24 @@ mod read;
 
 use std::collections::HashSet;
 
-use garment_assay::catalog::{FAMILIES, FitTable, SOURCES, jeans::JEANS};
+use garment_assay::catalog::{FAMILIES, FitTable, SOURCES, jeans::JEANS, tailored_jacket::TAILORED_JACKET};
 use garment_assay::fit::{Alteration, Between, Cost, Cure, Cut, EaseRow, Line, Reach, Room, floor, nominal, sources, wanted};
 use garment_assay::source::{Kind, Source};
-
-/// The table of tailored jackets is held here before its family lists it: the same file, compiled into this test.
-#[path = "."]
-mod catalog {
-    pub mod fit_table {
-        pub use garment_assay::catalog::{FitTable, Move, Sign};
-    }
-    #[path = "../src/catalog/tailored_jacket_fit.rs"]
-    mod tailored_jacket_fit;
-    /// The table.
-    pub fn tailored_jacket() -> &'static FitTable {
-        &tailored_jacket_fit::FIT
-    }
-    use fit_table::FitTable;
-}
-use garment_assay::fit;
-
-/// Points of measure that the family of tailored jackets has.
-const JACKET_POINTS: [&str; 8] = ["chest", "waist", "hem", "shoulders", "back-length", "sleeve", "biceps", "cuff"];
 
 fn jeans() -> &'static FitTable {
     JEANS.fit.expect("jeans have a fit table")
 }
 
+fn jacket() -> &'static FitTable {
+    TAILORED_JACKET.fit.expect("jackets have a fit table")
+}
+
 /// Every table with its name and the points of measure of its family.
 fn tables() -> Vec<(&'static str, &'static FitTable, Vec<&'static str>)> {
-    let listed = FAMILIES
+    FAMILIES
         .iter()
-        .filter_map(|family| Some((family.key, family.fit?, family.points.iter().map(|point| point.key).collect::<Vec<_>>())));
-    listed.chain([("tailored-jacket", catalog::tailored_jacket(), JACKET_POINTS.to_vec())]).collect()
+        .filter_map(|family| Some((family.key, family.fit?, family.points.iter().map(|point| point.key).collect::<Vec<_>>())))
+        .collect()
 }
 
 fn line(table: &'static FitTable, point: &str) -> &'static Line {
@@ -352,7 +337,7 @@ fn the_handbooks_centimetres_are_the_costume_texts_inches() {
 /// A tailor's draft of 1954 for a chest of 100 cm has 12 cm of ease at the chest and 9.5 at the waist (read on a web page that quotes it).
 #[test]
 fn a_drafted_jacket_is_a_regular_one() {
-    let table = catalog::tailored_jacket();
+    let table = jacket();
     for (point, drafted) in [("chest", 12.0), ("waist", 9.5)] {
         let ease = wanted(line(table, point), cut(table, "regular"), 4.0).unwrap();
         assert!(ease.low <= drafted && drafted <= ease.high, "{point}: {ease:?}");
@@ -395,7 +380,7 @@ const CURES: [(&str, &[&str]); 7] = [
 #[test]
 fn every_drag_line_has_its_sign_and_its_cure() {
     let rows = read::fields(include_str!("vectors/handbook_fit_drag_lines.csv"));
-    for (garment, table) in [("trousers", jeans()), ("jacket", catalog::tailored_jacket())] {
+    for (garment, table) in [("trousers", jeans()), ("jacket", jacket())] {
         let of: Vec<_> = rows.iter().filter(|row| row[0] == garment).collect();
         assert_eq!(of.len(), table.signs.len(), "{garment}");
         for row in of {
@@ -490,7 +475,7 @@ fn sizes_lie_as_far_apart_as_the_handbook_says() {
     let step = |garment: &str, point: &str| -> f64 {
         rows.iter().find(|row| row[0] == garment && row[1] == point).map(|row| row[2].parse().unwrap()).expect("a row")
     };
-    let jacket = catalog::tailored_jacket();
+    let jacket = jacket();
     assert_eq!(line(jeans(), "waist").step_cm, step("jeans numeric waist", "waist"));
     assert_eq!(line(jeans(), "hip").step_cm, step("jeans numeric waist", "hip"));
     assert_eq!(line(jeans(), "thigh").step_cm, step("jeans", "thigh"));
@@ -511,5 +496,5 @@ fn moves_fail_where_the_handbook_says() {
     let of = |table: &'static FitTable, key: &str| *table.moves.iter().find(|one| one.key == key).expect("a move");
     assert!(of(jeans(), "squat").looks[2].contains("more than 3 cm"));
     assert!(of(jeans(), "high-step").how.contains("45 cm"));
-    assert!(of(catalog::tailored_jacket(), "reach-forward").looks[2].contains("more than 4 cm"));
+    assert!(of(jacket(), "reach-forward").looks[2].contains("more than 4 cm"));
 }

@@ -92,7 +92,8 @@ const NOTEBOOK: [(&str, &[&str]); 7] = [
 ];
 
 /// Words that are a check's key in the catalog and something else where they stand: file, word, what it is there.
-const OTHERWISE: [(&str, &str, &str); 4] = [
+const OTHERWISE: [(&str, &str, &str); 5] = [
+    ("notebook/fitting.rs", "cloth", "what the cloth is before the first wash, as it is stored"),
     ("app/route.rs", "details", "the page on which a garment is named, in the address"),
     ("photo_worker.rs", "canvas", "where the browser draws a picture"),
     ("pictures/browser/reader.rs", "canvas", "where the browser draws a picture"),

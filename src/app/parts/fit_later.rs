@@ -143,8 +143,12 @@ pub fn Later(props: &Props) -> Html {
     html! {
         <section class="card">
             <h2>{ "After washing and wearing" }</h2>
-            { wash(props) }
-            if let Some(why) = fit_words::wash(report.wash) {
+            if props.table.cloths.is_empty() {
+                <p>{ "Pieces of this kind are cleaned, not washed, and nobody has published what cleaning and wearing change: only today is judged." }</p>
+            } else {
+                { wash(props) }
+            }
+            if let Some(why) = fit_words::wash(report.wash).filter(|_| !props.table.cloths.is_empty()) {
                 <p class="hint">{ why }</p>
             }
             if report.wash == WashKnown::Yes && rows.is_empty() {

@@ -3,6 +3,7 @@
 mod bill;
 mod cloth;
 mod details;
+mod fit;
 mod front;
 mod inside;
 mod points;
@@ -42,7 +43,7 @@ pub static TAILORED_JACKET: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
-    fit: None,
+    fit: Some(&fit::FIT),
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,

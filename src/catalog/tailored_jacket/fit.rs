@@ -1,12 +1,12 @@
 //! The tailored jacket, the fit: cuts, where cloth and body are compared, what a tailor can do, moves and lines in the mirror.
 
-use super::fit_table::{FitTable, Move, Sign};
+use crate::catalog::{FitTable, Move, Sign};
 use crate::fit::{
     ARM, Against, Allowance, Along, Alteration, BUST, Between, CHEST, Cost, Cure, Cut, EaseRow, LabelSystem, Lies, Line, Room,
     SHOULDERS, UPPER_ARM, WAIST, Way, sources,
 };
 
-pub(in crate::catalog) static FIT: FitTable = FitTable {
+pub(super) static FIT: FitTable = FitTable {
     cuts: &[&REGULAR, &SLIM, &OVER_A_SWEATER],
     lines: &[&AT_CHEST, &AT_WAIST, &AT_SHOULDERS, &ALONG_SLEEVE, &AT_UPPER_SLEEVE],
     // Wool on canvas is cleaned, not washed, and no table of what cleaning does was at hand: nothing is said of later.
