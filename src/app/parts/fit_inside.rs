@@ -90,18 +90,17 @@ pub fn Inside(props: &Props) -> Html {
         })
         .collect();
     html! {
-        <section class="card">
-            <h2>{ "What a tailor can do" }</h2>
+        <>
             <p class="hint">{ "Turn it inside out and lay a ruler on what was left for later. Cloth left inside says that the maker thought of it." }</p>
             { for table.allowances.iter().map(|allowance| found(garment, allowance, *system, act)) }
             if jobs.is_empty() && short.is_empty() {
-                <p>{ "Nothing that was measured needs a tailor." }</p>
+                <p>{ if report.rows.iter().any(|row| row.fit.is_ok()) { "Nothing that was measured needs a tailor." } else { "What the tape finds amiss stands here with what mends it. What the mirror shows says its own cure." } }</p>
             }
             if !jobs.is_empty() {
                 <ul class="fit-jobs">{ for jobs.iter().map(|(alteration, place)| job(alteration, place)) }</ul>
             }
             { for short.into_iter().map(|sentence| html! { <p key={sentence.clone()}>{ sentence }</p> }) }
             <p class="caution"><Icon shape={Shape::Care} /><span>{ "Prices differ from place to place: ask before you buy with an alteration in mind." }</span></p>
-        </section>
+        </>
     }
 }
