@@ -8,6 +8,7 @@ use garment_assay::garment::{Act, FitAct, FitReport, Garment, Spoken, fit};
 use garment_assay::quantity::System;
 use yew::prelude::*;
 
+use crate::app::browser::clock;
 use crate::app::fit_words;
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
@@ -77,7 +78,9 @@ fn choice<T: Copy + PartialEq + 'static>(
 }
 
 /// Who it is for.
-fn who(garment: &Rc<Garment>, people: &[Rc<Person>], act: &Callback<FitAct>) -> Html {
+fn who(garment: &Rc<Garment>, people: &[Rc<Person>], act: &Callback<FitAct>, send: &Callback<Message>) -> Html {
+    // Whoever is added here is chosen here, and their measures are asked for at once.
+    let add = send.reform(|_: MouseEvent| Message::Person(Box::new(Person::new(clock::new_person_id(), ""))));
     let chosen = wearer(garment, people);
     let gone = garment.fitting().who().is_some() && chosen.is_none();
     html! {
@@ -104,9 +107,9 @@ fn who(garment: &Rc<Garment>, people: &[Rc<Person>], act: &Callback<FitAct>) -> 
             }
             <p class="fit-links">
                 if let Some(person) = chosen {
-                    <a class="onward" href={Route::Person(person.id().clone(), Some(garment.id().clone())).href()}>{ "Measures" }</a>
+                    <a href={Route::Person(person.id().clone(), Some(garment.id().clone())).href()}>{ "Measures" }</a>
                 }
-                <a class="onward" href={Route::People.href()}>{ if people.is_empty() { "Add a person" } else { "People" } }</a>
+                <button type="button" class={if people.is_empty() { "second" } else { "ghost" }} onclick={add}>{ "Add a person" }</button>
             </p>
         </section>
     }
@@ -184,7 +187,7 @@ pub fn FittingPage(props: &Props) -> Html {
                 }
                 <p class="unseen" aria-live="polite">{ format!("{lead}, {rest}.") }</p>
             </div>
-            { who(garment, people, &note) }
+            { who(garment, people, &note, send) }
             { cut(garment, table, &report, &note) }
             <TapeRows garment={garment.clone()} report={report.clone()} system={*system} act={act} />
             <Later garment={garment.clone()} {table} report={report.clone()} system={*system} act={note.clone()} />

@@ -160,16 +160,16 @@ pub fn Later(props: &Props) -> Html {
                         <li key={row.point.key}>
                             <h3>{ row.point.name }</h3>
                             <FitScale fit={(*fit).clone()} later=true />
-                            <dl class="figures">
+                            <dl class="fit-times">
                                 { for [Time::Now, Time::Washed, Time::Worn].into_iter().filter_map(|time| Some((time, fit.at(time)?))).map(|(time, moment)| html! {
-                                    <div key={fit_words::when(time)}><dt>{ fit_words::when(time) }</dt><dd>{ fit_words::range(&moment.size, system) }<small>{ format!(" {}", moment.sits().words(fit.line.lies)) }</small></dd></div>
+                                    <div key={fit_words::when(time)}><dt>{ fit_words::when(time) }</dt><dd><b>{ fit_words::range(&moment.size, system) }</b>{ " " }<small>{ moment.sits().words(fit.line.lies) }</small></dd></div>
                                 }) }
                             </dl>
                         </li>
                     }) }
                 </ul>
                 <p class="fit-size"><b>{ fit_words::size(report.size) }</b></p>
-                <p class="hint">{ "Four times of five it ends between these two. Nobody can tell the number beforehand." }</p>
+                <p class="hint">{ "Blue is later: first washed, below it washed and worn for a day. Four times of five it ends between the two numbers; nobody can tell the number beforehand." }</p>
             }
             { label(props) }
         </section>

@@ -72,7 +72,7 @@ pub fn TapeRows(props: &Props) -> Html {
     html! {
         <section class="card fit-tape">
             <h2>{ "What the tape says" }</h2>
-            <p class="hint">{ "Lay it flat, fastened, without pulling. Type flat widths as you read them; they are doubled here. Leave out what you cannot measure." }</p>
+            <p class="hint">{ "Lay it flat, fastened, without pulling. Type flat widths as you read them; they are doubled here. Leave out what you cannot measure. On each strip yellow is the room that the cut is meant to have, grey is too little or far too much, and the dashes are where this one lies; at the dotted line cloth is as large as the body." }</p>
             <ul class="fit-rows">
                 { for report.rows.iter().map(|row| {
                     let picture = pictures.iter().find(|(key, _)| *key == row.point.key).map(|(_, picture)| *picture);
@@ -87,7 +87,7 @@ pub fn TapeRows(props: &Props) -> Html {
                     }
                 }) }
             </ul>
-            <p><a class="onward" href={Route::TapeSheet(garment.id().clone()).href()}>{ "Tape sheet: read again, other places" }</a></p>
+            <p><a href={Route::TapeSheet(garment.id().clone()).href()}>{ "Tape sheet: read again, other places" }</a></p>
         </section>
     }
 }
