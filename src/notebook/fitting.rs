@@ -175,7 +175,7 @@ fn keyed(table: &FitTable, field: &str, key: &str, value: &Value) -> Option<FitA
 mod tests {
     use super::*;
     use crate::catalog::sources::SOURCES;
-    use crate::catalog::{Family, Move, Sign};
+    use crate::catalog::{FAMILIES, Family, Move, Sign};
     use crate::fit::{Allowance, Cure, Cut};
     use crate::garment::Id;
     use crate::measure::{ChangeRange, ClothBeforeWash};
@@ -205,6 +205,8 @@ mod tests {
         looks: ["", "", ""],
         cause: "",
         cure: Cure::None,
+        needs: None,
+        tries: &[],
         weight: 0.5,
         caution: None,
         drawn: None,
@@ -216,6 +218,7 @@ mod tests {
         looks: "",
         cause: "",
         cure: Cure::None,
+        needs: None,
         mend: "",
         weight: 0.5,
         drawn: None,
@@ -234,8 +237,19 @@ mod tests {
         labels: &[LabelSystem::WaistInches],
     };
     static FAMILY: Family = Family { fit: Some(&TABLE), ..PLAIN };
-    const PLAIN: Family =
-        Family { key: "tests", name: "Tests", covers: "", checks: &[], points: &[], bill: None, fit: None, cautions: &[] };
+    const PLAIN: Family = Family {
+        key: "tests",
+        name: "Tests",
+        example: "",
+        drawn: FAMILIES[0].drawn,
+        covers: "",
+        checks: &[],
+        points: &[],
+        drawn_points: &[],
+        bill: None,
+        fit: None,
+        cautions: &[],
+    };
     static WITHOUT_A_TABLE: Family = PLAIN;
 
     fn bare() -> Garment {

@@ -209,9 +209,9 @@ pub fn Later(props: &Props) -> Html {
                         <li key={row.point.key}>
                             <h3>{ row.point.name }</h3>
                             <FitScale fit={(*fit).clone()} later=true />
-                            <dl class="figures">
+                            <dl class="fit-times">
                                 { for [Time::Now, Time::Washed, Time::Worn].into_iter().filter_map(|time| Some((time, fit.at(time)?))).map(|(time, moment)| html! {
-                                    <div key={fit_words::when(time)}><dt>{ fit_words::when(time) }</dt><dd>{ fit_words::range(&moment.size, system) }<small>{ format!(" {}", moment.sits().words(fit.line.lies)) }</small></dd></div>
+                                    <div key={fit_words::when(time)}><dt>{ fit_words::when(time) }</dt><dd><b>{ fit_words::range(&moment.size, system) }</b>{ " " }<small>{ moment.sits().words(fit.line.lies) }</small></dd></div>
                                 }) }
                             </dl>
                         </li>

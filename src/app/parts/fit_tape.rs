@@ -143,7 +143,7 @@ pub fn TapeRows(props: &Props) -> Html {
                 }) }
             </ul>
             if report.rows.iter().any(|row| row.fit.is_ok()) {
-                <p class="hint">{ "Ease is cloth minus body. " }{ if stretched { "Below 0 the cloth is stretched or the band sits firm, which some cuts mean it to. " } else { "" } }{ "± is 1 standard deviation; the per cent say how sure the word is." }</p>
+                <p class="hint">{ "Ease is cloth minus body. " }{ if stretched { "Below 0 the cloth is stretched or the band sits firm, which some cuts mean it to. " } else { "" } }{ "In the drawing the pale zone is where this cut is meant to end, and the dashes are where this piece may end. ± is 1 standard deviation; the per cent say how sure the word is." }</p>
             }
             <p><a class="onward" href={Route::TapeSheet(garment.id().clone()).href()}><b>{ "Tape sheet: how to lay it, read again, other places" }</b></a></p>
         </div>
