@@ -54,8 +54,8 @@ pub fn meant(wanted: &Ease, system: System) -> String {
 pub const fn when(time: Time) -> &'static str {
     match time {
         Time::Now => "now",
-        Time::Washed => "after the first washes",
-        Time::Worn => "washed, then a day’s wear",
+        Time::Washed => "washed",
+        Time::Worn => "washed and worn",
     }
 }
 

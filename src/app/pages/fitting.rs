@@ -4,8 +4,8 @@
 use std::rc::Rc;
 
 use garment_assay::catalog::FitTable;
-use garment_assay::fit::Person;
-use garment_assay::garment::{Act, FitAct, FitReport, Garment, Spoken, fit};
+use garment_assay::fit::{Cost, Person};
+use garment_assay::garment::{Act, FitAct, FitReport, Garment, Row, Spoken, fit};
 use garment_assay::quantity::System;
 use yew::prelude::*;
 
@@ -109,14 +109,7 @@ pub fn report(garment: &Garment, people: &[Rc<Person>]) -> Option<FitReport> {
 }
 
 /// How far a part has come, in a few words.
-fn state(
-    part: Part,
-    garment: &Garment,
-    table: &'static FitTable,
-    report: &FitReport,
-    people: &[Rc<Person>],
-    system: System,
-) -> String {
+fn state(part: Part, garment: &Garment, table: &'static FitTable, report: &FitReport, people: &[Rc<Person>]) -> String {
     let fitting = garment.fitting();
     match part {
         Part::Who => match wearer(garment, people) {
@@ -135,7 +128,7 @@ fn state(
             }
         }
         Part::Tape => fit_words::taped(report),
-        Part::Later => fit_later::state(garment, table, system),
+        Part::Later => fit_later::state(garment, table).to_owned(),
         Part::Mirror => {
             let looked = table.moves.iter().filter(|one| fitting.went(one).is_some()).count()
                 + table.signs.iter().filter(|sign| fitting.seen(sign).is_some()).count();
@@ -145,7 +138,8 @@ fn state(
             }
         }
         Part::Inside => {
-            let jobs = report.rows.iter().filter(|row| !row.mend.is_empty()).count();
+            let worth = |row: &&Row| row.mend.iter().any(|job| job.cost < Cost::VeryMuch);
+            let jobs = report.rows.iter().filter(worth).count();
             let found = table.allowances.iter().filter(|one| fitting.allowance(one).is_some()).count();
             match (jobs, found) {
                 (0, 0) => "not looked inside yet".to_owned(),
@@ -162,7 +156,7 @@ fn cut(garment: &Rc<Garment>, table: &'static FitTable, report: &FitReport, act:
     let (give, spread) = report.give;
     html! {
         <>
-            <fieldset class="chips">
+            <fieldset class="chips chips-down">
                 <legend>{ "How it is meant to lie" }</legend>
                 { for table.cuts.iter().map(|cut| {
                     let is = report.cut == *cut;
@@ -276,7 +270,7 @@ pub fn FittingPage(props: &Props) -> Html {
                 let is_open = open.contains(&part);
                 let onward = part.after().map_or_else(Callback::noop, |next| go_to(next, Some(part)));
                 html! {
-                    <FitPart key={part.id()} id={part.id()} title={part.name()} state={state(part, garment, table, &report, people, *system)} open={is_open}
+                    <FitPart key={part.id()} id={part.id()} title={part.name()} state={state(part, garment, table, &report, people)} open={is_open}
                         sought={if sought.0 == part { sought.1 } else { 0 }} toggle={toggle(part)} next={part.after().map(|next| AttrValue::from(next.name()))} {onward}>
                         { if is_open { inner(part) } else { Html::default() } }
                     </FitPart>

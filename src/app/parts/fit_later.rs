@@ -3,8 +3,9 @@
 use std::rc::Rc;
 
 use garment_assay::catalog::FitTable;
+use garment_assay::check::Check;
 use garment_assay::fit::{BodyMeasure, LabelSystem, Span, Time, nominal};
-use garment_assay::garment::{Answer, FitAct, FitReport, Garment, LabelSize, USUAL_WASH, WashKnown};
+use garment_assay::garment::{Answer, FitAct, FitReport, Garment, LabelSize, Standing, USUAL_WASH, WashKnown};
 use garment_assay::measure::{Drying, Warmth};
 use garment_assay::quantity::System;
 use web_sys::HtmlSelectElement;
@@ -38,18 +39,13 @@ const WARMTHS: [(Warmth, &str, [&str; 2]); 3] = [
 const DRYINGS: [(Drying, &str, &str); 2] =
     [(Drying::Line, "line", "on a line or flat"), (Drying::Tumble, "tumble", "in a tumble dryer")];
 
-/// What is taken of cloth and wash, in a few words.
-pub fn state(garment: &Garment, table: &FitTable, system: System) -> String {
-    let Some(cloth) = garment.fitting().cloth() else {
-        return if table.cloths.is_empty() { "not judged".to_owned() } else { "the cloth is not said yet".to_owned() };
-    };
-    let (warmth, drying) = garment.fitting().wash().unwrap_or(USUAL_WASH);
-    let heat = WARMTHS
-        .iter()
-        .find(|(other, ..)| *other == warmth)
-        .map_or("", |(.., words)| words[usize::from(system == System::Imperial)]);
-    let dry = DRYINGS.iter().find(|(other, ..)| *other == drying).map_or("", |(.., words)| words);
-    format!("{}: {heat}, {dry}", cloth.name)
+/// What the cloth is taken to be, in a few words.
+pub fn state(garment: &Garment, table: &FitTable) -> &'static str {
+    match garment.fitting().cloth() {
+        Some(cloth) => cloth.name,
+        None if table.cloths.is_empty() => "not judged",
+        None => "the cloth is not said yet",
+    }
 }
 
 fn chosen(event: &Event) -> String {
@@ -107,7 +103,9 @@ fn wash(props: &Props) -> Html {
 fn growth(props: &Props) -> Html {
     let Props { garment, table, report, .. } = props;
     let matters = report.wash == WashKnown::Yes && table.lines.iter().any(|line| line.grows);
-    let Some(check) = table.growth.filter(|_| matters) else { return Html::default() };
+    // Rigid cloth is not asked how far a pull lengthens it.
+    let open = |check: &&'static Check| garment.standing(check) != Standing::Closed;
+    let Some(check) = table.growth.filter(|_| matters).filter(open) else { return Html::default() };
     let known = matches!(garment.answer(check), Some(Answer::Judged { .. } | Answer::Measured(_)));
     let way = Route::Check(garment.id().clone(), check.key.to_owned()).href();
     html! {
@@ -217,7 +215,7 @@ pub fn Later(props: &Props) -> Html {
                         </li>
                     }) }
                 </ul>
-                <p class="hint">{ "Four times of five it ends between the two numbers. Nobody can tell it beforehand." }</p>
+                <p class="hint">{ "Washed: after the first washes, dry and not worn. Worn: a day later. Four times of five it ends between the two numbers; nobody can tell more beforehand." }</p>
             }
             { growth(props) }
             if report.rows.iter().any(|row| row.fit.is_ok()) {

@@ -105,6 +105,7 @@ pub fn FitScale(props: &Props) -> Html {
                         <path class="fit-cloth" d={format!("{}H{}V{y}z", torn(y), ends[1])} />
                         <path class="fit-ticks" d={along.ticks(body + moment.ease.middle, y)} />
                         <text class="fit-name" x="10" y={(y + STRIP - 3.0).to_string()}>{ name(*time) }</text>
+                        <path class="fit-bed" d={format!("M{} {middle}H{}", ends[0], ends[2])} />
                         <path class="fit-range" d={format!("M{} {middle}H{}", ends[0], ends[2])} />
                         <circle class="fit-middle" cx={ends[1].to_string()} cy={middle.to_string()} r="4" />
                     </g>
