@@ -97,7 +97,18 @@ fn person_named(name: &'static str) -> impl Strategy<Value = Person> {
     })
 }
 
+/// Keys that stand in people's pages. Add; never change or remove one.
+const RELEASED: [&str; 13] =
+    ["height", "neck", "shoulders", "chest", "bust", "waist", "band", "hip", "thigh", "inside-leg", "arm", "upper-arm", "back"];
+
 // Writing and reading.
+
+#[test]
+fn every_released_key_of_a_measure_is_still_read() {
+    let known: Vec<&str> = BODY_MEASURES.iter().map(|measure| measure.key).collect();
+    assert_eq!(known.iter().collect::<BTreeSet<_>>(), RELEASED.iter().collect());
+    assert_eq!(known.len(), RELEASED.len(), "no key twice");
+}
 
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(200))]

@@ -297,13 +297,13 @@ impl Component for App {
                 <FittingPage key={id.as_str()} garment={garment.clone()} people={model.people.clone()} {system}
                     can_take_back={model.can_take_back(id)} send={send.clone()} />
             },
-            (Route::People, _) => html! { <PeoplePage people={model.people.clone()} send={send.clone()} /> },
             (Route::Person(id, _), _) if person.is_some() => match person {
                 Some(person) => html! {
                     <PersonPage key={id.as_str()} person={person.clone()} garment={shown.cloned()} {system} send={send.clone()} />
                 },
                 None => Html::default(),
             },
+            (Route::People | Route::Person(..), _) => html! { <PeoplePage people={model.people.clone()} send={send.clone()} /> },
             (Route::Start, _) => {
                 html! { <Start garments={model.garments.clone()} currency={model.settings.currency} send={send.clone()} /> }
             }
