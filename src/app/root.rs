@@ -6,6 +6,7 @@ use std::rc::Rc;
 
 use garment_assay::catalog::Family;
 use garment_assay::catalog::bench::LOOKS;
+use garment_assay::catalog::on_body::BODY_PICTURES;
 use garment_assay::check::Check;
 use garment_assay::fit::PersonId;
 use garment_assay::garment::{Act, Answer, Garment, Id, Readings};
@@ -299,7 +300,7 @@ impl Component for App {
             },
             (Route::Person(id, _), _) if person.is_some() => match person {
                 Some(person) => html! {
-                    <PersonPage key={id.as_str()} person={person.clone()} garment={shown.cloned()} {system} send={send.clone()} />
+                    <PersonPage key={id.as_str()} person={person.clone()} garment={shown.cloned()} {system} pictures={&BODY_PICTURES[..]} send={send.clone()} />
                 },
                 None => Html::default(),
             },

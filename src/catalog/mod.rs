@@ -6,6 +6,7 @@ mod drawer;
 mod family;
 mod fit_table;
 pub mod jeans;
+pub mod on_body;
 mod rates;
 mod shared;
 pub mod sources;

@@ -6,8 +6,10 @@ use garment_assay::catalog::FitTable;
 use garment_assay::fit::{Allowance, Alteration, Way};
 use garment_assay::garment::{FitAct, FitReport, Garment};
 use garment_assay::quantity::{Decimal, System, Unit, read, written_exactly};
+use garment_assay::specimen::{LeftInside, Picture};
 use yew::prelude::*;
 
+use super::drawn::Drawn;
 use super::icon::{Icon, Shape};
 use super::typed::Typed;
 use crate::app::fit_words;
@@ -51,8 +53,12 @@ fn found(garment: &Garment, allowance: &'static Allowance, system: System, act: 
             }
         })
     };
+    let picture = LeftInside::ALL.into_iter().find(|inside| inside.key() == allowance.key).map(Picture::LeftInside);
     html! {
-        <Typed key={allowance.key} id={format!("inside-{}", allowance.key)} label={format!("{}, {}", allowance.name, unit.symbol())} hint={allowance.how} {kept} {write} />
+        <div key={allowance.key} class="fit-entry fit-found">
+            if let Some(picture) = picture { <Drawn {picture} /> }
+            <Typed id={format!("inside-{}", allowance.key)} label={format!("{}, {}", allowance.name, unit.symbol())} hint={allowance.how} {kept} {write} />
+        </div>
     }
 }
 
