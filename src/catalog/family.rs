@@ -5,7 +5,7 @@ use crate::cost::Bill;
 use crate::measure::PointOfMeasure;
 use crate::specimen::Picture;
 
-use super::{jeans, tailored_jacket};
+use super::{jeans, tailored_jacket, woven_shirt};
 
 /// A kind of garment with its own checks.
 #[derive(Debug, PartialEq)]
@@ -33,4 +33,4 @@ pub struct Family {
 }
 
 /// Every family.
-pub static FAMILIES: [&Family; 2] = [&jeans::JEANS, &tailored_jacket::TAILORED_JACKET];
+pub static FAMILIES: [&Family; 3] = [&jeans::JEANS, &woven_shirt::WOVEN_SHIRT, &tailored_jacket::TAILORED_JACKET];

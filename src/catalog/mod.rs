@@ -9,6 +9,7 @@ mod rates;
 mod shared;
 pub mod sources;
 pub mod tailored_jacket;
+pub mod woven_shirt;
 
 pub use drawer::{Drawer, DrawnLook, DrawnScale, Tool};
 pub use family::{FAMILIES, Family};
