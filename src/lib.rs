@@ -6,6 +6,7 @@
 pub mod catalog;
 pub mod check;
 pub mod cost;
+pub mod fit;
 pub mod garment;
 pub mod grading;
 pub mod measure;

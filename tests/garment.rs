@@ -70,6 +70,7 @@ static CHAIN: Family = Family {
     points: &[],
     drawn_points: &[],
     bill: None,
+    fit: None,
     cautions: &[],
 };
 static FIRST: Check = Check { key: "first", ..FOREIGN_SHAPE };

@@ -11,14 +11,19 @@ use garment_assay::catalog::FAMILIES;
 /// A room of the library, the rooms it may use, and why it needs those that are not plain.
 ///
 /// A permission that nobody uses is taken away again: the test fails on it.
-const ROOMS: [(&str, &[&str], &str); 12] = [
+const ROOMS: [(&str, &[&str], &str); 13] = [
     ("quantity", &[], "Values with units and their spread: the ground floor."),
     ("trade", &[], "Nouns only."),
     ("source", &[], "The bibliography."),
     ("specimen", &[], "Pictures drawn from a seed; which answer shows which picture is for the catalog to say."),
     ("measure", &["quantity", "source"], "Readings in, estimates out; an instrument names what its formula leans on."),
-    ("cost", &["source", "trade"], "Bill, rates and build-up; every rate names its source, a market its currency."),
-    ("grading", &["trade"], "Belief about bands; stages decide what a check costs in time."),
+    ("cost", &["quantity", "source", "trade"], "Bill, rates and build-up; every rate names its source, a market its currency."),
+    (
+        "fit",
+        &["quantity", "source"],
+        "Cloth against body, now and after washing; what is compared is handed in, so it knows no instrument.",
+    ),
+    ("grading", &["quantity", "trade"], "Belief about bands; stages decide what a check costs in time."),
     (
         "check",
         &["grading", "measure", "quantity", "source", "specimen", "trade"],
@@ -26,12 +31,12 @@ const ROOMS: [(&str, &[&str], &str); 12] = [
     ),
     (
         "catalog",
-        &["check", "cost", "grading", "measure", "source", "specimen", "trade"],
+        &["check", "cost", "fit", "grading", "measure", "source", "specimen", "trade"],
         "Data: curves, instruments, pictures, sources by name.",
     ),
     (
         "garment",
-        &["catalog", "check", "cost", "grading", "measure", "quantity", "trade"],
+        &["catalog", "check", "cost", "fit", "grading", "measure", "quantity", "trade"],
         "A record belongs to a family; readings are kept in their units; what follows is worked out by the engines.",
     ),
     (

@@ -5,6 +5,7 @@ use crate::cost::Bill;
 use crate::measure::PointOfMeasure;
 use crate::specimen::Picture;
 
+use super::fit_table::FitTable;
 use super::{jeans, tailored_jacket, woven_shirt};
 
 /// A kind of garment with its own checks.
@@ -28,6 +29,8 @@ pub struct Family {
     pub drawn_points: &'static [(&'static str, Picture)],
     /// What goes into a piece, and what that costs; none while nobody has written it.
     pub bill: Option<&'static Bill>,
+    /// How its fit is judged; none while nobody has written it.
+    pub fit: Option<&'static FitTable>,
     /// Cautions that hold for the family as a whole.
     pub cautions: &'static [&'static str],
 }

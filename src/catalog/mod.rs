@@ -4,6 +4,7 @@ pub mod bench;
 pub mod cautions;
 mod drawer;
 mod family;
+mod fit_table;
 pub mod jeans;
 mod rates;
 mod shared;
@@ -13,4 +14,5 @@ pub mod woven_shirt;
 
 pub use drawer::{Drawer, DrawnLook, DrawnScale, Tool};
 pub use family::{FAMILIES, Family};
+pub use fit_table::{FitTable, Move, Sign};
 pub use sources::SOURCES;

@@ -1,6 +1,7 @@
 //! How often a garment will be worn, and what one wearing costs: ranges only, since habits decide more than the make.
 
-use super::range::{LogNormal, Range, TENTH, area_above};
+use super::range::{LogNormal, Range, TENTH};
+use crate::quantity::normal::area_above;
 
 /// How far the logarithm of the wearings grows with one step of quality (the width of a middle band). Judgement: one step is worth about
 /// 16 per cent, 3 to 31 by its spread. It explains about a twentieth of what differs between garments, small on purpose: in a survey of

@@ -3,6 +3,8 @@
 mod appraisal;
 mod deal;
 mod errand;
+mod fit;
+mod fitting;
 mod guess;
 mod price;
 mod rates;
@@ -12,6 +14,8 @@ mod walk;
 pub use appraisal::{Appraisal, Appraiser, Moved, Standing};
 pub use deal::Deal;
 pub use errand::Errand;
+pub use fit::{FitReport, Missing, Row, Spoken, USUAL_WASH, WashKnown, fit};
+pub use fitting::{FitAct, Fitting, LabelSize};
 pub use guess::{Guess, Shown};
 pub use price::{price, wears};
 pub use rates::{RateGroup, every_rate, rates_in};

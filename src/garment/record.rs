@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::deal::Deal;
+use super::fitting::{FitAct, Fitting};
 use super::guess::Guess;
 use crate::catalog::Family;
 use crate::check::{Check, Level};
@@ -142,6 +143,7 @@ pub struct Garment {
     shop: Option<Channel>,
     name: Option<Name>,
     deal: Deal,
+    fitting: Fitting,
     entries: Vec<Entry>,
     notes: BTreeMap<&'static str, String>,
     taped: BTreeMap<&'static str, Taped>,
@@ -177,6 +179,8 @@ pub enum Act {
     Name(Option<Name>),
     /// Notes what a person means to do with it: wear it so often, ask so much for it, order so many.
     Deal(Deal),
+    /// Notes something in the fitting room.
+    Fit(FitAct),
     /// Writes the note on the garment.
     Note(String),
 }
@@ -200,6 +204,7 @@ impl Garment {
             shop: None,
             name: None,
             deal: Deal::default(),
+            fitting: Fitting::default(),
             entries: Vec::new(),
             notes: BTreeMap::new(),
             taped: BTreeMap::new(),
@@ -284,6 +289,11 @@ impl Garment {
         &self.deal
     }
 
+    /// What was noted in the fitting room.
+    pub fn fitting(&self) -> &Fitting {
+        &self.fitting
+    }
+
     /// Answers in the order in which the checks were first answered; one put off stands where it was last put off or taken up.
     pub fn entries(&self) -> &[Entry] {
         &self.entries
@@ -356,6 +366,7 @@ impl Garment {
             Act::CheckNote(check, _) => self.family.checks.contains(check),
             Act::Measure(point, _) => self.family.points.iter().any(|known| std::ptr::eq(known, *point)),
             Act::Guess(_) => self.ticket_in_view().is_none(),
+            Act::Fit(act) => self.family.fit.is_some_and(|table| Fitting::takes(table, act)),
             Act::Reference(_) | Act::Shop(_) | Act::Name(_) | Act::Deal(_) => true,
             Act::Clear(_) | Act::Label(_) | Act::Place(_) | Act::Ticket(_) | Act::Note(_) => true,
         }
@@ -407,6 +418,7 @@ impl Garment {
             Act::Shop(shop) => next.shop = shop,
             Act::Name(name) => next.name = name,
             Act::Deal(deal) => next.deal = deal,
+            Act::Fit(act) => next.fitting = next.fitting.after(act),
         }
         next
     }
@@ -432,6 +444,7 @@ impl Garment {
             Act::Shop(_) => Act::Shop(self.shop),
             Act::Name(_) => Act::Name(self.name),
             Act::Deal(_) => Act::Deal(self.deal),
+            Act::Fit(act) => Act::Fit(self.fitting.undoing(act)),
         }
     }
 }

@@ -1,8 +1,7 @@
 //! How likely each answer to a check is, given how well a garment is made.
 
+use crate::quantity::normal;
 use crate::trade::Aspect;
-
-use super::normal;
 
 /// Standard deviation of the error that one person, reading one garment in one light, carries into all checks. Judgement.
 pub(super) const READING_ERROR: f64 = 0.4;

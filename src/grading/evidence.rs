@@ -1,7 +1,7 @@
 //! What one answer says: how much it speaks for each level, and how carefully it was given.
 
 use super::curve::Curve;
-use super::normal;
+use crate::quantity::normal;
 
 /// How often an answer is a slip that says nothing, whatever the garment. Judgement.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]

@@ -5,7 +5,6 @@ mod choice;
 mod contribution;
 mod curve;
 mod evidence;
-mod normal;
 mod tables;
 
 pub use belief::{Bands, Belief, Reading, Run};

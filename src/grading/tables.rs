@@ -8,11 +8,11 @@ use std::cell::RefCell;
 use std::fmt;
 use std::rc::Rc;
 
+use crate::quantity::normal;
 use crate::trade::Band;
 
 use super::curve::{Curve, Group, READING_ERROR};
 use super::evidence::Evidence;
-use super::normal;
 
 /// Step of the grid, in standard deviations of quality among new garments.
 ///

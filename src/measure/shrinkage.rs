@@ -101,6 +101,8 @@ pub struct ClothBeforeWash {
     pub width: ChangeRange,
     /// Felts without limit when it is machine washed or tumbled.
     pub felts: bool,
+    /// Never washed before: wear eases it more than cloth that was.
+    pub raw: bool,
 }
 
 /// The warmth of a wash.
@@ -141,6 +143,7 @@ pub static CLOTHS_BEFORE_WASH: [ClothBeforeWash; 9] = [
         length: range(-10.0, -7.0),
         width: range(-10.0, -3.0),
         felts: false,
+        raw: true,
     },
     ClothBeforeWash {
         key: "sanforised-raw",
@@ -149,6 +152,7 @@ pub static CLOTHS_BEFORE_WASH: [ClothBeforeWash; 9] = [
         length: range(-3.0, -1.0),
         width: range(-3.0, 0.0),
         felts: false,
+        raw: true,
     },
     ClothBeforeWash {
         key: "one-wash",
@@ -157,6 +161,7 @@ pub static CLOTHS_BEFORE_WASH: [ClothBeforeWash; 9] = [
         length: range(-2.0, 0.0),
         width: range(-2.0, 0.0),
         felts: false,
+        raw: false,
     },
     ClothBeforeWash {
         key: "washed",
@@ -165,6 +170,7 @@ pub static CLOTHS_BEFORE_WASH: [ClothBeforeWash; 9] = [
         length: range(-2.0, 0.0),
         width: range(-2.0, 0.5),
         felts: false,
+        raw: false,
     },
     ClothBeforeWash {
         key: "stretch-unwashed",
@@ -173,6 +179,7 @@ pub static CLOTHS_BEFORE_WASH: [ClothBeforeWash; 9] = [
         length: range(-4.0, -2.0),
         width: range(-16.0, -10.0),
         felts: false,
+        raw: true,
     },
     ClothBeforeWash {
         key: "jersey",
@@ -181,6 +188,7 @@ pub static CLOTHS_BEFORE_WASH: [ClothBeforeWash; 9] = [
         length: range(-7.0, -3.0),
         width: range(-5.0, 0.0),
         felts: false,
+        raw: false,
     },
     ClothBeforeWash {
         key: "cotton-shirt",
@@ -189,6 +197,7 @@ pub static CLOTHS_BEFORE_WASH: [ClothBeforeWash; 9] = [
         length: range(-3.0, -1.0),
         width: range(-2.0, 0.0),
         felts: false,
+        raw: false,
     },
     ClothBeforeWash {
         key: "wool-knit",
@@ -197,6 +206,7 @@ pub static CLOTHS_BEFORE_WASH: [ClothBeforeWash; 9] = [
         length: range(-5.0, -2.0),
         width: range(-5.0, 0.0),
         felts: true,
+        raw: false,
     },
     ClothBeforeWash {
         key: "viscose-linen",
@@ -205,6 +215,7 @@ pub static CLOTHS_BEFORE_WASH: [ClothBeforeWash; 9] = [
         length: range(-6.0, -3.0),
         width: range(-4.0, -1.0),
         felts: false,
+        raw: false,
     },
 ];
 

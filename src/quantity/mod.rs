@@ -2,6 +2,7 @@
 
 pub mod dimension;
 mod estimate;
+pub mod normal;
 mod reading;
 mod unit;
 mod writing;

@@ -3,6 +3,9 @@
 mod bill;
 mod cloth;
 mod finish;
+mod fit;
+mod fit_lines;
+mod fit_mirror;
 mod points;
 mod prices;
 mod seams;
@@ -71,6 +74,7 @@ pub static JEANS: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    fit: Some(&fit::FIT),
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,

@@ -42,6 +42,7 @@ pub static TAILORED_JACKET: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    fit: None,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,

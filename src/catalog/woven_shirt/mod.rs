@@ -43,6 +43,7 @@ pub static WOVEN_SHIRT: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    fit: None,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,

@@ -17,7 +17,7 @@ fn density(x: f64) -> f64 {
 ///
 /// # Source
 /// Abramowitz and Stegun, Handbook of Mathematical Functions, 26.2.11 and 26.2.14 (numbers from memory).
-pub(super) fn area_above(x: f64) -> f64 {
+pub fn area_above(x: f64) -> f64 {
     if x.is_nan() {
         return f64::NAN;
     }
@@ -44,12 +44,12 @@ pub(super) fn area_above(x: f64) -> f64 {
 }
 
 /// Area below `x` under the standard normal density.
-pub(super) fn area_below(x: f64) -> f64 {
+pub fn area_below(x: f64) -> f64 {
     area_above(-x)
 }
 
 /// Area between two points, without loss of digits when both lie far out on one side; 0 when they are out of order.
-pub(super) fn area_between(low: f64, high: f64) -> f64 {
+pub fn area_between(low: f64, high: f64) -> f64 {
     let area = if low > 0.0 { area_above(low) - area_above(high) } else { area_below(high) - area_below(low) };
     area.max(0.0)
 }
@@ -57,7 +57,7 @@ pub(super) fn area_between(low: f64, high: f64) -> f64 {
 /// The point below which this share of the standard normal distribution lies; infinite at 0 and 1, NaN outside.
 ///
 /// Bisection on [`area_above`]: it serves only for deriving thresholds, so it may be slow but must not fail.
-pub(super) fn point_below(share: f64) -> f64 {
+pub fn point_below(share: f64) -> f64 {
     if !(0.0..=1.0).contains(&share) {
         return f64::NAN;
     }

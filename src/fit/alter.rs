@@ -1,0 +1,103 @@
+//! What a tailor can change, by how much, and what that takes.
+
+use crate::source::Source;
+
+/// A place inside a garment where cloth was left for later, measured with a ruler.
+#[derive(Debug, PartialEq)]
+pub struct Allowance {
+    /// Name in storage; never renamed once released.
+    pub key: &'static str,
+    /// The trade's name.
+    pub name: &'static str,
+    /// Where to look and what to measure.
+    pub how: &'static str,
+    /// Most that is believed, in centimetres. Judgement.
+    pub most_cm: f64,
+}
+
+/// About what an alteration involves, cheapest first. Prices differ from town to town: ask first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Cost {
+    /// A few minutes at the machine.
+    Little,
+    /// A usual piece of work.
+    Some,
+    /// Seams are opened and closed over a longer way.
+    Much,
+    /// The garment is taken apart in part: often more than it is worth.
+    VeryMuch,
+}
+
+impl Cost {
+    /// All of them, cheapest first.
+    pub const ALL: [Cost; 4] = [Cost::Little, Cost::Some, Cost::Much, Cost::VeryMuch];
+
+    /// The words on the screen.
+    pub const fn words(self) -> &'static str {
+        match self {
+            Cost::Little => "a small job",
+            Cost::Some => "a usual job",
+            Cost::Much => "a large job",
+            Cost::VeryMuch => "a very large job, seldom worth it",
+        }
+    }
+}
+
+/// Whether cloth is added or taken away.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Way {
+    /// Made larger or longer.
+    Out,
+    /// Made smaller or shorter.
+    In,
+}
+
+/// How far an alteration can go.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Room {
+    /// Up to so much, in centimetres of the whole measure.
+    UpTo(f64),
+    /// As far as the cloth left inside lets it: `times * (found - keep)`, and no further than `most`, all in centimetres. While nobody has
+    /// looked, it is as if there were none.
+    Inside {
+        /// Where the cloth is left.
+        allowance: &'static Allowance,
+        /// What each centimetre left gives to the whole measure: 2 where both sides of a seam have it.
+        times: f64,
+        /// What must stay in the seam.
+        keep: f64,
+        /// No further than this.
+        most: f64,
+    },
+}
+
+impl Room {
+    /// How far it can go, in centimetres of the whole measure, with what was found inside; `found` says it, in centimetres.
+    pub fn centimetres(&self, found: impl Fn(&'static Allowance) -> Option<f64>) -> f64 {
+        match *self {
+            Room::UpTo(most) => most,
+            Room::Inside { allowance, times, keep, most } => {
+                found(allowance).filter(|found| found.is_finite()).map_or(0.0, |found| (times * (found - keep)).clamp(0.0, most))
+            }
+        }
+    }
+}
+
+/// One thing that a tailor can do.
+#[derive(Debug, PartialEq)]
+pub struct Alteration {
+    /// Name on the page and in tests.
+    pub key: &'static str,
+    /// What is done.
+    pub name: &'static str,
+    /// Larger or smaller.
+    pub way: Way,
+    /// How far.
+    pub room: Room,
+    /// About what it involves.
+    pub cost: Cost,
+    /// What to know before: what is lost or seen.
+    pub says: &'static str,
+    /// Where it comes from.
+    pub source: &'static Source,
+}

@@ -1,0 +1,193 @@
+//! What a size on a label means, and how far it can be trusted.
+
+use super::assess::Between;
+use super::body::{BUST, BodyMeasure, CHEST, WAIST};
+use super::sources;
+use crate::source::Source;
+
+/// A way of writing sizes on labels.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum LabelSystem {
+    /// Waist in inches: 32, or W32 L34.
+    WaistInches,
+    /// Letters for chests.
+    LettersByChest,
+    /// Letters for busts.
+    LettersByBust,
+    /// Chest in inches: 40, 40R.
+    ChestInches,
+    /// Half the chest in centimetres: 50.
+    HalfChest,
+    /// A body girth in centimetres, as in the picture of EN 13402.
+    Centimetres,
+}
+
+/// Why a label cannot be read.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum LabelFault {
+    /// No number where one is needed.
+    NoNumber,
+    /// A number that no label of this system bears.
+    OutOfRange,
+    /// Letters that are none of the system.
+    NoLetters,
+}
+
+impl std::fmt::Display for LabelFault {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(match self {
+            LabelFault::NoNumber => "Type the number on the label, like 32.",
+            LabelFault::OutOfRange => "No label of this kind bears such a number. See whether it is counted in another way.",
+            LabelFault::NoLetters => "Type the letters on the label: XS, S, M, L, XL, XXL or 3XL.",
+        })
+    }
+}
+
+/// What a label names.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Nominal {
+    /// The body measure that it speaks of.
+    pub body: &'static BodyMeasure,
+    /// The bodies it is meant for, in centimetres.
+    pub body_cm: Between,
+    /// What the finished garment has been found to measure at that place, in centimetres; none where nobody published it.
+    pub found_cm: Option<Between>,
+    /// Where that comes from.
+    pub source: &'static Source,
+}
+
+const INCH_CM: f64 = 2.54;
+
+/// Chest girths of the letter codes, in centimetres. EN 13402-3, from memory.
+const CHESTS: [(&str, f64, f64); 7] = [
+    ("XS", 78.0, 86.0),
+    ("S", 86.0, 94.0),
+    ("M", 94.0, 102.0),
+    ("L", 102.0, 110.0),
+    ("XL", 110.0, 118.0),
+    ("XXL", 118.0, 129.0),
+    ("3XL", 129.0, 141.0),
+];
+
+/// Bust girths of the letter codes, in centimetres. EN 13402-3, from memory.
+const BUSTS: [(&str, f64, f64); 7] = [
+    ("XS", 74.0, 82.0),
+    ("S", 82.0, 90.0),
+    ("M", 90.0, 98.0),
+    ("L", 98.0, 106.0),
+    ("XL", 106.0, 119.0),
+    ("XXL", 119.0, 131.0),
+    ("3XL", 131.0, 143.0),
+];
+
+impl LabelSystem {
+    /// All of them.
+    pub const ALL: [LabelSystem; 6] = [
+        LabelSystem::WaistInches,
+        LabelSystem::LettersByChest,
+        LabelSystem::LettersByBust,
+        LabelSystem::ChestInches,
+        LabelSystem::HalfChest,
+        LabelSystem::Centimetres,
+    ];
+
+    /// Name in storage; never renamed once released.
+    pub const fn key(self) -> &'static str {
+        match self {
+            LabelSystem::WaistInches => "waist-inches",
+            LabelSystem::LettersByChest => "letters-chest",
+            LabelSystem::LettersByBust => "letters-bust",
+            LabelSystem::ChestInches => "chest-inches",
+            LabelSystem::HalfChest => "half-chest",
+            LabelSystem::Centimetres => "chest-centimetres",
+        }
+    }
+
+    /// The system of that key.
+    pub fn from_key(key: &str) -> Option<LabelSystem> {
+        LabelSystem::ALL.into_iter().find(|system| system.key() == key)
+    }
+
+    /// The words on the screen.
+    pub const fn words(self) -> &'static str {
+        match self {
+            LabelSystem::WaistInches => "waist in inches (32, or W32 L34)",
+            LabelSystem::LettersByChest => "letters, by chest (S, M, L)",
+            LabelSystem::LettersByBust => "letters, by bust (S, M, L)",
+            LabelSystem::ChestInches => "chest in inches (40)",
+            LabelSystem::HalfChest => "half the chest in centimetres (50)",
+            LabelSystem::Centimetres => "chest in centimetres (100)",
+        }
+    }
+
+    /// How far a label of this kind can be trusted.
+    pub const fn trust(self) -> &'static str {
+        match self {
+            LabelSystem::WaistInches => {
+                "Seldom to the inch. Men’s trousers marked 36 in were found to measure 37 to 41 in across seven chains."
+            }
+            LabelSystem::LettersByChest | LabelSystem::LettersByBust => {
+                "The standard gives each letter 8 cm or more, and many makers cut by tables of their own."
+            }
+            LabelSystem::ChestInches | LabelSystem::HalfChest | LabelSystem::Centimetres => {
+                "It names the body that the maker had in mind, not the cloth: ease and cut are the maker’s."
+            }
+        }
+    }
+}
+
+/// The first whole or broken number in a text.
+fn number(text: &str) -> Option<f64> {
+    let start = text.find(|sign: char| sign.is_ascii_digit())?;
+    let digits: String = text[start..]
+        .chars()
+        .take_while(|sign| sign.is_ascii_digit() || matches!(sign, '.' | ','))
+        .map(|sign| if sign == ',' { '.' } else { sign })
+        .collect();
+    digits.trim_end_matches('.').parse().ok()
+}
+
+/// What a label says, in the way of writing that the person names.
+///
+/// # Errors
+/// [`LabelFault`], in words that say what to type.
+///
+/// # Source
+/// Letters: EN 13402-3, from memory. Inches and half chests: common practice. What waists measure: two surveys; handbook, section 9.4.
+pub fn nominal(system: LabelSystem, text: &str) -> Result<Nominal, LabelFault> {
+    let one = |least: f64, most: f64| {
+        let number = number(text).ok_or(LabelFault::NoNumber)?;
+        if (least..=most).contains(&number) { Ok(number) } else { Err(LabelFault::OutOfRange) }
+    };
+    let letters = |table: &[(&str, f64, f64)], body| {
+        let said: String = text.trim().to_uppercase();
+        let said = match said.as_str() {
+            "2XL" => "XXL",
+            "XXXL" => "3XL",
+            other => other,
+        };
+        let (_, low, high) = *table.iter().find(|(code, ..)| *code == said).ok_or(LabelFault::NoLetters)?;
+        Ok(Nominal { body, body_cm: Between { low, high }, found_cm: None, source: &sources::EN_13402_3 })
+    };
+    let girth = |body, low: f64, high: f64| {
+        Ok(Nominal { body, body_cm: Between { low, high }, found_cm: None, source: &sources::COMMON_PRACTICE })
+    };
+    match system {
+        LabelSystem::WaistInches => {
+            let inches = one(20.0, 60.0)?;
+            let found = Between { low: (inches + 1.0) * INCH_CM, high: (inches + 5.0) * INCH_CM };
+            Ok(Nominal {
+                body: &WAIST,
+                body_cm: Between { low: inches * INCH_CM, high: inches * INCH_CM },
+                found_cm: Some(found),
+                source: &sources::LABEL_SURVEYS,
+            })
+        }
+        LabelSystem::LettersByChest => letters(&CHESTS, &CHEST),
+        LabelSystem::LettersByBust => letters(&BUSTS, &BUST),
+        LabelSystem::ChestInches => one(28.0, 60.0).and_then(|inches| girth(&CHEST, inches * INCH_CM, inches * INCH_CM)),
+        LabelSystem::HalfChest => one(36.0, 80.0).and_then(|half| girth(&CHEST, 2.0 * half, 2.0 * half)),
+        // Chests stand 4 cm apart in EN 13402-3, so a number stands for two either side.
+        LabelSystem::Centimetres => one(70.0, 150.0).and_then(|chest| girth(&CHEST, chest - 2.0, chest + 2.0)),
+    }
+}
