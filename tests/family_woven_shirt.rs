@@ -6,6 +6,7 @@ use family::{Tried, handbook};
 use garment_assay::catalog::woven_shirt::WOVEN_SHIRT;
 use garment_assay::check::Speaks;
 use garment_assay::cost::{Amount, Market, Value};
+use garment_assay::fit::{Cost, Cure, wanted};
 use garment_assay::garment::Appraiser;
 use garment_assay::measure::STITCH_DENSITY;
 
@@ -130,4 +131,27 @@ fn duty_and_area_are_those_of_the_handbook() {
     let area = bill.inputs().find(|input| input.name == "Cloth: square metres").expect("an area");
     let Value::Fixed(Amount::Own(area)) = &area.value else { panic!("an area of its own") };
     assert_eq!((area.low, area.high), handbook("shirt M square metres"));
+}
+
+/// Handbook, fit_ease_cm.csv (a costume-making text): fitted 3.8 to 6.4 cm at the chest, classic 6.4 to 7.6; alterability.csv: darts, 8 cm.
+#[test]
+fn ease_and_darts_are_those_of_the_handbook() {
+    let table = WOVEN_SHIRT.fit.expect("a fit table");
+    let chest = table.lines.iter().find(|line| line.point == "chest").expect("a chest");
+    for (cut, row) in [("fitted", "fitted shirt chest ease"), ("classic", "classic shirt chest ease")] {
+        let cut = table.cuts.iter().find(|one| one.key == cut).expect("a cut");
+        let ease = wanted(chest, cut, 3.0).expect("ease");
+        assert_eq!((ease.low, ease.high), handbook(row));
+    }
+    let darts = chest.alterations.iter().find(|alteration| alteration.key == "darts").expect("darts");
+    assert_eq!((darts.room.centimetres(|_| None), darts.cost), (handbook("shirt darts").1, Cost::Little));
+}
+
+/// Handbook, fit_drag_lines.csv: its three rows on shirts are signs, with the cure that each row gives (no, no, easy).
+#[test]
+fn drag_lines_of_shirts_have_the_cure_of_the_handbook() {
+    let table = WOVEN_SHIRT.fit.expect("a fit table");
+    for (key, cure) in [("x-at-chest", Cure::None), ("shoulder-to-neck", Cure::None), ("back-folds", Cure::Easy)] {
+        assert_eq!(table.signs.iter().find(|sign| sign.key == key).map(|sign| sign.cure), Some(cure), "{key}");
+    }
 }

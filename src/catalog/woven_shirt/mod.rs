@@ -2,6 +2,8 @@
 
 mod bill;
 mod cloth;
+mod fit;
+mod fit_mirror;
 mod points;
 mod prices;
 mod seams;
@@ -43,7 +45,7 @@ pub static WOVEN_SHIRT: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
-    fit: None,
+    fit: Some(&fit::FIT),
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,
