@@ -281,6 +281,14 @@ pub static SHIRT_TARIFFS: Source = Source {
     kind: Kind::Document,
 };
 
+/// Duty on T-shirts.
+pub static T_SHIRT_TARIFFS: Source = Source {
+    name: "tariffs on T-shirts",
+    title: "United States tariff, 6109.10: 16.5 per cent, from memory; duties by country since 2025 stack on top: the high end is judgement. \
+        Elsewhere from memory.",
+    kind: Kind::Memory,
+};
+
 /// Every entry, for the page that says where numbers come from.
 pub static SOURCES: &[&Source] = &[
     &JUDGEMENT,
@@ -333,4 +341,5 @@ pub static SOURCES: &[&Source] = &[
     &GARMENT_MINUTES,
     &OTHER_COSTS,
     &SHIRT_TARIFFS,
+    &T_SHIRT_TARIFFS,
 ];

@@ -5,13 +5,13 @@ use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, clamp};
 use super::words::Words;
 
-/// Cloth held before a hand, to the left, and the same cloth after it was crushed, to the right.
+/// Cloth held before a hand, and, where it was crushed, the same cloth after that, to the right.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LightHand {
     /// How much of the hand shows, 0 (nothing) to 1 (sheer).
     pub sheer: f64,
-    /// Creases that stayed, 0 to 14.
-    pub creases: u8,
+    /// Creases that stayed, 0 to 14; none where it was not crushed.
+    pub creases: Option<u8>,
 }
 
 /// Ten layers of cloth in section; how thick follows from the mass alone and is a sign for it, no measure.
@@ -30,22 +30,24 @@ impl LightHand {
             sheer if sheer > 0.1 => "cloth through which a hand is a shadow",
             _ => "cloth that hides the hand",
         });
-        words.and(match self.creases.min(14) {
-            0 => "no creases after crushing",
-            1..=3 => "a few faint creases after crushing",
-            4..=6 => "some creases after crushing",
-            _ => "many sharp creases after crushing",
-        });
+        match self.creases {
+            None => {}
+            Some(0) => words.and("no creases after crushing"),
+            Some(1..=3) => words.and("a few faint creases after crushing"),
+            Some(4..=6) => words.and("some creases after crushing"),
+            Some(_) => words.and("many sharp creases after crushing"),
+        }
         words.done()
     }
 
     pub(super) fn draw(&self, sheet: &mut Sheet, chance: &mut Chance) {
-        let (sheer, creases) = (clamp(self.sheer, 0.0, 1.0), self.creases.min(14));
+        let sheer = clamp(self.sheer, 0.0, 1.0);
+        let middle = if self.creases.is_some() { 0.0 } else { 29.0 };
         sheet.area(Ink::ClothPale, FRAME);
         if sheer > 0.02 {
             let fingers = Pen::with(|pen| {
                 for (x, tip) in [(10.0, 34.0), (25.0, 20.0), (40.0, 18.0), (54.0, 30.0)] {
-                    pen.line(x, tip, x + (32.0 - x) * 0.14, 86.0);
+                    pen.line(x + middle, tip, x + middle + (32.0 - x) * 0.14, 86.0);
                 }
             });
             let ink = if sheer > 0.66 {
@@ -67,6 +69,7 @@ impl LightHand {
             }
         });
         sheet.stroke(Ink::ClothLight, 0.5, grid);
+        let Some(creases) = self.creases.map(|creases| creases.min(14)) else { return };
         let (mut dark, mut light) = (Pen::new(), Pen::new());
         for crease in 0..creases {
             let turn = std::f64::consts::TAU * (f64::from(crease) + 0.5 + chance.about(0.3)) / f64::from(creases);

@@ -31,6 +31,8 @@ use super::shirt_front::{FineStitches, ShirtFront, ShirtPattern};
 use super::shirt_inside::{SeamWidth, ShirtTail};
 use super::stitch_run::StitchRun;
 use super::stitching::Topstitch;
+use super::tee_knit::{BodyTwist, NeckRib, Print};
+use super::tee_seams::{KnitHem, KnitSeam, Taped};
 use super::top_flat::{ShirtDetails, TopFlat};
 use super::trims::{BarTack, Button, Rivet, StressPoints};
 use super::waves::SeamWaves;
@@ -205,6 +207,18 @@ pub enum Picture {
     TopFlat(TopFlat),
     /// The back of a shirt with special details on it.
     ShirtDetails(ShirtDetails),
+    /// The neck of a T-shirt after a stretch.
+    NeckRib(NeckRib),
+    /// The body of a T-shirt laid flat: how far its side seam has walked.
+    BodyTwist(BodyTwist),
+    /// A print while the cloth is stretched.
+    Print(Print),
+    /// A seam of knitted cloth from inside.
+    KnitSeam(KnitSeam),
+    /// The hem of a T-shirt while it is stretched.
+    KnitHem(KnitHem),
+    /// A seam at shoulder or neck from inside, and what covers it.
+    Taped(Taped),
 }
 
 /// Something that is true of a picture because it was drawn so.
@@ -279,6 +293,7 @@ pub fn truth(picture: &Picture) -> Vec<Known> {
         Picture::Collar(it) => vec![Known::OffMm(clamp(it.off_mm, 0.0, 12.0))],
         Picture::ShirtFront(it) => vec![Known::LooseEnds(it.tails.min(14)), Known::OffMm(clamp(it.ends_off_mm, 0.0, 12.0))],
         Picture::ShirtPattern(it) => vec![Known::OffMm(it.worst())],
+        Picture::KnitHem(it) => vec![Known::LooseEnds(it.tails.min(14))],
         Picture::SeamWidth(it) => vec![Known::Join(it.join)],
         _ => Vec::new(),
     }
@@ -370,6 +385,12 @@ impl Picture {
             Picture::ShirtButton(it) => it.words(),
             Picture::TopFlat(it) => it.words(),
             Picture::ShirtDetails(it) => it.words(),
+            Picture::NeckRib(it) => it.words(),
+            Picture::BodyTwist(it) => it.words(),
+            Picture::Print(it) => it.words(),
+            Picture::KnitSeam(it) => it.words(),
+            Picture::KnitHem(it) => it.words(),
+            Picture::Taped(it) => it.words(),
         }
     }
 
@@ -458,6 +479,12 @@ impl Picture {
             Picture::ShirtButton(it) => it.draw(sheet, chance),
             Picture::TopFlat(it) => it.draw(sheet, chance),
             Picture::ShirtDetails(it) => it.draw(sheet, chance),
+            Picture::NeckRib(it) => it.draw(sheet, chance),
+            Picture::BodyTwist(it) => it.draw(sheet, chance),
+            Picture::Print(it) => it.draw(sheet, chance),
+            Picture::KnitSeam(it) => it.draw(sheet, chance),
+            Picture::KnitHem(it) => it.draw(sheet, chance),
+            Picture::Taped(it) => it.draw(sheet, chance),
         }
     }
 }

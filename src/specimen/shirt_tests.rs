@@ -14,7 +14,12 @@ fn no_knob_value_breaks_a_drawing_of_a_shirt() {
                 P::FineStitches(FineStitches { per_inch: wild, or_per_inch: wild }),
                 P::ShirtFront(ShirtFront { wave_mm: wild, ends_off_mm: wild, tails: many }),
                 P::ShirtPattern(ShirtPattern { front_off_mm: wild, pocket_off_mm: wild, yoke_off_mm: wild }),
-                P::LightHand(LightHand { sheer: wild, creases: many }),
+                P::LightHand(LightHand { sheer: wild, creases: Some(many) }),
+                P::LightHand(LightHand { sheer: wild, creases: None }),
+                P::NeckRib(NeckRib { wave_mm: wild, wider_mm: wild, even: many > 1 }),
+                P::BodyTwist(BodyTwist { percent: wild, seam: true }),
+                P::KnitHem(KnitHem { state: HemState::Cracks, tails: many }),
+                P::KnitHem(KnitHem { state: HemState::Tunnels, tails: many }),
                 P::Layers(Layers { grams: wild }),
                 P::ShirtDetails(ShirtDetails { count: many }),
             ];
@@ -63,5 +68,26 @@ fn points_of_a_collar_differ_by_as_much_as_told() {
             .map(|mark| pieces(mark)[0].points[4].1)
             .collect();
         near((leaves[1] - leaves[0]) / 1.3, off, 0.1);
+    }
+}
+
+#[test]
+fn a_seam_that_walked_is_drawn_as_far_as_told() {
+    for percent in [0.0, 3.5, 6.0, 9.0] {
+        let drawn = drawing(&Picture::BodyTwist(BodyTwist { percent, seam: true }), 3);
+        let seam = drawn.marks.iter().find(|mark| mark.ink == Ink::ThreadLight).map(pieces).unwrap_or_default();
+        let points = &seam[0].points;
+        // Drawn twice as far as it is, for 66 units of fold.
+        near((points[0].0 - points[points.len() - 1].0) / 0.66 / 2.0, percent, 0.1);
+    }
+}
+
+#[test]
+fn thread_ends_of_a_knitted_hem_are_those_told() {
+    for tails in [1, 6, 14] {
+        let picture = Picture::KnitHem(KnitHem { state: HemState::Flat, tails });
+        assert_eq!(truth(&picture), [Known::LooseEnds(tails)]);
+        let drawn = drawing(&picture, 3);
+        assert_eq!(drawn.marks.last().map(pieces).unwrap_or_default().len(), usize::from(tails));
     }
 }
