@@ -183,7 +183,7 @@ pub static GIRTH: Instrument = Instrument {
     ],
     cautions: &[
         "Ask before you lay out goods that are not yours. Do not pull the cloth to the tape.",
-        "New goods can hold pins or bits of needle: smooth with the flat of the hand and feel the band from outside first.",
+        "New goods can hold pins or bits of needle: smooth with the flat of the hand and feel bands and hems from outside first.",
     ],
     sources: &[&sources::MEASURING_GUIDES, &sources::ISO_8559, &sources::GUM, &sources::COMMON_PRACTICE, &sources::JUDGEMENT],
     formula,

@@ -178,7 +178,7 @@ impl SewnButton {
         sheet.stroke(Ink::Thread, 2.2, threads);
         let disc = Pen::with(|pen| _ = pen.outline(&button));
         let natural = self == SewnButton::NeckedSpare;
-        sheet.fill(if natural { Ink::Stain } else { Ink::Metal }, disc.clone());
+        sheet.fill(if natural { Ink::Thread } else { Ink::Metal }, disc.clone());
         sheet.stroke(Ink::Edge, 1.5, disc);
         if matches!(self, SewnButton::Necked | SewnButton::NeckedSpare) {
             let wraps = Pen::with(|pen| {
@@ -195,7 +195,7 @@ impl SewnButton {
                 pen.at(28.0, low - 6.0).bend(50.0, low - 2.0, 74.0, low - 6.0);
             });
             sheet.stroke(Ink::Edge, 1.0, grain);
-            sheet.fill(Ink::Stain, Pen::with(|pen| _ = pen.circle(101.0, 32.0, 14.0)));
+            sheet.fill(Ink::Thread, Pen::with(|pen| _ = pen.circle(101.0, 32.0, 14.0)));
             sheet.stroke(Ink::Edge, 1.5, Pen::with(|pen| _ = pen.circle(101.0, 32.0, 14.0)));
             let holes = Pen::with(|pen| {
                 for (x, y) in [(97.0, 28.0), (105.0, 28.0), (97.0, 36.0), (105.0, 36.0)] {

@@ -20,7 +20,7 @@ pub enum Matched {
 }
 
 /// From line to line of the pattern.
-const REPEAT: f64 = 10.0;
+const REPEAT: f64 = 14.0;
 
 /// A piece of the jacket: its left and right at any height, its top and its foot, and how far its pattern is shifted.
 struct Piece {
@@ -46,9 +46,9 @@ impl Matched {
     const fn off(self) -> [f64; 4] {
         match self {
             Matched::Plain | Matched::All => [0.0; 4],
-            Matched::Nowhere => [5.0, 4.0, 6.0, 4.6],
-            Matched::Pockets => [0.0, 4.0, 6.0, 4.6],
-            Matched::FrontAndBack => [0.0, 0.0, 5.0, 4.6],
+            Matched::Nowhere => [4.0, 7.0, 7.0, 6.4],
+            Matched::Pockets => [0.0, 7.0, 7.0, 6.4],
+            Matched::FrontAndBack => [0.0, 0.0, 7.0, 6.4],
         }
     }
 
@@ -74,7 +74,7 @@ impl Matched {
             pieces.push(piece(from, to, 10.0, 86.0, sleeve));
         }
         if self != Matched::Plain {
-            sheet.stroke(Ink::ClothPale, 1.8, Pen::with(|pen| pieces.iter().for_each(|piece| piece.lines(pen))));
+            sheet.stroke(Ink::ClothPale, 2.6, Pen::with(|pen| pieces.iter().for_each(|piece| piece.lines(pen))));
         }
         sheet.stroke(Ink::Edge, 1.3, body);
         sheet.stroke(Ink::Edge, 1.3, sleeves);
@@ -89,7 +89,7 @@ impl Matched {
             sheet.fill(Ink::Cloth, flap.clone());
             if self != Matched::Plain {
                 let lines = Piece { from: x, to: x + 18.0, top: 58.0, foot: 70.0, shift: off };
-                sheet.stroke(Ink::ClothPale, 1.8, Pen::with(|pen| lines.lines(pen)));
+                sheet.stroke(Ink::ClothPale, 2.6, Pen::with(|pen| lines.lines(pen)));
             }
             sheet.stroke(Ink::Edge, 1.5, flap);
         }
@@ -113,7 +113,7 @@ impl Matched {
                         }
                     }
                 });
-                sheet.stroke(Ink::ClothPale, 1.8, lines);
+                sheet.stroke(Ink::ClothPale, 2.6, lines);
             }
             sheet.stroke(Ink::Edge, 1.5, lapel);
         }

@@ -118,6 +118,9 @@ fn made(garments: &[Rc<Garment>], appraisals: &[Rc<Appraisal>], beside: &Beside)
             if beside.better.len() > 1 {
                 <p class="hint">{ "Each pair is weighed by itself." }</p>
             }
+            if garments.windows(2).any(|two| two[0].family() != two[1].family()) {
+                <p class="hint">{ "These are of different kinds. Each is judged among new pieces of its own kind, so “better made” means better for what it is." }</p>
+            }
         </section>
     }
 }

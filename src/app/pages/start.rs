@@ -72,7 +72,7 @@ pub fn Start(props: &Props) -> Html {
     };
     html! {
         <form class="start" {onsubmit} novalidate=true>
-            <Bar title="Check a garment" under="Only the kind is needed; the rest can wait" back="#/" back_name="Back to the rack" />
+            <Bar title="Check a garment" under="Only the kind is needed; make as many of its checks as you like" back="#/" back_name="Back to the rack" />
             <div class="card">
                 <fieldset class="families">
                     <legend>{ "What is it?" }</legend>
@@ -83,7 +83,7 @@ pub fn Start(props: &Props) -> Html {
                             <label key={kind.key} class="answer" data-chosen={chosen.to_string()}>
                                 <input type="radio" name="family" value={kind.key} checked={chosen} {onchange} />
                                 <Drawn picture={kind.drawn} />
-                                <span class="answer-words"><b>{ kind.name }</b><small>{ format!("{} {} checks, of which you make as many as you like.", kind.covers, kind.checks.len()) }</small></span>
+                                <span class="answer-words"><b>{ kind.name }</b><small>{ format!("{} {} checks.", kind.covers, kind.checks.len()) }</small></span>
                             </label>
                         }
                     }) }
