@@ -9,7 +9,9 @@ pub mod jeans;
 mod rates;
 mod shared;
 pub mod sources;
+pub mod t_shirt;
 pub mod tailored_jacket;
+pub mod woven_shirt;
 
 pub use drawer::{Drawer, DrawnLook, DrawnScale, Tool};
 pub use family::{FAMILIES, Family};
