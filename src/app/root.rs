@@ -4,6 +4,7 @@ mod people;
 
 use std::rc::Rc;
 
+use garment_assay::catalog::BODY_DRAWN;
 use garment_assay::catalog::Family;
 use garment_assay::catalog::bench::LOOKS;
 use garment_assay::check::Check;
@@ -299,7 +300,7 @@ impl Component for App {
             },
             (Route::Person(id, _), _) if person.is_some() => match person {
                 Some(person) => html! {
-                    <PersonPage key={id.as_str()} person={person.clone()} garment={shown.cloned()} {system} send={send.clone()} />
+                    <PersonPage key={id.as_str()} person={person.clone()} garment={shown.cloned()} {system} pictures={BODY_DRAWN.as_slice()} send={send.clone()} />
                 },
                 None => Html::default(),
             },

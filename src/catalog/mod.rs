@@ -15,5 +15,5 @@ pub mod woven_shirt;
 
 pub use drawer::{Drawer, DrawnLook, DrawnScale, Tool};
 pub use family::{FAMILIES, Family};
-pub use fit_table::{FitTable, Move, Sign};
+pub use fit_table::{BODY_DRAWN, FitTable, Move, Sign};
 pub use sources::SOURCES;

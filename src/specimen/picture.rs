@@ -4,9 +4,12 @@ use super::chance::Chance;
 use super::closing::{Buttonhole, Fly, Label};
 use super::cloth::{ClothFace, Fold, PocketCloth, Weave};
 use super::cloth_trial::{Give, Growth, LightThrough, RubOff};
+use super::drag::Drag;
 use super::drawing::Sheet;
 use super::edges::{BagSeam, Edge, Hem, OutseamEdge};
 use super::ends::{RowEnd, ThreadTails};
+use super::figure::OnBody;
+use super::figure_inside::LeftInside;
 use super::finish::{Fade, Wash};
 use super::graded::{ColourPair, Pilling};
 use super::handling::{Fingertips, HolesMarked, Hung, Rubbing, RulerOnSeam, SideLight, WashMarks, Window};
@@ -17,6 +20,7 @@ use super::jacket_match::Matched;
 use super::jacket_points::{JacketFlat, JacketMeasure};
 use super::jacket_shape::{CollarSit, SleeveHead};
 use super::light_cloth::{Layers, LightHand};
+use super::moves::Pose;
 use super::pen::clamp;
 use super::points::{JeansFlat, Measure};
 use super::pucker::Pucker;
@@ -219,6 +223,14 @@ pub enum Picture {
     KnitHem(KnitHem),
     /// A seam at shoulder or neck from inside, and what covers it.
     Taped(Taped),
+    /// Where the tape goes on a body.
+    OnBody(OnBody),
+    /// Lines on a garment while it is worn.
+    Drag(Drag),
+    /// A move to make in a garment.
+    Pose(Pose),
+    /// Cloth left inside for a tailor, with a ruler on it.
+    LeftInside(LeftInside),
 }
 
 /// Something that is true of a picture because it was drawn so.
@@ -391,6 +403,10 @@ impl Picture {
             Picture::KnitSeam(it) => it.words(),
             Picture::KnitHem(it) => it.words(),
             Picture::Taped(it) => it.words(),
+            Picture::OnBody(it) => it.words(),
+            Picture::Drag(it) => it.words(),
+            Picture::Pose(it) => it.words(),
+            Picture::LeftInside(it) => it.words(),
         }
     }
 
@@ -485,6 +501,10 @@ impl Picture {
             Picture::KnitSeam(it) => it.draw(sheet, chance),
             Picture::KnitHem(it) => it.draw(sheet, chance),
             Picture::Taped(it) => it.draw(sheet, chance),
+            Picture::OnBody(it) => it.draw(sheet, chance),
+            Picture::Drag(it) => it.draw(sheet, chance),
+            Picture::Pose(it) => it.draw(sheet, chance),
+            Picture::LeftInside(it) => it.draw(sheet, chance),
         }
     }
 }

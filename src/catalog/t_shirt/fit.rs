@@ -7,6 +7,7 @@ use crate::fit::{
 use crate::measure::CLOTHS_BEFORE_WASH;
 
 use super::cloth::RETURN;
+use crate::specimen::{Drag, Picture, Pose};
 
 pub(super) static FIT: FitTable = FitTable {
     cuts: &[&REGULAR, &SLIM, &LOOSE],
@@ -110,8 +111,8 @@ static MOVES: [&Move; 3] = [
         needs: None,
         tries: &[],
         weight: 0.7,
-        caution: Some("Take glasses and earrings off first."),
-        drawn: None,
+        caution: Some("Take glasses and earrings off first. New goods can hold pins: feel the neck and the hems from outside."),
+        drawn: Some(Picture::Pose(Pose::OverTheHead)),
         source: &sources::JUDGEMENT,
     },
     &Move {
@@ -129,7 +130,7 @@ static MOVES: [&Move; 3] = [
         tries: &["chest"],
         weight: 0.6,
         caution: None,
-        drawn: None,
+        drawn: Some(Picture::Pose(Pose::ReachUp)),
         source: &sources::JUDGEMENT,
     },
     &Move {
@@ -143,7 +144,7 @@ static MOVES: [&Move; 3] = [
         tries: &["chest", "cuff"],
         weight: 0.7,
         caution: None,
-        drawn: None,
+        drawn: Some(Picture::Pose(Pose::Hug)),
         source: &sources::JUDGEMENT,
     },
 ];
@@ -171,7 +172,7 @@ static SIGNS: [&Sign; 3] = [
         needs: None,
         mend: "A size smaller. A dropped shoulder may be the cut.",
         weight: 0.4,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::ShoulderSlides)),
         source: &sources::JUDGEMENT,
     },
     &Sign {

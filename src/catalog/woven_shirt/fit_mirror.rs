@@ -3,6 +3,7 @@
 
 use crate::catalog::{Move, Sign};
 use crate::fit::{Cure, sources};
+use crate::specimen::{Drag, Picture, Pose};
 
 const PINS: &str = "New shirts hold pins at collar, cuffs and card. Take them all out before you put it on.";
 
@@ -23,7 +24,7 @@ pub(super) static MOVES: [&Move; 4] = [
         tries: &["neck"],
         weight: 0.8,
         caution: Some(PINS),
-        drawn: None,
+        drawn: Some(Picture::Pose(Pose::TurnHead)),
         source: &sources::JUDGEMENT,
     },
     &Move {
@@ -37,7 +38,7 @@ pub(super) static MOVES: [&Move; 4] = [
         tries: &["chest", "shoulders"],
         weight: 0.8,
         caution: None,
-        drawn: None,
+        drawn: Some(Picture::Pose(Pose::Hug)),
         source: &sources::JUDGEMENT,
     },
     &Move {
@@ -55,7 +56,7 @@ pub(super) static MOVES: [&Move; 4] = [
         tries: &["sleeve"],
         weight: 0.5,
         caution: None,
-        drawn: None,
+        drawn: Some(Picture::Pose(Pose::ReachUp)),
         source: &sources::JUDGEMENT,
     },
     &Move {
@@ -69,7 +70,7 @@ pub(super) static MOVES: [&Move; 4] = [
         tries: &["chest"],
         weight: 0.7,
         caution: None,
-        drawn: None,
+        drawn: Some(Picture::Pose(Pose::Sit)),
         source: &sources::JUDGEMENT,
     },
 ];
@@ -85,7 +86,7 @@ pub(super) static SIGNS: [&Sign; 5] = [
         needs: None,
         mend: "A size larger.",
         weight: 0.9,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::XAtChest)),
         source: &sources::COMMON_PRACTICE,
     },
     &Sign {
@@ -97,7 +98,7 @@ pub(super) static SIGNS: [&Sign; 5] = [
         needs: None,
         mend: "Another size or another cut.",
         weight: 0.7,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::ShoulderToNeck)),
         source: &sources::COMMON_PRACTICE,
     },
     &Sign {
@@ -109,7 +110,7 @@ pub(super) static SIGNS: [&Sign; 5] = [
         needs: None,
         mend: "Darts in the back, up to 8 cm (3 in) in all: a small job. Some room there is needed to reach.",
         weight: 0.5,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::BackFolds)),
         source: &sources::COMMON_PRACTICE,
     },
     &Sign {
