@@ -1,7 +1,7 @@
 //! What the fitting room says: lengths with their spread, ranges, the verdict and what it turns on.
 
-use garment_assay::fit::{Ease, Fate, LineFit, SizeAdvice, Span, Time};
-use garment_assay::garment::{FitReport, Missing, Row, Spoken, WashKnown};
+use garment_assay::fit::{Ease, Fate, LineFit, Sits, SizeAdvice, Span, Time};
+use garment_assay::garment::{FitReport, Row, Spoken, WashKnown};
 use garment_assay::quantity::{Decimal, System, Unit, written, written_with_spread};
 
 use super::words::percent;
@@ -45,49 +45,17 @@ pub fn about(centimetres: f64, system: System) -> String {
     format!("{} {}", number(centimetres.abs(), system), unit(system).symbol())
 }
 
-/// Ease in words: cloth to spare, or less cloth than body.
-pub fn ease(span: &Span, system: System) -> String {
-    let said = number(span.middle, system);
-    let size = about(span.middle, system);
-    if said.trim_start_matches('\u{2212}').trim_start_matches('-').trim_matches(['0', '.']).is_empty() {
-        "as large as the body".to_owned()
-    } else if span.middle > 0.0 {
-        format!("{size} more than the body")
-    } else {
-        format!("{size} less than the body")
-    }
-}
-
-/// What a cut is meant to have: "2 cm less to 2 cm more than the body".
+/// What a cut is meant to have: "−2 to 2 cm".
 pub fn meant(wanted: &Ease, system: System) -> String {
-    let end = |centimetres: f64| {
-        let way = if centimetres < 0.0 { "less" } else { "more" };
-        format!("{} {way}", about(centimetres, system))
-    };
-    if wanted.low < 0.0 && wanted.high > 0.0 {
-        format!("{} to {} than the body", end(wanted.low), end(wanted.high))
-    } else {
-        let (near, far) = if wanted.high > 0.0 { (wanted.low, wanted.high) } else { (wanted.high, wanted.low) };
-        format!("{} to {} than the body", number(near.abs(), system), end(far))
-    }
+    range(&Span { low: wanted.low, middle: 0.5 * (wanted.low + wanted.high), high: wanted.high }, system)
 }
 
 /// When a moment is.
 pub const fn when(time: Time) -> &'static str {
     match time {
         Time::Now => "now",
-        Time::Washed => "after the first washes",
-        Time::Worn => "washed, then a day’s wear",
-    }
-}
-
-/// What is missing at a place.
-pub fn missing(row: &Row, missing: Missing) -> String {
-    let (cloth, body) = (row.point.name.to_lowercase(), row.body.name.to_lowercase());
-    match missing {
-        Missing::Garment => format!("Measure its {cloth}."),
-        Missing::Body => format!("Needs your {body}."),
-        Missing::Both => format!("Needs your {body} and its {cloth}."),
+        Time::Washed => "washed",
+        Time::Worn => "washed and worn",
     }
 }
 
@@ -121,13 +89,14 @@ pub fn turns_on(report: &FitReport, system: System) -> Option<String> {
         Spoken::Row(place) => {
             let row = report.rows.get(place)?;
             let fit = row.fit.as_ref().ok()?;
+            let name = row.point.name.to_lowercase();
             match found.fate {
-                Fate::Fits => format!("Nearest to its limit: {}, {}.", row.point.name.to_lowercase(), at_last(fit)),
-                _ => format!("It turns on the {}: {}{}.", row.point.name.to_lowercase(), at_last(fit), short_by(fit, system)),
+                Fate::Fits => format!("Nearest to its limit: {name}, {}.", at_last(fit)),
+                _ => format!("It turns on the {name}: {}{}.{}", at_last(fit), short_by(fit, system), job(row, found.fate)),
             }
         }
-        Spoken::Move(one) => format!("It turns on what you saw in the mirror: {}.", one.name.to_lowercase()),
-        Spoken::Sign(sign) => format!("It turns on what you saw in the mirror: {}.", sign.name.to_lowercase()),
+        Spoken::Move(one) => format!("It turns on a move: {}.", one.name.to_lowercase()),
+        Spoken::Sign(sign) => format!("It turns on what you saw: {}.", sign.name.to_lowercase()),
         Spoken::Mirror => "From the mirror alone.".to_owned(),
         Spoken::Unseen => "Tape and mirror together would say more.".to_owned(),
     })
@@ -137,6 +106,14 @@ pub fn turns_on(report: &FitReport, system: System) -> Option<String> {
 fn at_last(fit: &LineFit) -> String {
     let sits = fit.last().sits().words(fit.line.lies);
     if fit.worn.is_some() { format!("{sits} once washed and worn") } else { sits.to_owned() }
+}
+
+/// What a tailor would do there, where that is the fate.
+fn job(row: &Row, fate: Fate) -> String {
+    match row.mend.first().filter(|_| fate == Fate::CanBeAltered) {
+        Some(job) => format!(" {}: {}.", job.name, job.cost.words()),
+        None => String::new(),
+    }
 }
 
 /// ", by about 3 cm" where something is amiss.
@@ -160,6 +137,32 @@ pub fn size(advice: SizeAdvice) -> String {
              more gently."
                 .to_owned()
         }
+    }
+}
+
+/// The same in a few words, where another size would do better.
+pub fn size_briefly(advice: SizeAdvice) -> Option<String> {
+    let many = |count: u8| if count == 1 { "the next size".to_owned() } else { format!("{count} sizes") };
+    match advice {
+        SizeAdvice::Stay => None,
+        SizeAdvice::Up(count) => Some(format!("Buy {} up.", many(count))),
+        SizeAdvice::Down(count) => Some(format!("Buy {} down.", many(count))),
+        SizeAdvice::NoneNear => Some("No size near this one does better.".to_owned()),
+    }
+}
+
+/// How far the tape has come.
+pub fn taped(report: &FitReport) -> String {
+    let compared: Vec<(&Row, &LineFit)> = report.rows.iter().filter_map(|row| Some((row, row.fit.as_ref().ok()?))).collect();
+    let amiss: Vec<String> = compared
+        .iter()
+        .filter(|(_, fit)| matches!(fit.now.sits(), Sits::TooTight | Sits::Loose))
+        .map(|(row, fit)| format!("{} {}", row.point.name.to_lowercase(), fit.now.sits().words(fit.line.lies)))
+        .collect();
+    match (compared.len(), amiss.as_slice()) {
+        (0, _) => "nothing compared yet".to_owned(),
+        (count, []) => format!("{count} of {} compared", report.rows.len()),
+        (_, amiss) => format!("now: {}", amiss.join(", ")),
     }
 }
 
@@ -188,25 +191,19 @@ mod tests {
     }
 
     #[test]
-    fn ease_is_said_of_cloth() {
-        let span = |middle| Span { low: middle - 1.0, middle, high: middle + 1.0 };
-        assert_eq!(ease(&span(2.1), System::Metric), "2 cm more than the body");
-        assert_eq!(ease(&span(-4.9), System::Metric), "5 cm less than the body");
-        assert_eq!(ease(&span(0.2), System::Metric), "as large as the body");
-        assert_eq!(ease(&span(-0.2), System::Metric), "as large as the body");
-    }
-
-    #[test]
     fn what_a_cut_has_is_said_from_end_to_end() {
         let said = |low, high| meant(&Ease { low, high }, System::Metric);
-        assert_eq!(said(-2.0, 2.0), "2 cm less to 2 cm more than the body");
-        assert_eq!(said(4.0, 8.0), "4 to 8 cm more than the body");
-        assert_eq!(said(-14.0, -4.0), "4 to 14 cm less than the body");
+        assert_eq!(said(-2.0, 2.0), "−2 to 2 cm");
+        assert_eq!(said(4.0, 8.0), "4 to 8 cm");
+        assert_eq!(said(-14.0, -4.0), "−14 to −4 cm");
     }
 
     #[test]
     fn another_size_is_named_in_words() {
         assert!(size(SizeAdvice::Up(1)).contains("next size up") && size(SizeAdvice::Up(2)).contains("2 sizes up"));
         assert!(size(SizeAdvice::Down(1)).contains("next size down") && !size(SizeAdvice::Stay).contains("Buy"));
+        assert_eq!(size_briefly(SizeAdvice::Up(1)).as_deref(), Some("Buy the next size up."));
+        assert_eq!(size_briefly(SizeAdvice::Down(2)).as_deref(), Some("Buy 2 sizes down."));
+        assert_eq!(size_briefly(SizeAdvice::Stay), None);
     }
 }

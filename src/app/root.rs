@@ -4,9 +4,9 @@ mod people;
 
 use std::rc::Rc;
 
-use garment_assay::catalog::BODY_DRAWN;
 use garment_assay::catalog::Family;
 use garment_assay::catalog::bench::LOOKS;
+use garment_assay::catalog::on_body::BODY_PICTURES;
 use garment_assay::check::Check;
 use garment_assay::fit::PersonId;
 use garment_assay::garment::{Act, Answer, Garment, Id, Readings};
@@ -300,7 +300,7 @@ impl Component for App {
             },
             (Route::Person(id, _), _) if person.is_some() => match person {
                 Some(person) => html! {
-                    <PersonPage key={id.as_str()} person={person.clone()} garment={shown.cloned()} {system} pictures={BODY_DRAWN.as_slice()} send={send.clone()} />
+                    <PersonPage key={id.as_str()} person={person.clone()} garment={shown.cloned()} {system} pictures={&BODY_PICTURES[..]} send={send.clone()} />
                 },
                 None => Html::default(),
             },

@@ -6,6 +6,7 @@ mod drawer;
 mod family;
 mod fit_table;
 pub mod jeans;
+pub mod on_body;
 mod rates;
 mod shared;
 pub mod sources;
@@ -15,5 +16,5 @@ pub mod woven_shirt;
 
 pub use drawer::{Drawer, DrawnLook, DrawnScale, Tool};
 pub use family::{FAMILIES, Family};
-pub use fit_table::{BODY_DRAWN, FitTable, Move, Sign};
+pub use fit_table::{FitTable, Move, Sign};
 pub use sources::SOURCES;

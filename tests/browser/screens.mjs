@@ -3,6 +3,7 @@
 import { camera, filmPicture, NONE } from "./fake_camera.mjs";
 import { board, FILE as SEAM, finger, placeOnScreen, RUB, setMarks, TRUTH } from "./picture.mjs";
 import { exported, garment, GUESSED, JACKET, page as pageOf, RACK, YEN } from "./rack.mjs";
+import { give, measured, open as openPart, RAW, says, tape as typeTape } from "./fitting.mjs";
 import { addPerson, begin, chooseFile, fitCard, garmentId, go, guess, measureField, plan } from "./steps.mjs";
 
 const main = (page) => page.getByRole("main");
@@ -66,6 +67,41 @@ async function readComb(page) {
   await main(page).getByRole("button", { name: /^First bar/ }).press("ArrowRight");
   await main(page).getByRole("button", { name: /^Second mark/ }).press("ArrowRight");
   await main(page).locator("output.live-reading b").waitFor();
+}
+
+/** A pair of raw jeans that fits today and not after a hot wash. */
+async function fitRaw(page) {
+  await main(page).getByRole("heading", { name: "Fitting room" }).waitFor();
+  const id = garmentId(page);
+  if (!/of 4 measures/.test(await main(page).locator("#fit-part-who summary").innerText())) {
+    await give(page, id, "Rigid");
+    await measured(page, "Robin", RAW.body);
+  }
+  await typeTape(page, RAW.cloth);
+  await openPart(page, "later");
+  await main(page).getByLabel("What the cloth is").selectOption("loomstate");
+  await main(page).getByLabel("Wash", { exact: true }).selectOption("hot");
+  await says(page, "Will not fit after washing");
+  await main(page).locator("#fit-part-tape summary").first().click();
+}
+
+/** The mirror alone: two moves, one of them not well, and one line that was seen. */
+async function fitMirror(page) {
+  const mirror = await openPart(page, "mirror");
+  await mirror.getByText("The band stays where it was.").click();
+  await mirror.getByText("It drops 1 to 3 cm", { exact: false }).click();
+  await mirror.getByText(/^Stand and look for lines/).click();
+  await mirror.getByRole("group", { name: "The waist stands off at the back" }).getByText("I see it").click();
+  await mirror.getByText(/Take in the centre back/).waitFor();
+}
+
+/** A width and a label that cannot be taken, a person of whom little is known. */
+async function fitFault(page) {
+  await openPart(page, "tape");
+  const waist = main(page).getByLabel(/^Waist, flat/);
+  await waist.fill("4300");
+  await waist.blur();
+  await main(page).getByRole("alert").first().waitFor();
 }
 
 /** Chooses our picture of a seam. */
@@ -160,6 +196,19 @@ export const SCREENS = [
   { name: "result-first", path: of(7, "result") },
   { name: "result-none", path: of(4, "result"), whole: true },
   { name: "result-face-down", path: of(6, "result") },
+  { name: "fit-empty", path: of(1, "fit"), whole: true },
+  { name: "fit-mirror", path: of(1, "fit"), whole: true, act: fitMirror },
+  { name: "fit-raw", path: of(0, "fit"), act: fitRaw },
+  {
+    name: "fit-raw-whole",
+    path: of(0, "fit"),
+    whole: true,
+    act: async (page) => {
+      await fitRaw(page);
+      for (const key of ["who", "cut", "tape", "inside"]) await openPart(page, key);
+    },
+  },
+  { name: "fit-fault", path: of(2, "fit"), whole: true, act: fitFault },
   { name: "details", path: of(0, "details"), whole: true },
   { name: "details-face-down", path: of(6, "details") },
   { name: "behind", path: of(0, "ticket"), whole: true },

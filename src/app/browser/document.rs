@@ -54,6 +54,14 @@ fn focus(node: &Node) {
     }
 }
 
+/// Moves focus to a part, and the view so that it stands at the top.
+pub fn bring_up(part: &NodeRef) {
+    focus_part(part);
+    if let Some(element) = part.cast::<web_sys::Element>() {
+        element.scroll_into_view();
+    }
+}
+
 /// Moves focus to a part.
 pub fn focus_on(part: &NodeRef) {
     if let Some(node) = part.get() {

@@ -1,22 +1,26 @@
-//! The fitting room of a garment: whether it fits a person, now and later. Each part is useful alone, and each can be passed over.
+//! The fitting room of a garment: whether it fits a person, now and later. Its parts open one after another; each is useful alone, and
+//! each can be passed over.
 
 use std::rc::Rc;
 
 use garment_assay::catalog::FitTable;
-use garment_assay::fit::Person;
-use garment_assay::garment::{Act, FitAct, FitReport, Garment, Spoken, fit};
+use garment_assay::fit::{Cost, Person};
+use garment_assay::garment::{Act, FitAct, FitReport, Garment, Row, Spoken, fit};
 use garment_assay::quantity::System;
 use yew::prelude::*;
 
-use crate::app::browser::clock;
+use super::people::NAMELESS;
+use super::person::measures_of;
 use crate::app::fit_words;
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::fit_inside::Inside;
-use crate::app::parts::fit_later::Later;
+use crate::app::parts::fit_later::{self, Later};
 use crate::app::parts::fit_mirror::Mirror;
+use crate::app::parts::fit_part::FitPart;
 use crate::app::parts::fit_scale::FitScale;
 use crate::app::parts::fit_tape::TapeRows;
+use crate::app::parts::fit_who::Who;
 use crate::app::parts::icon::{Icon, Shape};
 use crate::app::parts::verdict::VerdictLines;
 use crate::app::route::Route;
@@ -35,11 +39,63 @@ pub struct Props {
     pub send: Callback<Message>,
 }
 
-/// What must be said before anything is put on.
-const CAUTIONS: [&str; 2] = [
-    "Ask before you try on goods that are not yours, and do not strain seams or fastenings.",
-    "New goods can hold pins or bits of needle: feel bands and hems from outside before you step in.",
-];
+/// The parts, in the order in which a person in a cubicle comes to them.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+enum Part {
+    Who,
+    Cut,
+    Tape,
+    Later,
+    Mirror,
+    Inside,
+}
+
+impl Part {
+    const ALL: [Part; 6] = [Part::Who, Part::Cut, Part::Tape, Part::Later, Part::Mirror, Part::Inside];
+
+    const fn name(self) -> &'static str {
+        match self {
+            Part::Who => "For whom",
+            Part::Cut => "Cut and cloth",
+            Part::Tape => "What the tape says",
+            Part::Later => "After washing and wearing",
+            Part::Mirror => "In the mirror",
+            Part::Inside => "What a tailor can do",
+        }
+    }
+
+    const fn id(self) -> &'static str {
+        match self {
+            Part::Who => "fit-part-who",
+            Part::Cut => "fit-part-cut",
+            Part::Tape => "fit-part-tape",
+            Part::Later => "fit-part-later",
+            Part::Mirror => "fit-part-mirror",
+            Part::Inside => "fit-part-inside",
+        }
+    }
+
+    fn after(self) -> Option<Part> {
+        Part::ALL.get(self as usize + 1).copied()
+    }
+
+    /// The first that still waits for something; of a garment for which all is noted, the tape.
+    fn waiting(garment: &Garment, table: &FitTable, wearer: Option<&Rc<Person>>) -> Part {
+        let fitting = garment.fitting();
+        let measured = table.lines.iter().all(|line| garment.measures().any(|(point, _)| point.key == line.point));
+        if wearer.is_none() {
+            Part::Who
+        } else if !measured {
+            Part::Tape
+        } else if fitting.cloth().is_none() && !table.cloths.is_empty() {
+            Part::Later
+        } else if table.moves.iter().any(|one| fitting.went(one).is_none()) {
+            Part::Mirror
+        } else {
+            Part::Tape
+        }
+    }
+}
 
 /// The person for whom it is noted; none where nobody is, or that person is no longer kept.
 fn wearer<'a>(garment: &Garment, people: &'a [Rc<Person>]) -> Option<&'a Rc<Person>> {
@@ -52,95 +108,75 @@ pub fn report(garment: &Garment, people: &[Rc<Person>]) -> Option<FitReport> {
     fit(garment, wearer(garment, people).map(Rc::as_ref))
 }
 
-/// A choice of few, as native radio buttons side by side.
-fn choice<T: Copy + PartialEq + 'static>(
-    name: &'static str,
-    legend: &'static str,
-    choices: &[(T, &'static str, &'static str)],
-    chosen: Option<T>,
-    choose: &Callback<T>,
-) -> Html {
-    html! {
-        <fieldset class="chips">
-            <legend>{ legend }</legend>
-            { for choices.iter().enumerate().map(|(place, (value, word, says))| {
-                let value = *value;
-                let onchange = choose.reform(move |_: Event| value);
-                html! {
-                    <label key={place} class="chip" data-chosen={(chosen == Some(value)).to_string()}>
-                        <input type="radio" {name} checked={chosen == Some(value)} {onchange} />
-                        <span><b>{ *word }</b>if !says.is_empty() { <small>{ *says }</small> }</span>
-                    </label>
-                }
-            }) }
-        </fieldset>
-    }
-}
-
-/// Who it is for.
-fn who(garment: &Rc<Garment>, people: &[Rc<Person>], act: &Callback<FitAct>, send: &Callback<Message>) -> Html {
-    // Whoever is added here is chosen here, and their measures are asked for at once.
-    let add = send.reform(|_: MouseEvent| Message::Person(Box::new(Person::new(clock::new_person_id(), ""))));
-    let chosen = wearer(garment, people);
-    let gone = garment.fitting().who().is_some() && chosen.is_none();
-    html! {
-        <section class="card">
-            <h2>{ "For whom" }</h2>
-            <fieldset class="chips">
-                <legend class="unseen">{ "For whom it is" }</legend>
-                { for people.iter().map(|person| {
-                    let is = chosen.is_some_and(|other| other.id() == person.id());
-                    let onchange = { let id = person.id().clone(); act.reform(move |_: Event| FitAct::Who(Some(id.clone()))) };
-                    let name = if person.name().is_empty() { "No name" } else { person.name() };
-                    html! {
-                        <label key={person.id().as_str()} class="chip" data-chosen={is.to_string()}>
-                            <input type="radio" name="who" checked={is} {onchange} /><span><b>{ name.to_owned() }</b></span>
-                        </label>
-                    }
-                }) }
-            </fieldset>
-            if gone {
-                <p class="hint">{ "The person it was noted for is no longer kept on this device." }</p>
+/// How far a part has come, in a few words.
+fn state(part: Part, garment: &Garment, table: &'static FitTable, report: &FitReport, people: &[Rc<Person>]) -> String {
+    let fitting = garment.fitting();
+    match part {
+        Part::Who => match wearer(garment, people) {
+            None => "nobody chosen".to_owned(),
+            Some(person) => {
+                let (known, of) = measures_of(person, table);
+                let name = if person.name().is_empty() { NAMELESS } else { person.name() };
+                format!("{name}, {known} of {of} measures")
             }
-            if people.is_empty() {
-                <p class="hint">{ "Measures stay on this device. Without any, the mirror below still tells." }</p>
+        },
+        Part::Cut => {
+            let known = if report.give_known { "" } else { " as usual" };
+            match table.give {
+                Some(_) => format!("{}, gives {:.0} %{known}", report.cut.name, report.give.0),
+                None => report.cut.name.to_owned(),
             }
-            <p class="fit-links">
-                if let Some(person) = chosen {
-                    <a href={Route::Person(person.id().clone(), Some(garment.id().clone())).href()}>{ "Measures" }</a>
-                }
-                <button type="button" class={if people.is_empty() { "second" } else { "ghost" }} onclick={add}>{ "Add a person" }</button>
-            </p>
-        </section>
+        }
+        Part::Tape => fit_words::taped(report),
+        Part::Later => fit_later::state(garment, table).to_owned(),
+        Part::Mirror => {
+            let looked = table.moves.iter().filter(|one| fitting.went(one).is_some()).count()
+                + table.signs.iter().filter(|sign| fitting.seen(sign).is_some()).count();
+            match looked {
+                0 => "nothing looked at yet".to_owned(),
+                looked => format!("{looked} of {} looked at", table.moves.len() + table.signs.len()),
+            }
+        }
+        Part::Inside => {
+            let worth = |row: &&Row| row.mend.iter().any(|job| job.cost < Cost::VeryMuch);
+            let jobs = report.rows.iter().filter(worth).count();
+            let found = table.allowances.iter().filter(|one| fitting.allowance(one).is_some()).count();
+            match (jobs, found) {
+                (0, 0) => "not looked inside yet".to_owned(),
+                (0, found) => format!("{found} of {} looked at", table.allowances.len()),
+                (1, _) => "1 place can be mended".to_owned(),
+                (jobs, _) => format!("{jobs} places can be mended"),
+            }
+        }
     }
 }
 
 /// How it is meant to lie, and what the cloth gives.
 fn cut(garment: &Rc<Garment>, table: &'static FitTable, report: &FitReport, act: &Callback<FitAct>) -> Html {
-    let choices: Vec<(&'static str, &'static str, &'static str)> =
-        table.cuts.iter().map(|cut| (cut.key, cut.name, cut.says)).collect();
-    let choose = {
-        let act = act.clone();
-        Callback::from(move |key: &'static str| {
-            act.emit(FitAct::Cut(table.cuts.iter().copied().find(|cut| cut.key == key)));
-        })
-    };
-    let (give, _) = report.give;
+    let (give, spread) = report.give;
     html! {
-        <section class="card">
-            <h2>{ "Cut and cloth" }</h2>
-            { choice("cut", "How it is meant to lie", &choices, Some(report.cut.key), &choose) }
-            if let Some(check) = table.give {
-                <p class="hint">
-                    if report.give_known {
-                        { format!("The cloth gives about {give:.0} %: from your answer. ") }
-                    } else {
-                        { format!("Taken as cloth that gives about {give:.0} %, which is usual; nobody pulled it yet. ") }
+        <>
+            <fieldset class="chips chips-down">
+                <legend>{ "How it is meant to lie" }</legend>
+                { for table.cuts.iter().map(|cut| {
+                    let is = report.cut == *cut;
+                    let onchange = act.reform(|_: Event| FitAct::Cut(Some(cut)));
+                    html! {
+                        <label key={cut.key} class="chip" data-chosen={is.to_string()}>
+                            <input type="radio" name="cut" checked={is} {onchange} /><span><b>{ cut.name }</b><small>{ cut.says }</small></span>
+                        </label>
                     }
-                    <a href={Route::Check(garment.id().clone(), check.key.to_owned()).href()}>{ if report.give_known { "Look again" } else { "Pull it" } }</a>
+                }) }
+            </fieldset>
+            if let Some(check) = table.give {
+                <p>
+                    { format!("The cloth gives {give:.0} ± {spread:.0} %: ") }
+                    { if report.give_known { "from your answer. " } else { "what most pieces of this kind do; nobody pulled this one. " } }
+                    <a href={Route::Check(garment.id().clone(), check.key.to_owned()).href()}>{ if report.give_known { "Look again" } else { "Pull it and see" } }</a>
                 </p>
+                <p class="hint">{ "Cloth that gives may be cut smaller than the body; half of the give is there to move in." }</p>
             }
-        </section>
+        </>
     }
 }
 
@@ -158,6 +194,10 @@ pub fn FittingPage(props: &Props) -> Html {
         let id = id.clone();
         send.reform(move |_: MouseEvent| Message::TakeBack(id.clone()))
     };
+    let chosen = wearer(garment, people);
+    let open = use_state_eq(|| garment.family().fit.map_or_else(Vec::new, |table| vec![Part::waiting(garment, table, chosen)]));
+    // Which part is to be brought to the top, and how often that was asked.
+    let sought = use_state_eq(|| (Part::Who, 0_u32));
     let label = if garment.label().is_empty() { garment.family().name } else { garment.label() };
     let bar = html! {
         <Bar title="Fitting room" under={label.to_owned()} back={Route::Result(id.clone()).href()} back_name="Back to the result">
@@ -177,6 +217,45 @@ pub fn FittingPage(props: &Props) -> Html {
         _ => None,
     };
     let (lead, rest) = fit_words::verdict(&report);
+    // Opens a part and brings it up, in place of another where there is one.
+    let go_to = |part: Part, from: Option<Part>| {
+        let (open, sought) = (open.clone(), sought.clone());
+        Callback::from(move |()| {
+            let mut parts: Vec<Part> = open.iter().copied().filter(|other| Some(*other) != from && *other != part).collect();
+            parts.push(part);
+            open.set(parts);
+            sought.set((part, sought.1 + 1));
+        })
+    };
+    let toggle = |part: Part| {
+        let open = open.clone();
+        Callback::from(move |()| {
+            let mut parts = (*open).clone();
+            match parts.iter().position(|other| *other == part) {
+                Some(place) => drop(parts.remove(place)),
+                None => parts.push(part),
+            }
+            open.set(parts);
+        })
+    };
+    let inner = |part: Part| match part {
+        Part::Who => {
+            let add = send.reform(|person: Person| Message::Person(Box::new(person)));
+            html! { <Who garment={garment.clone()} people={people.clone()} wearer={chosen.map(|person| person.id().clone())} act={note.clone()} {add} /> }
+        }
+        Part::Cut => cut(garment, table, &report, &note),
+        Part::Tape => {
+            let measures = chosen.map(|person| AttrValue::from(Route::Person(person.id().clone(), Some(id.clone())).href()));
+            html! { <TapeRows garment={garment.clone()} report={report.clone()} {measures} system={*system} act={act.clone()} choose={go_to(Part::Who, None)} /> }
+        }
+        Part::Later => {
+            html! { <Later garment={garment.clone()} {table} report={report.clone()} system={*system} act={note.clone()} /> }
+        }
+        Part::Mirror => html! { <Mirror garment={garment.clone()} {table} act={note.clone()} /> },
+        Part::Inside => {
+            html! { <Inside garment={garment.clone()} {table} report={report.clone()} system={*system} act={note.clone()} /> }
+        }
+    };
     html! {
         <>
             { bar }
@@ -187,18 +266,18 @@ pub fn FittingPage(props: &Props) -> Html {
                 }
                 <p class="unseen" aria-live="polite">{ format!("{lead}, {rest}.") }</p>
             </div>
-            { who(garment, people, &note, send) }
-            { cut(garment, table, &report, &note) }
-            <TapeRows garment={garment.clone()} report={report.clone()} system={*system} act={act} />
-            <Later garment={garment.clone()} {table} report={report.clone()} system={*system} act={note.clone()} />
-            <Mirror garment={garment.clone()} {table} act={note.clone()} />
-            <Inside garment={garment.clone()} {table} report={report.clone()} system={*system} act={note} />
-            <section class="card">
-                <h2>{ "Take care" }</h2>
-                { for CAUTIONS.iter().map(|caution| html! { <p key={*caution} class="caution"><Icon shape={Shape::Care} /><span>{ *caution }</span></p> }) }
-                <p class="hint">{ "Fit and quality are two things: this moves no band. How much ease a cut has, what wear does and what counts as fitting is mostly judgement. " }
-                    <a href={Route::Numbers.href()}>{ "Where the numbers come from" }</a></p>
-            </section>
+            { for Part::ALL.into_iter().map(|part| {
+                let is_open = open.contains(&part);
+                let onward = part.after().map_or_else(Callback::noop, |next| go_to(next, Some(part)));
+                html! {
+                    <FitPart key={part.id()} id={part.id()} title={part.name()} state={state(part, garment, table, &report, people)} open={is_open}
+                        sought={if sought.0 == part { sought.1 } else { 0 }} toggle={toggle(part)} next={part.after().map(|next| AttrValue::from(next.name()))} {onward}>
+                        { if is_open { inner(part) } else { Html::default() } }
+                    </FitPart>
+                }
+            }) }
+            <p class="why">{ "Fit and quality are two things: this moves no band. How much ease a cut has, what wear does and what counts as fitting is mostly judgement. " }
+                <a href={Route::Numbers.href()}>{ "Where the numbers come from" }</a></p>
             <div class="foot">
                 <a class="prime" href={Route::Resume(id.clone()).href()}>{ "Go on checking" }</a>
                 <a class="second" href={Route::Result(id).href()}>{ "See the result" }</a>

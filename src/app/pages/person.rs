@@ -41,6 +41,12 @@ fn needed(table: &FitTable) -> Vec<Needed> {
     all
 }
 
+/// How many of the places that a table compares are known of a person, and how many there are. A measure that stands in counts.
+pub fn measures_of(person: &Person, table: &FitTable) -> (usize, usize) {
+    let known = |line: &&Line| line.against.iter().any(|against| person.reading(against.measure).is_some());
+    (table.lines.iter().copied().filter(|line| known(line)).count(), table.lines.len())
+}
+
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The person.
@@ -143,7 +149,7 @@ mod tests {
     use super::*;
     use garment_assay::catalog::FAMILIES;
     use garment_assay::catalog::SOURCES;
-    use garment_assay::fit::{Along, BAND, Between, HIP, Lies, WAIST};
+    use garment_assay::fit::{Against, Along, BAND, Between, HIP, Lies, WAIST};
 
     #[test]
     fn the_best_measure_of_each_line_comes_first_and_nothing_comes_twice() {
@@ -152,11 +158,11 @@ mod tests {
             let keys: std::collections::BTreeSet<&str> = needed.iter().map(|one| one.measure.key).collect();
             assert_eq!(keys.len(), needed.len());
             for line in table.lines {
-                assert!(line.against.iter().all(|(measure, _)| keys.contains(measure.key)));
+                assert!(line.against.iter().all(|against| keys.contains(against.measure.key)));
             }
         }
         // A table of the test's own, as long as none stands in the catalog.
-        let line = |against: &'static [(&'static BodyMeasure, f64)]| -> &'static Line {
+        let line = |against: &'static [Against]| -> &'static Line {
             Box::leak(Box::new(Line {
                 point: "waist",
                 against,
@@ -168,14 +174,14 @@ mod tests {
                 yields: false,
                 wear_cm: [Between { low: 0.0, high: 0.0 }; 2],
                 grows: false,
-                loose_fails: false,
+                fails_over_cm: None,
                 step_cm: 2.54,
                 step_source: SOURCES[0],
                 alterations: &[],
             }))
         };
-        static WAISTBAND: [(&BodyMeasure, f64); 2] = [(&BAND, 0.0), (&WAIST, 3.0)];
-        static SEAT: [(&BodyMeasure, f64); 1] = [(&HIP, 0.0)];
+        static WAISTBAND: [Against; 2] = [Against::at(&BAND), Against::near(&WAIST, 4.0, 3.0)];
+        static SEAT: [Against; 1] = [Against::at(&HIP)];
         let lines: &'static [&'static Line] = Box::leak(Box::new([line(&WAISTBAND), line(&SEAT)]));
         let table = FitTable {
             cuts: &[],

@@ -6,8 +6,10 @@ use garment_assay::catalog::FitTable;
 use garment_assay::fit::{Allowance, Alteration, Way};
 use garment_assay::garment::{FitAct, FitReport, Garment};
 use garment_assay::quantity::{Decimal, System, Unit, read, written_exactly};
+use garment_assay::specimen::{LeftInside, Picture};
 use yew::prelude::*;
 
+use super::drawn::Drawn;
 use super::icon::{Icon, Shape};
 use super::typed::Typed;
 use crate::app::fit_words;
@@ -51,8 +53,12 @@ fn found(garment: &Garment, allowance: &'static Allowance, system: System, act: 
             }
         })
     };
+    let picture = LeftInside::ALL.into_iter().find(|inside| inside.key() == allowance.key).map(Picture::LeftInside);
     html! {
-        <Typed key={allowance.key} id={format!("inside-{}", allowance.key)} label={format!("{}, {}", allowance.name, unit.symbol())} hint={allowance.how} {kept} {write} />
+        <div key={allowance.key} class="fit-entry fit-found">
+            if let Some(picture) = picture { <Drawn {picture} /> }
+            <Typed id={format!("inside-{}", allowance.key)} label={format!("{}, {}", allowance.name, unit.symbol())} hint={allowance.how} {kept} {write} />
+        </div>
     }
 }
 
@@ -90,18 +96,17 @@ pub fn Inside(props: &Props) -> Html {
         })
         .collect();
     html! {
-        <section class="card">
-            <h2>{ "What a tailor can do" }</h2>
+        <>
             <p class="hint">{ "Turn it inside out and lay a ruler on what was left for later. Cloth left inside says that the maker thought of it." }</p>
             { for table.allowances.iter().map(|allowance| found(garment, allowance, *system, act)) }
             if jobs.is_empty() && short.is_empty() {
-                <p>{ "Nothing that was measured needs a tailor." }</p>
+                <p>{ if report.rows.iter().any(|row| row.fit.is_ok()) { "Nothing that was measured needs a tailor." } else { "What the tape finds amiss stands here with what mends it. What the mirror shows says its own cure." } }</p>
             }
             if !jobs.is_empty() {
                 <ul class="fit-jobs">{ for jobs.iter().map(|(alteration, place)| job(alteration, place)) }</ul>
             }
             { for short.into_iter().map(|sentence| html! { <p key={sentence.clone()}>{ sentence }</p> }) }
             <p class="caution"><Icon shape={Shape::Care} /><span>{ "Prices differ from place to place: ask before you buy with an alteration in mind." }</span></p>
-        </section>
+        </>
     }
 }

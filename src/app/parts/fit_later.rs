@@ -3,8 +3,9 @@
 use std::rc::Rc;
 
 use garment_assay::catalog::FitTable;
-use garment_assay::fit::{LabelSystem, Time, nominal};
-use garment_assay::garment::{FitAct, FitReport, Garment, LabelSize, USUAL_WASH, WashKnown};
+use garment_assay::check::Check;
+use garment_assay::fit::{BodyMeasure, LabelSystem, Span, Time, nominal};
+use garment_assay::garment::{Answer, FitAct, FitReport, Garment, LabelSize, Standing, USUAL_WASH, WashKnown};
 use garment_assay::measure::{Drying, Warmth};
 use garment_assay::quantity::System;
 use web_sys::HtmlSelectElement;
@@ -13,6 +14,7 @@ use yew::prelude::*;
 use super::fit_scale::FitScale;
 use super::typed::Typed;
 use crate::app::fit_words;
+use crate::app::route::Route;
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -28,11 +30,23 @@ pub struct Props {
     pub act: Callback<FitAct>,
 }
 
-/// A wash, in storage's order and in words.
-const WARMTHS: [(Warmth, &str, &str); 3] =
-    [(Warmth::Cool, "cool", "cool, 30 °C"), (Warmth::Warm, "warm", "warm, 40 °C"), (Warmth::Hot, "hot", "hot, 60 °C and over")];
+/// A wash, in storage's order and in words, metric and imperial.
+const WARMTHS: [(Warmth, &str, [&str; 2]); 3] = [
+    (Warmth::Cool, "cool", ["cool, 30 °C", "cool, 85 °F"]),
+    (Warmth::Warm, "warm", ["warm, 40 °C", "warm, 105 °F"]),
+    (Warmth::Hot, "hot", ["hot, 60 °C and over", "hot, 140 °F and over"]),
+];
 const DRYINGS: [(Drying, &str, &str); 2] =
     [(Drying::Line, "line", "on a line or flat"), (Drying::Tumble, "tumble", "in a tumble dryer")];
+
+/// What the cloth is taken to be, in a few words.
+pub fn state(garment: &Garment, table: &FitTable) -> &'static str {
+    match garment.fitting().cloth() {
+        Some(cloth) => cloth.name,
+        None if table.cloths.is_empty() => "not judged",
+        None => "the cloth is not said yet",
+    }
+}
 
 fn chosen(event: &Event) -> String {
     event.target_dyn_into::<HtmlSelectElement>().map(|field| field.value()).unwrap_or_default()
@@ -40,8 +54,8 @@ fn chosen(event: &Event) -> String {
 
 /// What the cloth is and how it will be washed.
 fn wash(props: &Props) -> Html {
-    let Props { garment, table, act, .. } = props;
-    let (table, fitting) = (*table, garment.fitting());
+    let Props { garment, table, system, act, .. } = props;
+    let (table, fitting, own) = (*table, garment.fitting(), usize::from(*system == System::Imperial));
     let (warmth, drying) = fitting.wash().unwrap_or(USUAL_WASH);
     let cloth = act.reform(move |event: Event| {
         let key = chosen(&event);
@@ -71,7 +85,7 @@ fn wash(props: &Props) -> Html {
                 <div class="field">
                     <label for="fit-heat">{ "Wash" }</label>
                     <select id="fit-heat" onchange={heat}>
-                        { for WARMTHS.iter().map(|(value, key, words)| html! { <option key={*key} value={*key} selected={*value == warmth}>{ *words }</option> }) }
+                        { for WARMTHS.iter().map(|(value, key, words)| html! { <option key={*key} value={*key} selected={*value == warmth}>{ words[own] }</option> }) }
                     </select>
                 </div>
                 <div class="field">
@@ -85,9 +99,38 @@ fn wash(props: &Props) -> Html {
     }
 }
 
+/// Whether what a pull leaves behind is known, where it matters.
+fn growth(props: &Props) -> Html {
+    let Props { garment, table, report, .. } = props;
+    let matters = report.wash == WashKnown::Yes && table.lines.iter().any(|line| line.grows);
+    // Rigid cloth is not asked how far a pull lengthens it.
+    let open = |check: &&'static Check| garment.standing(check) != Standing::Closed;
+    let Some(check) = table.growth.filter(|_| matters).filter(open) else { return Html::default() };
+    let known = matches!(garment.answer(check), Some(Answer::Judged { .. } | Answer::Measured(_)));
+    let way = Route::Check(garment.id().clone(), check.key.to_owned()).href();
+    html! {
+        <p class="hint">
+            { if known { "Wear takes into account how much longer your pull left the cloth. " } else { "Nobody has seen yet how much longer a pull leaves this cloth; wear is taken as usual. " } }
+            <a href={way}>{ if known { "Look again" } else { "Pull it and see" } }</a>
+        </p>
+    }
+}
+
+/// The measure of this piece where the label speaks of the body.
+fn this_one(report: &FitReport, body: &BodyMeasure, system: System) -> String {
+    let row = report
+        .rows
+        .iter()
+        .filter_map(|row| row.fit.as_ref().ok())
+        .find(|fit| fit.line.against.iter().any(|against| against.measure == body));
+    row.map_or_else(String::new, |fit| {
+        format!(" This one: {}.", fit_words::length(fit.tape.garment.value, fit.tape.garment.spread, system))
+    })
+}
+
 /// The size on the label, and how far it can be trusted.
 fn label(props: &Props) -> Html {
-    let Props { garment, table, system, act, .. } = props;
+    let Props { garment, table, report, system, act } = props;
     let size = garment.fitting().label();
     let counted = size.map_or(table.labels.first().copied(), |size| Some(size.system()));
     let Some(counted) = counted else { return Html::default() };
@@ -110,12 +153,17 @@ fn label(props: &Props) -> Html {
         })
     };
     let means = size.and_then(|size| nominal(size.system(), size.text()).ok()).map(|means| {
-        let body = garment_assay::fit::Span { low: means.body_cm.low, middle: means.body_cm.low, high: means.body_cm.high };
+        let body = Span { low: means.body_cm.low, middle: means.body_cm.low, high: means.body_cm.high };
         let found = means.found_cm.map_or_else(String::new, |found| {
-            let found = garment_assay::fit::Span { low: found.low, middle: found.low, high: found.high };
+            let found = Span { low: found.low, middle: found.low, high: found.high };
             format!(" Pieces so marked were found to measure {}.", fit_words::range(&found, *system))
         });
-        format!("It names a {} of {}.{found}", means.body.name.to_lowercase(), fit_words::range(&body, *system))
+        format!(
+            "It names a {} of {}.{found}{}",
+            means.body.name.to_lowercase(),
+            fit_words::range(&body, *system),
+            this_one(report, means.body, *system)
+        )
     });
     html! {
         <details class="fit-label" open={size.is_some()}>
@@ -141,8 +189,7 @@ pub fn Later(props: &Props) -> Html {
     let rows: Vec<_> =
         report.rows.iter().filter_map(|row| Some((row, row.fit.as_ref().ok()?))).filter(|(_, fit)| fit.worn.is_some()).collect();
     html! {
-        <section class="card">
-            <h2>{ "After washing and wearing" }</h2>
+        <>
             if props.table.cloths.is_empty() {
                 <p>{ "Pieces of this kind are cleaned, not washed, and nobody has published what cleaning and wearing change: only today is judged." }</p>
             } else {
@@ -168,10 +215,14 @@ pub fn Later(props: &Props) -> Html {
                         </li>
                     }) }
                 </ul>
-                <p class="fit-size"><b>{ fit_words::size(report.size) }</b></p>
-                <p class="hint">{ "Blue is later: first washed, below it washed and worn for a day. Four times of five it ends between the two numbers; nobody can tell the number beforehand." }</p>
+                <p class="hint">{ "Washed: after the first washes, dry and not worn. Worn: a day later. Four times of five it ends between the two numbers; nobody can tell more beforehand." }</p>
+            }
+            { growth(props) }
+            if report.rows.iter().any(|row| row.fit.is_ok()) {
+                <h3>{ "Another size" }</h3>
+                <p class="fit-size">{ fit_words::size(report.size) }</p>
             }
             { label(props) }
-        </section>
+        </>
     }
 }

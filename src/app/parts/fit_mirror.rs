@@ -20,6 +20,14 @@ pub struct Props {
     pub act: Callback<FitAct>,
 }
 
+/// What must be said before anything is put on.
+const CAUTIONS: [&str; 2] = [
+    "Ask before you try on goods that are not yours, and do not strain seams or fastenings.",
+    "New goods can hold pins or bits of needle: feel bands and hems from outside before you put it on.",
+];
+/// What must be said of raw cloth.
+const RAW: &str = "Raw indigo rubs off on skin, pale seats and bags until it has been washed a few times.";
+
 /// One move and its three answers.
 fn one_move(garment: &Garment, one: &'static Move, act: &Callback<FitAct>) -> Html {
     let went = garment.fitting().went(one);
@@ -88,9 +96,12 @@ pub fn Mirror(props: &Props) -> Html {
         let rest = fitting.no_other_sign(table);
         act.reform(move |_: MouseEvent| rest.clone())
     };
+    let raw = fitting.cloth().is_some_and(|cloth| cloth.raw);
     html! {
-        <section class="card">
-            <h2>{ "In the mirror" }</h2>
+        <>
+            { for CAUTIONS.iter().chain(raw.then_some(&RAW)).map(|caution| html! {
+                <p key={*caution} class="caution"><Icon shape={Shape::Care} /><span>{ *caution }</span></p>
+            }) }
             <h3>{ "Move" }<small>{ format!("{moves} of {} made", table.moves.len()) }</small></h3>
             <ul class="fit-rows">{ for table.moves.iter().map(|one| one_move(garment, one, act)) }</ul>
             <details class="fit-signs" open={looked > 0}>
@@ -101,6 +112,6 @@ pub fn Mirror(props: &Props) -> Html {
                     <p><button type="button" class="second" onclick={none_there}>{ if looked == 0 { "None of these is there" } else { "None of the others is there" } }</button></p>
                 }
             </details>
-        </section>
+        </>
     }
 }

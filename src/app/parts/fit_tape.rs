@@ -2,7 +2,8 @@
 
 use std::rc::Rc;
 
-use garment_assay::garment::{Act, FitReport, Garment, Row, Taped};
+use garment_assay::fit::LineFit;
+use garment_assay::garment::{Act, FitReport, Garment, Missing, Row, Taped};
 use garment_assay::measure::GIRTH;
 use garment_assay::quantity::{Amount, Decimal, System, Unit, read, written_exactly};
 use yew::prelude::*;
@@ -20,10 +21,14 @@ pub struct Props {
     pub garment: Rc<Garment>,
     /// What everything comes to.
     pub report: FitReport,
+    /// Where the measures of the person are typed; none while nobody is chosen.
+    pub measures: Option<AttrValue>,
     /// Metric or imperial.
     pub system: System,
     /// Called when readings are to be kept.
     pub act: Callback<Act>,
+    /// Called to choose the person.
+    pub choose: Callback<()>,
 }
 
 /// One reading as it was given; with several, none, for they are changed on the tape sheet.
@@ -37,10 +42,9 @@ fn kept(taped: Option<&Taped>, unit: Unit) -> String {
 fn field(garment: &Garment, row: &Row, system: System, act: &Callback<Act>) -> Html {
     let (point, taped) = (row.point, garment.taped(row.point));
     let unit = GIRTH.inputs[1].unit_in(system);
-    let several = taped.is_some_and(|taped| taped.readings().len() > 1);
-    let sheet = Route::TapeSheet(garment.id().clone()).href();
-    if several {
-        return html! { <p class="hint">{ "The mean of several readings. " }<a href={sheet}>{ "Tape sheet" }</a></p> };
+    if taped.is_some_and(|taped| taped.readings().len() > 1) {
+        let sheet = Route::TapeSheet(garment.id().clone()).href();
+        return html! { <div><h3>{ point.name }</h3><p class="hint">{ "The mean of several readings. " }<a href={sheet}>{ "Tape sheet" }</a></p></div> };
     }
     let round = taped.is_some_and(Taped::round);
     let write = {
@@ -57,22 +61,70 @@ fn field(garment: &Garment, row: &Row, system: System, act: &Callback<Act>) -> H
             Ok(())
         })
     };
-    let how = if point.doubled && !round { "flat width" } else { "length" };
+    let how = match (point.doubled, round) {
+        (true, false) => "flat width",
+        (true, true) => "all round",
+        (false, _) => "length",
+    };
     html! {
         <Typed id={format!("fit-{}", point.key)} label={format!("{}, {how}, {}", point.name, unit.symbol())} kept={kept(taped, unit)} {write} />
+    }
+}
+
+/// What is missing at a place, and the way there.
+fn missing(props: &Props, row: &Row, missing: Missing) -> Html {
+    let body = row.body.name.to_lowercase();
+    let said = match missing {
+        Missing::Garment => {
+            return html! { <p class="hint">{ format!("The {body} is known; the cloth is not measured here.") }</p> };
+        }
+        Missing::Body => "The cloth is measured; what is missing: ",
+        Missing::Both => "Cloth and body are not measured here. ",
+    };
+    let way = match &props.measures {
+        Some(measures) => html! { <a href={measures.clone()}>{ format!("Add the {body}") }</a> },
+        None => {
+            let choose = props.choose.reform(|_: MouseEvent| ());
+            html! { <button type="button" class="ghost fit-way" onclick={choose}>{ "For whom is it?" }</button> }
+        }
+    };
+    html! { <p class="hint">{ said }{ way }</p> }
+}
+
+/// How cloth and body sit there.
+fn said(fit: &LineFit, row: &Row, system: System) -> Html {
+    let now = &fit.now;
+    let (garment, body) = (fit.tape.garment, fit.tape.body);
+    let figures = [
+        ("Cloth", fit_words::length(garment.value, garment.spread, system)),
+        ("Body", fit_words::length(body.value, body.spread, system)),
+        ("Ease", fit_words::length(now.ease.middle, garment.spread.hypot(body.spread), system)),
+        ("This cut has", fit_words::meant(&fit.wanted, system)),
+    ];
+    html! {
+        <>
+            <p class="fit-sits"><b>{ now.sits().words(fit.line.lies) }</b><small>{ format!("now, {}", percent(now.chance(now.sits()))) }</small></p>
+            <FitScale fit={fit.clone()} />
+            <dl class="figures fit-figures">
+                { for figures.into_iter().map(|(name, figure)| html! { <div key={name}><dt>{ name }</dt><dd>{ figure }</dd></div> }) }
+            </dl>
+            if row.adds_cm > 0.0 {
+                <p class="hint">{ format!("Body: the {} with {} added, because the cloth lies at another place.", row.body.name.to_lowercase(), fit_words::about(row.adds_cm, system)) }</p>
+            }
+        </>
     }
 }
 
 /// The places.
 #[component]
 pub fn TapeRows(props: &Props) -> Html {
-    let Props { garment, report, system, act } = props;
+    let Props { garment, report, system, act, .. } = props;
     let system = *system;
     let pictures = garment.family().drawn_points;
+    let stretched = report.rows.iter().filter_map(|row| row.fit.as_ref().ok()).any(|fit| fit.wanted.low < 0.0);
     html! {
-        <section class="card fit-tape">
-            <h2>{ "What the tape says" }</h2>
-            <p class="hint">{ "Lay it flat, fastened, without pulling. Type flat widths as you read them; they are doubled here. Leave out what you cannot measure. On each strip yellow is the room that the cut is meant to have, grey is too little or far too much, and the dashes are where this one lies; at the dotted line cloth is as large as the body." }</p>
+        <div class="fit-tape">
+            <p class="hint">{ "Lay it flat, fastened, without pulling. Type flat widths as you read them; they are doubled here. Leave out what you cannot measure." }</p>
             <ul class="fit-rows">
                 { for report.rows.iter().map(|row| {
                     let picture = pictures.iter().find(|(key, _)| *key == row.point.key).map(|(_, picture)| *picture);
@@ -82,37 +134,18 @@ pub fn TapeRows(props: &Props) -> Html {
                                 if let Some(picture) = picture { <Drawn {picture} /> }
                                 { field(garment, row, system, act) }
                             </div>
-                            { said(row, system) }
+                            { match &row.fit {
+                                Ok(fit) => said(fit, row, system),
+                                Err(what) => missing(props, row, *what),
+                            } }
                         </li>
                     }
                 }) }
             </ul>
-            <p><a href={Route::TapeSheet(garment.id().clone()).href()}>{ "Tape sheet: read again, other places" }</a></p>
-        </section>
-    }
-}
-
-/// How cloth and body sit there.
-fn said(row: &Row, system: System) -> Html {
-    let fit = match &row.fit {
-        Err(missing) => return html! { <p class="hint">{ fit_words::missing(row, *missing) }</p> },
-        Ok(fit) => fit,
-    };
-    let now = &fit.now;
-    let (garment, body) = (fit.tape.garment, fit.tape.body);
-    html! {
-        <>
-            <p class="fit-sits"><b>{ now.sits().words(fit.line.lies) }</b><small>{ format!("{} now", percent(now.chance(now.sits()))) }</small></p>
-            <FitScale fit={fit.clone()} />
-            <p class="hint">{ format!(
-                "Cloth {}, {} {}{}: {}. This cut has {} here.",
-                fit_words::length(garment.value, garment.spread, system),
-                row.body.name.to_lowercase(),
-                fit_words::length(body.value, body.spread, system),
-                if row.adds_cm > 0.0 { format!(", with {} added for where it lies", fit_words::about(row.adds_cm, system)) } else { String::new() },
-                fit_words::ease(&now.ease, system),
-                fit_words::meant(&fit.wanted, system),
-            ) }</p>
-        </>
+            if report.rows.iter().any(|row| row.fit.is_ok()) {
+                <p class="hint">{ "Ease is cloth minus body. " }{ if stretched { "Below 0 the cloth is stretched or the band sits firm, which some cuts mean it to. " } else { "" } }{ "In the drawing the pale zone is where this cut is meant to end, and the dashes are where this piece may end. ± is 1 standard deviation; the per cent say how sure the word is." }</p>
+            }
+            <p><a class="onward" href={Route::TapeSheet(garment.id().clone()).href()}><b>{ "Tape sheet: how to lay it, read again, other places" }</b></a></p>
+        </div>
     }
 }

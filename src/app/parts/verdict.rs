@@ -23,7 +23,7 @@ pub fn VerdictLines(props: &Props) -> Html {
         <div class="fit-verdict">
             <p class="fit-lead"><strong>{ lead }</strong><span>{ rest }</span></p>
             if let Some(why) = fit_words::turns_on(report, *system) {
-                <p class="fit-why">{ why }</p>
+                <p class="fit-why">{ why }if let Some(size) = fit_words::size_briefly(report.size) { { " " }<b>{ size }</b> }</p>
             }
         </div>
     }

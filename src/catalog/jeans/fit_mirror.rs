@@ -4,9 +4,9 @@
 use crate::catalog::sources as shared;
 use crate::catalog::{Move, Sign};
 use crate::fit::{Cure, sources};
+use crate::specimen::{Drag, Picture, Pose};
 
 use super::fit_lines::{INNER_SEAM, SEAT_SEAM};
-use crate::specimen::{Drag, Picture, Pose};
 
 const BEFORE: &str = "Feel band and hems for pins before you step in. Raw indigo marks pale seats: ask before you sit.";
 const HOLD_ON: &str = "Hold on to something that stands firm. A chair can tip: use a step or a ledge.";
