@@ -10,7 +10,9 @@ pub mod on_body;
 mod rates;
 mod shared;
 pub mod sources;
+pub mod t_shirt;
 pub mod tailored_jacket;
+pub mod woven_shirt;
 
 pub use drawer::{Drawer, DrawnLook, DrawnScale, Tool};
 pub use family::{FAMILIES, Family};

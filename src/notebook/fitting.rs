@@ -174,6 +174,7 @@ fn keyed(table: &FitTable, field: &str, key: &str, value: &Value) -> Option<FitA
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::catalog::jeans::JEANS;
     use crate::catalog::sources::SOURCES;
     use crate::catalog::{FAMILIES, Family, Move, Sign};
     use crate::fit::{Allowance, Cure, Cut};
@@ -241,7 +242,7 @@ mod tests {
         key: "tests",
         name: "Tests",
         example: "",
-        drawn: FAMILIES[0].drawn,
+        drawn: JEANS.drawn,
         covers: "",
         checks: &[],
         points: &[],

@@ -19,6 +19,7 @@ use super::jacket_inside::{LiningHem, SpareCloth};
 use super::jacket_match::Matched;
 use super::jacket_points::{JacketFlat, JacketMeasure};
 use super::jacket_shape::{CollarSit, SleeveHead};
+use super::light_cloth::{Layers, LightHand};
 use super::moves::Pose;
 use super::pen::clamp;
 use super::points::{JeansFlat, Measure};
@@ -28,8 +29,15 @@ use super::seam::{Join, JoinedSeam};
 use super::seam_look::{NeedleLines, SeamBack};
 use super::seam_place::{BeltLoop, Crotch, SeatYoke};
 use super::shape::{BackPockets, Bagging, LegTwist, Matching, Symmetry};
+use super::shirt_button::ShirtButton;
+use super::shirt_collar::{Collar, Cuffs};
+use super::shirt_front::{FineStitches, ShirtFront, ShirtPattern};
+use super::shirt_inside::{SeamWidth, ShirtTail};
 use super::stitch_run::StitchRun;
 use super::stitching::Topstitch;
+use super::tee_knit::{BodyTwist, NeckRib, Print};
+use super::tee_seams::{KnitHem, KnitSeam, Taped};
+use super::top_flat::{ShirtDetails, TopFlat};
 use super::trims::{BarTack, Button, Rivet, StressPoints};
 use super::waves::SeamWaves;
 use super::wear::{Tear, Wear};
@@ -179,6 +187,42 @@ pub enum Picture {
     NeedleLines(NeedleLines),
     /// What became of the raw edges of a seam or hem: in section, and from inside.
     RawEdge(RawEdge),
+    /// A shirt collar from the front.
+    Collar(Collar),
+    /// Both cuffs of a shirt.
+    Cuffs(Cuffs),
+    /// Fine stitches along the edge of a front.
+    FineStitches(FineStitches),
+    /// The edge of a shirt that buttons.
+    ShirtFront(ShirtFront),
+    /// A checked shirt front.
+    ShirtPattern(ShirtPattern),
+    /// A seam from inside beside a ruler.
+    SeamWidth(SeamWidth),
+    /// The tail of a shirt from inside.
+    ShirtTail(ShirtTail),
+    /// Cloth held before a hand, and crushed.
+    LightHand(LightHand),
+    /// Ten layers of cloth.
+    Layers(Layers),
+    /// A button with holes, in section.
+    ShirtButton(ShirtButton),
+    /// A shirt or T-shirt laid flat.
+    TopFlat(TopFlat),
+    /// The back of a shirt with special details on it.
+    ShirtDetails(ShirtDetails),
+    /// The neck of a T-shirt after a stretch.
+    NeckRib(NeckRib),
+    /// The body of a T-shirt laid flat: how far its side seam has walked.
+    BodyTwist(BodyTwist),
+    /// A print while the cloth is stretched.
+    Print(Print),
+    /// A seam of knitted cloth from inside.
+    KnitSeam(KnitSeam),
+    /// The hem of a T-shirt while it is stretched.
+    KnitHem(KnitHem),
+    /// A seam at shoulder or neck from inside, and what covers it.
+    Taped(Taped),
     /// Where the tape goes on a body.
     OnBody(OnBody),
     /// Lines on a garment while it is worn.
@@ -257,6 +301,12 @@ pub fn truth(picture: &Picture) -> Vec<Known> {
         Picture::ColourPair(it) => vec![Known::ColourGrade(it.held())],
         Picture::NeedleLines(it) => vec![Known::NeedleLines(it.lines.min(4))],
         Picture::SpareCloth(it) => vec![Known::SpareMm(it.width())],
+        Picture::FineStitches(it) => vec![Known::StitchesPerInch(FineStitches::told(it.per_inch))],
+        Picture::Collar(it) => vec![Known::OffMm(clamp(it.off_mm, 0.0, 12.0))],
+        Picture::ShirtFront(it) => vec![Known::LooseEnds(it.tails.min(14)), Known::OffMm(clamp(it.ends_off_mm, 0.0, 12.0))],
+        Picture::ShirtPattern(it) => vec![Known::OffMm(it.worst())],
+        Picture::KnitHem(it) => vec![Known::LooseEnds(it.tails.min(14))],
+        Picture::SeamWidth(it) => vec![Known::Join(it.join)],
         _ => Vec::new(),
     }
 }
@@ -335,6 +385,24 @@ impl Picture {
             Picture::SeamBack(it) => it.words(),
             Picture::NeedleLines(it) => it.words(),
             Picture::RawEdge(it) => it.words(),
+            Picture::Collar(it) => it.words(),
+            Picture::Cuffs(it) => it.words(),
+            Picture::FineStitches(it) => it.words(),
+            Picture::ShirtFront(it) => it.words(),
+            Picture::ShirtPattern(it) => it.words(),
+            Picture::SeamWidth(it) => it.words(),
+            Picture::ShirtTail(it) => it.words(),
+            Picture::LightHand(it) => it.words(),
+            Picture::Layers(it) => it.words(),
+            Picture::ShirtButton(it) => it.words(),
+            Picture::TopFlat(it) => it.words(),
+            Picture::ShirtDetails(it) => it.words(),
+            Picture::NeckRib(it) => it.words(),
+            Picture::BodyTwist(it) => it.words(),
+            Picture::Print(it) => it.words(),
+            Picture::KnitSeam(it) => it.words(),
+            Picture::KnitHem(it) => it.words(),
+            Picture::Taped(it) => it.words(),
             Picture::OnBody(it) => it.words(),
             Picture::Drag(it) => it.words(),
             Picture::Pose(it) => it.words(),
@@ -415,6 +483,24 @@ impl Picture {
             Picture::SeamBack(it) => it.draw(sheet, chance),
             Picture::NeedleLines(it) => it.draw(sheet, chance),
             Picture::RawEdge(it) => it.draw(sheet, chance),
+            Picture::Collar(it) => it.draw(sheet, chance),
+            Picture::Cuffs(it) => it.draw(sheet, chance),
+            Picture::FineStitches(it) => it.draw(sheet, chance),
+            Picture::ShirtFront(it) => it.draw(sheet, chance),
+            Picture::ShirtPattern(it) => it.draw(sheet, chance),
+            Picture::SeamWidth(it) => it.draw(sheet, chance),
+            Picture::ShirtTail(it) => it.draw(sheet, chance),
+            Picture::LightHand(it) => it.draw(sheet, chance),
+            Picture::Layers(it) => it.draw(sheet, chance),
+            Picture::ShirtButton(it) => it.draw(sheet, chance),
+            Picture::TopFlat(it) => it.draw(sheet, chance),
+            Picture::ShirtDetails(it) => it.draw(sheet, chance),
+            Picture::NeckRib(it) => it.draw(sheet, chance),
+            Picture::BodyTwist(it) => it.draw(sheet, chance),
+            Picture::Print(it) => it.draw(sheet, chance),
+            Picture::KnitSeam(it) => it.draw(sheet, chance),
+            Picture::KnitHem(it) => it.draw(sheet, chance),
+            Picture::Taped(it) => it.draw(sheet, chance),
             Picture::OnBody(it) => it.draw(sheet, chance),
             Picture::Drag(it) => it.draw(sheet, chance),
             Picture::Pose(it) => it.draw(sheet, chance),

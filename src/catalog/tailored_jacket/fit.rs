@@ -245,7 +245,7 @@ static ARMS_UP: Move = Move {
     tries: &["biceps"],
     weight: 0.4,
     caution: None,
-    drawn: None,
+    drawn: Some(Picture::Pose(Pose::ReachUp)),
     source: &sources::COMMON_PRACTICE,
 };
 
