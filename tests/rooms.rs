@@ -92,7 +92,8 @@ const NOTEBOOK: [(&str, &[&str]); 7] = [
 ];
 
 /// Words that are a check's key in the catalog and something else where they stand: file, word, what it is there.
-const OTHERWISE: [(&str, &str, &str); 5] = [
+const OTHERWISE: [(&str, &str, &str); 6] = [
+    ("app/parts/fit_scale.rs", "body", "the body’s end of a strip, in the style sheet"),
     ("notebook/fitting.rs", "cloth", "what the cloth is before the first wash, as it is stored"),
     ("app/route.rs", "details", "the page on which a garment is named, in the address"),
     ("photo_worker.rs", "canvas", "where the browser draws a picture"),

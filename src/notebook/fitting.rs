@@ -176,7 +176,7 @@ mod tests {
     use super::*;
     use crate::catalog::jeans::JEANS;
     use crate::catalog::sources::SOURCES;
-    use crate::catalog::{FAMILIES, Family, Move, Sign};
+    use crate::catalog::{Family, Move, Sign};
     use crate::fit::{Allowance, Cure, Cut};
     use crate::garment::Id;
     use crate::measure::{ChangeRange, ClothBeforeWash};
