@@ -11,7 +11,7 @@ use garment_assay::catalog::FAMILIES;
 /// A room of the library, the rooms it may use, and why it needs those that are not plain.
 ///
 /// A permission that nobody uses is taken away again: the test fails on it.
-const ROOMS: [(&str, &[&str], &str); 13] = [
+const ROOMS: [(&str, &[&str], &str); 14] = [
     ("quantity", &[], "Values with units and their spread: the ground floor."),
     ("trade", &[], "Nouns only."),
     ("source", &[], "The bibliography."),
@@ -43,6 +43,11 @@ const ROOMS: [(&str, &[&str], &str); 13] = [
         "rack",
         &["check", "cost", "garment", "grading", "quantity", "trade"],
         "Garments beside each other: what a check's answers weigh, readings in their units, tickets and what they are built up of.",
+    ),
+    (
+        "practice",
+        &["catalog", "check", "cost", "garment", "grading", "quantity", "rack", "specimen", "trade"],
+        "Specimens as questions; whole garments are made up from the curves and bills of the catalog, and guesses scored as on the rack.",
     ),
     (
         "notebook",
@@ -88,7 +93,10 @@ const NOTEBOOK: [(&str, &[&str]); 6] = [
 ];
 
 /// Words that are a check's key in the catalog and something else where they stand: file, word, what it is there.
-const OTHERWISE: [(&str, &str, &str); 1] = [("app/route.rs", "details", "the page on which a garment is named, in the address")];
+const OTHERWISE: [(&str, &str, &str); 2] = [
+    ("app/route.rs", "details", "the page on which a garment is named, in the address"),
+    ("practice/topic.rs", "pucker", "a topic of practice, as it is stored"),
+];
 
 /// A source file: its path below `src`, its code without comments and strings, and the strings above its unit tests.
 struct File {

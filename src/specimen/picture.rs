@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::closing::{Buttonhole, Fly, Label};
 use super::cloth::{ClothFace, Fold, PocketCloth, Weave};
 use super::cloth_trial::{Give, Growth, LightThrough, RubOff};
+use super::colouring::Colouring;
 use super::drawing::Sheet;
 use super::edges::{BagSeam, Edge, Hem, OutseamEdge};
 use super::ends::{RowEnd, ThreadTails};
@@ -23,6 +24,7 @@ use super::stitching::Topstitch;
 use super::trims::{BarTack, Button, Rivet, StressPoints};
 use super::waves::SeamWaves;
 use super::wear::{Tear, Wear};
+use super::weave_kind::WeaveFace;
 use super::whiskers::Whiskers;
 use super::whole::{Details, Waistband};
 
@@ -137,6 +139,10 @@ pub enum Picture {
     NeedleLines(NeedleLines),
     /// What became of the raw edges of a seam or hem: in section, and from inside.
     RawEdge(RawEdge),
+    /// Cloth so close that one sees how its yarns cross.
+    WeaveFace(WeaveFace),
+    /// Cloth with a corner turned over: where its colour is.
+    Colouring(Colouring),
 }
 
 /// Something that is true of a picture because it was drawn so.
@@ -176,6 +182,12 @@ pub enum Known {
     ColourGrade(u8),
     /// Lines of needle thread on the face.
     NeedleLines(u8),
+    /// How yarns cross.
+    Weave(super::weave_kind::WeaveKind),
+    /// Angle of a twill line from the weft, in degrees.
+    TwillDegrees(f64),
+    /// Where colour is.
+    Colour(super::colouring::ColourWork),
 }
 
 /// What is known to be true of a picture, where that means something; empty where it does not.
@@ -204,6 +216,8 @@ pub fn truth(picture: &Picture) -> Vec<Known> {
         Picture::Pilling(it) => vec![Known::Balls(it.balls())],
         Picture::ColourPair(it) => vec![Known::ColourGrade(it.held())],
         Picture::NeedleLines(it) => vec![Known::NeedleLines(it.lines.min(4))],
+        Picture::WeaveFace(it) => std::iter::once(Known::Weave(it.kind)).chain(it.angle().map(Known::TwillDegrees)).collect(),
+        Picture::Colouring(it) => vec![Known::Colour(it.work)],
         _ => Vec::new(),
     }
 }
@@ -266,6 +280,8 @@ impl Picture {
             Picture::SeamBack(it) => it.words(),
             Picture::NeedleLines(it) => it.words(),
             Picture::RawEdge(it) => it.words(),
+            Picture::WeaveFace(it) => it.words(),
+            Picture::Colouring(it) => it.words(),
         }
     }
 
@@ -326,6 +342,8 @@ impl Picture {
             Picture::SeamBack(it) => it.draw(sheet, chance),
             Picture::NeedleLines(it) => it.draw(sheet, chance),
             Picture::RawEdge(it) => it.draw(sheet, chance),
+            Picture::WeaveFace(it) => it.draw(sheet, chance),
+            Picture::Colouring(it) => it.draw(sheet, chance),
         }
     }
 }
