@@ -58,7 +58,10 @@ fn sets() -> Vec<(String, Vec<Picture>)> {
         let pictures = drawer.tools.iter().filter_map(|tool| tool.drawn).collect();
         sets.push((format!("bench: {}", drawer.name), pictures));
     }
-    sets.push(("bench points".to_owned(), bench::POINTS.iter().map(|point| point.1).collect()));
+    for family in FAMILIES {
+        sets.push((format!("points of measure: {}", family.key), family.drawn_points.iter().map(|point| point.1).collect()));
+    }
+    sets.push(("families".to_owned(), FAMILIES.iter().map(|family| family.drawn).collect()));
     sets.push(("bench stitches".to_owned(), bench::STITCHES.iter().map(|stitch| stitch.1).collect()));
     let close = |kind, ends_per_cm| Picture::WeaveFace(WeaveFace { kind, ends_per_cm, picks_per_cm: 13.0 });
     sets.push(("practice weaves".to_owned(), WeaveKind::ALL.map(|kind| close(kind, 15.0)).to_vec()));

@@ -9,8 +9,9 @@ use garment_assay::catalog::{Family, jeans::JEANS};
 use garment_assay::check::{Check, Level, Speaks, When};
 use garment_assay::garment::{Act, Answer, Appraiser, Entry, Garment, Given, Guess, Readings, Reason, Shown, Standing, Taped};
 use garment_assay::grading::{Care, Curve, Group};
-use garment_assay::measure::{Fault, GIRTH, JEANS_POINTS, PointOfMeasure, STITCH_COMB, STITCH_DENSITY, TACKS};
+use garment_assay::measure::{Fault, GIRTH, PointOfMeasure, STITCH_COMB, STITCH_DENSITY, TACKS};
 use garment_assay::quantity::{Amount, Unit};
+use garment_assay::specimen::{JeansFlat, Picture};
 use garment_assay::trade::{Aspect, Band, Currency, PriceKind, Stage, Ticket};
 use proptest::prelude::*;
 use proptest::strategy::ValueTree;
@@ -62,10 +63,14 @@ static FOREIGN_POINT: PointOfMeasure = PointOfMeasure {
 static CHAIN: Family = Family {
     key: "chain",
     name: "Chain",
+    example: "Chain",
+    drawn: Picture::JeansFlat(JeansFlat),
     covers: "Nothing.",
     checks: &[&FIRST, &SECOND, &THIRD],
     points: &[],
+    drawn_points: &[],
     bill: None,
+    fit: None,
     cautions: &[],
 };
 static FIRST: Check = Check { key: "first", ..FOREIGN_SHAPE };
@@ -237,7 +242,7 @@ fn a_flat_width_is_doubled_and_a_tape_that_went_round_is_not() {
     let round = waist(vec![inches(34.0), Amount { number: 863.6, unit: Unit::Millimetre }], true).expect("a girth");
     assert!(close(round.value, 86.36) && round.also("flat").is_none(), "{round:?}");
     // The same from the bench, where the marks of a tape in inches are said to be an eighth apart.
-    let given = [Some(0.0), Some(431.8), None, None, None, None, None, None, None, Some(3.175)];
+    let given = [Some(0.0), Some(431.8), None, None, None, None, None, None, None, Some(3.175), None];
     let bench = GIRTH.estimate(&given).expect("a girth");
     assert!(close(flat.value, bench.value) && close(flat.uncertainty, bench.uncertainty));
     let inseam = Taped::new(vec![inches(32.0)], false).expect("a reading").outcome(point("inseam")).expect("a length");
@@ -248,7 +253,7 @@ fn a_flat_width_is_doubled_and_a_tape_that_went_round_is_not() {
 fn readings_with_a_tape_that_cannot_be_are_named() {
     let waist = |numbers: &[f64]| {
         let readings = numbers.iter().map(|number| Amount { number: *number, unit: Unit::Centimetre }).collect();
-        Taped::new(readings, false).expect("readings").outcome(&JEANS_POINTS[0])
+        Taped::new(readings, false).expect("readings").outcome(&JEANS.points[0])
     };
     assert_eq!(waist(&[42.0, 420.0, 42.1]), Err(Fault::OutOfRange(&GIRTH.inputs[2])));
     assert_eq!(waist(&[-42.0]), Err(Fault::OutOfRange(&GIRTH.inputs[1])));

@@ -114,7 +114,7 @@ fn there_and_back(garment: &Garment, notebook: &mut Notebook<MemoryShelf>, shelf
     let whole = import(&file, &[garment], Mode::Merge).expect("a whole file");
     assert_eq!(whole.changes, [garment_assay::notebook::Change::Same(id("journey"))]);
     match read(&write(found, 1)) {
-        Ok(Page::Garment { garment, .. }) => *garment,
+        Ok(Page::Here { record: garment, .. }) => *garment,
         other => panic!("{other:?}"),
     }
 }

@@ -58,7 +58,7 @@ fn page_of(body: &str, rev: u64) -> String {
 
 fn garment_of(text: &str) -> Garment {
     match read(text) {
-        Ok(Page::Garment { garment, .. }) => *garment,
+        Ok(Page::Here { record: garment, .. }) => *garment,
         other => panic!("{other:?}"),
     }
 }
@@ -94,7 +94,7 @@ proptest! {
     #[test]
     fn a_garment_written_is_the_garment_read(garment in garment_named("g"), rev in any::<u64>()) {
         let page = write(&garment, rev);
-        prop_assert_eq!(read(&page), Ok(Page::Garment { rev, garment: Box::new(garment) }));
+        prop_assert_eq!(read(&page), Ok(Page::Here { rev, record: Box::new(garment) }));
     }
 
     #[test]
@@ -340,7 +340,7 @@ fn every_bit_of_a_page_flipped_and_every_cut_is_noticed() {
                 match read(&text) {
                     Err(_) => {}
                     // The same facts in other words would be no harm.
-                    Ok(Page::Garment { rev, garment }) => {
+                    Ok(Page::Here { rev, record: garment }) => {
                         assert_eq!((rev, *garment), (read(&page).expect("a page").rev(), original.clone()), "{place} {bit}");
                     }
                     Ok(gone) => panic!("{place} {bit}: {gone:?}"),
@@ -1120,7 +1120,7 @@ fn what_is_taken_beside_says_where_it_is_from_and_never_grows_beyond_a_name() {
 #[test]
 fn one_file_restores_the_settings_too() {
     let settings = Settings { currency: Currency::Jpy, theme: Theme::Dark, ..Settings::default() };
-    let file = export_all(&[&full("a")], &settings, day());
+    let file = export_all(&[&full("a")], None, &settings, day());
     let read = import(&file, &[], Mode::Replace).expect("a whole file");
     assert_eq!(read.settings, Some(settings));
     assert_eq!(import(&export(&[&full("a")], day()), &[], Mode::Replace).expect("a whole file").settings, None);

@@ -51,8 +51,8 @@ const ROOMS: [(&str, &[&str], &str); 14] = [
     ),
     (
         "notebook",
-        &["catalog", "check", "cost", "garment", "grading", "measure", "quantity", "trade"],
-        "Keys of families, checks, units, care, currencies, kinds of shop stand in stored text, so it looks all of them up; it keeps a screen's scale.",
+        &["catalog", "check", "cost", "fit", "garment", "grading", "measure", "practice", "quantity", "trade"],
+        "Keys of families, checks, units, care, currencies, kinds of shop stand in stored text, so it looks all of them up; it keeps a screen's scale and people's measures.",
     ),
 ];
 
@@ -82,19 +82,27 @@ const OUTSIDE: [&str; 18] = [
 const TARGETS: [&str; 3] = ["HtmlInputElement", "HtmlSelectElement", "HtmlTextAreaElement"];
 
 /// Who in the app may name what of the notebook. Only the root holds one; the others name what it reports or takes.
-const NOTEBOOK: [(&str, &[&str]); 6] = [
-    ("app/root.rs", &["Elsewhere", "Healed", "KeepFault", "Kept", "Notebook", "Page", "Settings", "ShelfFault", "Stays", "read"]),
-    ("app/model.rs", &["Change", "SetAside", "Settings", "ShelfFault"]),
+const NOTEBOOK: [(&str, &[&str]); 7] = [
+    ("app/root.rs", &["Elsewhere", "Healed", "KeepFault", "Kept", "Notebook", "Settings"]),
+    ("app/root/people.rs", &["KeepFault", "Kept"]),
+    ("app/model.rs", &["Change", "Healed", "MOST_TRIALS", "SetAside", "Settings", "ShelfFault"]),
     ("app/browser/shelf.rs", &["Shelf", "ShelfFault"]),
-    ("app/pages/settings.rs", &["Change", "Import", "Mode", "Settings", "TextSize", "Theme", "export_all", "import"]),
+    (
+        "app/pages/settings.rs",
+        &["Change", "Import", "Mode", "Settings", "Record", "TextSize", "Theme", "export_all", "import_all"],
+    ),
     // What is shown there as it is.
     ("app/pages/rack.rs", &["SetAside"]),
     ("app/parts/alert.rs", &["ShelfFault"]),
 ];
 
 /// Words that are a check's key in the catalog and something else where they stand: file, word, what it is there.
-const OTHERWISE: [(&str, &str, &str); 2] = [
+const OTHERWISE: [(&str, &str, &str); 6] = [
+    ("notebook/fitting.rs", "cloth", "what the cloth is before the first wash, as it is stored"),
     ("app/route.rs", "details", "the page on which a garment is named, in the address"),
+    ("photo_worker.rs", "canvas", "where the browser draws a picture"),
+    ("pictures/browser/reader.rs", "canvas", "where the browser draws a picture"),
+    ("pictures/browser/camera.rs", "canvas", "where the browser draws a picture"),
     ("practice/topic.rs", "pucker", "a topic of practice, as it is stored"),
 ];
 

@@ -3,10 +3,10 @@
 
 use std::collections::BTreeSet;
 
-use garment_assay::catalog::{FAMILIES, bench};
+use garment_assay::catalog::{FAMILIES, bench, jeans, tailored_jacket};
 use garment_assay::check::Check;
-use garment_assay::measure::{GREY_STEPS, INSTRUMENTS, InputKind, JEANS_POINTS, Lab, ROWS, STITCH_TYPES};
-use garment_assay::specimen::{ColourPair, Drawing, Ink, Known, Measure, Paint, Picture, Point, drawing, truth};
+use garment_assay::measure::{GREY_STEPS, INSTRUMENTS, InputKind, Lab, ROWS, STITCH_TYPES};
+use garment_assay::specimen::{ColourPair, Drawing, Ink, JacketMeasure, Known, Measure, Paint, Picture, drawing, truth};
 
 fn checks() -> impl Iterator<Item = &'static Check> {
     FAMILIES.iter().flat_map(|family| family.checks).copied()
@@ -27,7 +27,7 @@ fn a_check_has_a_picture_for_each_answer_or_for_none() {
 #[test]
 fn only_answers_that_are_words_on_a_label_go_without_a_picture() {
     let bare: Vec<&str> = checks().filter(|check| pictures(check).is_empty()).map(|check| check.key).collect();
-    assert_eq!(bare, ["fibre-label", "made-in"]);
+    assert_eq!(bare, ["fibre-label", "made-in", "cloth", "made-in"]);
 }
 
 #[test]
@@ -58,9 +58,10 @@ fn pictures_are_light_enough_for_a_phone() {
 fn bench_sets() -> Vec<Vec<Picture>> {
     let mut sets = vec![
         bench::DRAWERS.iter().flat_map(|drawer| drawer.tools.iter().filter_map(|tool| tool.drawn)).collect(),
-        bench::POINTS.iter().map(|point| point.1).collect(),
+        FAMILIES.iter().map(|family| family.drawn).collect(),
         bench::STITCHES.iter().map(|stitch| stitch.1).collect(),
     ];
+    sets.extend(FAMILIES.iter().map(|family| family.drawn_points.iter().map(|point| point.1).collect()));
     sets.extend(bench::LOOKS.iter().map(|look| look.choices.iter().map(|choice| choice.1).collect()));
     sets.extend(bench::GRADES.iter().map(|grades| grades.steps.to_vec()));
     sets
@@ -96,9 +97,9 @@ fn only_instruments_that_take_their_figures_from_paper_go_without_a_picture() {
 }
 
 /// An enum's name as a key: `FrontRise` is `front-rise`.
-fn as_key(point: Point) -> String {
+fn as_key(name: String) -> String {
     let mut key = String::new();
-    for sign in format!("{point:?}").chars() {
+    for sign in name.chars() {
         if sign.is_uppercase() && !key.is_empty() {
             key.push('-');
         }
@@ -109,11 +110,18 @@ fn as_key(point: Point) -> String {
 
 #[test]
 fn each_point_of_measure_has_its_own_picture() {
-    let drawn: Vec<&str> = bench::POINTS.iter().map(|(key, _)| *key).collect();
-    assert_eq!(drawn, JEANS_POINTS.each_ref().map(|point| point.key));
-    for (key, picture) in bench::POINTS {
+    for family in FAMILIES {
+        let drawn: Vec<&str> = family.drawn_points.iter().map(|(key, _)| *key).collect();
+        let asked: Vec<&str> = family.points.iter().map(|point| point.key).collect();
+        assert_eq!(drawn, asked, "{}", family.key);
+    }
+    for (key, picture) in tailored_jacket::TAILORED_JACKET.drawn_points {
+        let Picture::JacketMeasure(JacketMeasure { point }) = picture else { panic!("{key} is not a measure") };
+        assert_eq!(as_key(format!("{point:?}")), *key);
+    }
+    for (key, picture) in jeans::JEANS.drawn_points {
         let Picture::Measure(Measure { point }) = picture else { panic!("{key} is not a measure") };
-        assert_eq!(as_key(*point), *key);
+        assert_eq!(as_key(format!("{point:?}")), *key);
     }
 }
 

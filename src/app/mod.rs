@@ -2,6 +2,7 @@
 
 mod appraisals;
 mod browser;
+mod fit_words;
 mod model;
 mod money;
 mod pages;

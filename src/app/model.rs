@@ -5,9 +5,11 @@ use std::rc::Rc;
 
 use garment_assay::catalog::Family;
 use garment_assay::cost::Rates;
-use garment_assay::garment::{Act, Garment, Id, Readings};
+use garment_assay::fit::{Person, PersonId};
+use garment_assay::garment::{Act, FitAct, Garment, Id, Readings};
 use garment_assay::measure::ScreenScale;
-use garment_assay::notebook::{Change, SetAside, Settings, ShelfFault};
+use garment_assay::notebook::{Change, Healed, MOST_TRIALS, SetAside, Settings, ShelfFault};
+use garment_assay::practice::Trial;
 use garment_assay::trade::{Day, Ticket};
 
 use super::route::Route;
@@ -19,6 +21,8 @@ pub struct Model {
     pub route: Route,
     /// Garments noted.
     pub garments: Vec<Rc<Garment>>,
+    /// People whose measures are kept, by name and then by id.
+    pub people: Vec<Rc<Person>>,
     /// Pages that could not be read.
     pub set_aside: Rc<Vec<SetAside>>,
     /// What the person chose.
@@ -29,6 +33,8 @@ pub struct Model {
     pub notice: Option<Rc<Notice>>,
     /// Garments whose latest change is not kept, and why.
     pub unkept: Rc<BTreeSet<Id>>,
+    /// People whose latest change is not kept.
+    pub unkept_people: Rc<BTreeSet<PersonId>>,
     /// What is wrong with storage, if anything.
     pub fault: Option<ShelfFault>,
     /// The reserve was given up: room is running out.
@@ -39,6 +45,8 @@ pub struct Model {
     pub wide: bool,
     /// Today, for new garments.
     pub today: Day,
+    /// What was answered in practice, oldest first.
+    pub trials: Rc<Vec<Trial>>,
     /// The scale of this screen, if it was fitted.
     pub scale: Option<ScreenScale>,
     /// A scale is kept, but for another screen or another zoom.
@@ -54,14 +62,28 @@ pub struct Notice {
     pub back: Vec<Rc<Garment>>,
     /// What "Undo" takes away again.
     pub away: Vec<Id>,
+    /// People that "Undo" puts back.
+    pub people_back: Vec<Rc<Person>>,
+    /// People that "Undo" takes away again.
+    pub people_away: Vec<PersonId>,
     /// Rates that "Undo" puts back.
     pub rates: Option<Rates>,
+    /// Answers of practice that "Undo" puts back.
+    pub trials: Option<Rc<Vec<Trial>>>,
 }
 
 impl Notice {
     /// A word with no way back.
     pub fn plain(text: impl Into<String>) -> Notice {
-        Notice { text: text.into(), back: Vec::new(), away: Vec::new(), rates: None }
+        Notice {
+            text: text.into(),
+            back: Vec::new(),
+            away: Vec::new(),
+            people_back: Vec::new(),
+            people_away: Vec::new(),
+            rates: None,
+            trials: None,
+        }
     }
 
     /// Whether its way back would touch that garment.
@@ -69,9 +91,15 @@ impl Notice {
         self.away.contains(id) || self.back.iter().any(|garment| garment.id() == id)
     }
 
+    /// Whether its way back would touch that person.
+    pub fn speaks_of_person(&self, id: &PersonId) -> bool {
+        self.people_away.contains(id) || self.people_back.iter().any(|person| person.id() == id)
+    }
+
     /// Whether there is a way back.
     pub fn can_undo(&self) -> bool {
-        !self.back.is_empty() || !self.away.is_empty() || self.rates.is_some()
+        let garments = !self.back.is_empty() || !self.away.is_empty();
+        garments || !self.people_back.is_empty() || !self.people_away.is_empty() || self.rates.is_some() || self.trials.is_some()
     }
 }
 
@@ -101,6 +129,11 @@ pub enum Message {
     TakeBack(Id),
     /// Delete a garment.
     Delete(Id),
+    /// A person who is new here, or whose name or measures changed. One who is new is chosen for the garment whose fitting room is open,
+    /// and their measures are opened.
+    Person(Box<Person>),
+    /// Delete a person.
+    Forget(PersonId),
     /// Undo what the notice speaks of.
     UndoNotice,
     /// A word about something that was done outside.
@@ -113,20 +146,28 @@ pub enum Message {
     Rated(Rates, Option<String>),
     /// Another window wrote the settings.
     ChosenElsewhere(Settings),
-    /// An import, as shown and agreed to.
-    Import(Vec<Change>, Option<Settings>),
+    /// An import of garments, people and settings, as shown and agreed to.
+    Import(Vec<Change>, Vec<Change<Person>>, Option<Settings>),
     /// Everything is to be erased.
     Erase,
     /// Another window wrote a garment.
     ChangedElsewhere(Box<Garment>),
     /// Another window deleted a garment.
     GoneElsewhere(Id),
-    /// The mirror had newer pages of these, knew those as deleted, and mended the pages under these keys.
-    Healed(Vec<Garment>, Vec<Id>, Vec<String>),
+    /// Another window wrote a person.
+    PersonElsewhere(Box<Person>),
+    /// Another window deleted a person.
+    PersonGoneElsewhere(PersonId),
+    /// The mirror had newer pages of some, knew others as deleted, and mended pages.
+    Healed(Box<Healed>),
     /// A page that cannot be read is to be dropped.
     DropSetAside(String),
     /// An instrument was given these on the bench.
     Tried(Readings),
+    /// A question of practice was answered.
+    Practised(Trial),
+    /// What is known of the learner is to be forgotten.
+    ForgetPractice,
     /// The ruler was fitted to this screen, or is to be fitted again.
     ScaleFitted(Option<ScreenScale>),
     /// The page is on another screen or at another zoom: what is kept for it, and whether something is kept for others.
@@ -142,10 +183,16 @@ pub enum Effect {
     Keep(Rc<Garment>),
     /// Discard that garment's page.
     Discard(Id),
+    /// Keep this person.
+    KeepPerson(Rc<Person>),
+    /// Discard that person's page.
+    DiscardPerson(PersonId),
     /// Keep the settings.
     KeepSettings,
     /// Keep what was given to an instrument on the bench.
     KeepOnTheBench(Readings),
+    /// Keep what was answered in practice.
+    KeepTrials,
     /// Keep or forget the scale of this screen.
     KeepScale(Option<ScreenScale>),
     /// Erase shelf and mirror.
@@ -176,6 +223,25 @@ impl Model {
         let place = self.garments.iter().position(|garment| garment.id() == id)?;
         self.forget_undo(id);
         Some(self.garments.remove(place))
+    }
+
+    /// The person of that id.
+    pub fn person(&self, id: &PersonId) -> Option<&Rc<Person>> {
+        self.people.iter().find(|person| person.id() == id)
+    }
+
+    /// Puts a person in their place among the others.
+    pub fn put_person(&mut self, person: Rc<Person>) {
+        self.people.retain(|other| other.id() != person.id());
+        self.people.push(person);
+        // A list in which "anna" stands behind "Zoe" would be searched in vain.
+        self.people.sort_by_cached_key(|person| (person.name().to_lowercase(), person.id().clone()));
+    }
+
+    /// Takes a person out.
+    pub fn take_person(&mut self, id: &PersonId) -> Option<Rc<Person>> {
+        let place = self.people.iter().position(|person| person.id() == id)?;
+        Some(self.people.remove(place))
     }
 
     /// Acts recorded for undo fit the garment they were done to; once another window has written it, they no longer do.
@@ -260,9 +326,27 @@ impl Model {
                 }
                 effects
             }
+            Message::Person(person) => self.with_person(*person),
+            Message::Forget(id) => {
+                let Some(person) = self.take_person(&id) else { return Vec::new() };
+                let name = if person.name().is_empty() { "a person without a name" } else { person.name() };
+                let text = format!("Deleted: {name}.");
+                self.notice = Some(Rc::new(Notice { people_back: vec![person], ..Notice::plain(text) }));
+                [Some(Effect::DiscardPerson(id.clone())), self.away_from(&id)].into_iter().flatten().collect()
+            }
             Message::UndoNotice => {
                 let Some(notice) = self.notice.take() else { return Vec::new() };
                 let mut effects = Vec::new();
+                for id in &notice.people_away {
+                    if self.take_person(id).is_some() {
+                        effects.push(Effect::DiscardPerson(id.clone()));
+                        effects.extend(self.away_from(id));
+                    }
+                }
+                for person in &notice.people_back {
+                    self.put_person(person.clone());
+                    effects.push(Effect::KeepPerson(person.clone()));
+                }
                 for id in &notice.away {
                     if self.take(id).is_some() {
                         effects.push(Effect::Discard(id.clone()));
@@ -271,6 +355,10 @@ impl Model {
                 for garment in &notice.back {
                     self.put(garment.clone());
                     effects.push(Effect::Keep(garment.clone()));
+                }
+                if let Some(trials) = &notice.trials {
+                    self.trials = trials.clone();
+                    effects.push(Effect::KeepTrials);
                 }
                 if let Some(rates) = &notice.rates {
                     self.settings = self.settings.with_rates(rates.in_market(self.settings.rates.market()));
@@ -302,8 +390,8 @@ impl Model {
                 self.settings = settings;
                 Vec::new()
             }
-            Message::Import(changes, settings) => {
-                let mut effects = self.imported(changes);
+            Message::Import(garments, people, settings) => {
+                let mut effects = self.imported(garments, people);
                 if let Some(settings) = settings {
                     self.settings = settings;
                     effects.push(Effect::KeepSettings);
@@ -312,9 +400,11 @@ impl Model {
             }
             Message::Erase => {
                 self.garments.clear();
+                self.people.clear();
                 self.set_aside = Rc::default();
                 self.undo = Rc::default();
                 self.settings = Settings::default();
+                self.trials = Rc::default();
                 (self.scale, self.scale_void) = (None, false);
                 // Whether all is gone is said by whoever erased it.
                 self.notice = None;
@@ -335,7 +425,32 @@ impl Model {
                 }
                 Vec::new()
             }
-            Message::Healed(garments, gone, mended) => {
+            Message::PersonElsewhere(person) => {
+                // What was taken away here before is not what that window saw.
+                if self.notice.as_ref().is_some_and(|notice| notice.speaks_of_person(person.id())) {
+                    self.notice = None;
+                }
+                self.put_person(Rc::new(*person));
+                Vec::new()
+            }
+            Message::PersonGoneElsewhere(id) => {
+                if self.take_person(&id).is_none() {
+                    return Vec::new();
+                }
+                let away = self.away_from(&id);
+                if away.is_some() {
+                    self.notice = Some(Rc::new(Notice::plain("This person was deleted in another window.")));
+                }
+                away.into_iter().collect()
+            }
+            Message::Healed(healed) => {
+                let Healed { garments, gone, people, people_gone, mended, .. } = *healed;
+                for person in people {
+                    self.put_person(Rc::new(person));
+                }
+                for id in people_gone {
+                    self.take_person(&id);
+                }
                 for garment in garments {
                     self.forget_undo(garment.id());
                     self.put(Rc::new(garment));
@@ -351,6 +466,20 @@ impl Model {
                 vec![Effect::DropSetAside(key)]
             }
             Message::Tried(readings) => vec![Effect::KeepOnTheBench(readings)],
+            Message::Practised(trial) => {
+                let trials = Rc::make_mut(&mut self.trials);
+                trials.push(trial);
+                if trials.len() > MOST_TRIALS {
+                    trials.remove(0);
+                }
+                vec![Effect::KeepTrials]
+            }
+            Message::ForgetPractice => {
+                let before = std::mem::take(&mut self.trials);
+                let text = "Forgotten: what was answered in practice.";
+                self.notice = Some(Rc::new(Notice { trials: Some(before), ..Notice::plain(text) }));
+                vec![Effect::KeepTrials]
+            }
             Message::ScaleFitted(scale) => {
                 self.scale = scale;
                 self.scale_void = false;
@@ -368,7 +497,54 @@ impl Model {
         }
     }
 
-    fn imported(&mut self, changes: Vec<Change>) -> Vec<Effect> {
+    /// A person as they are now. One who is new is chosen for the garment whose fitting room is open, and their measures are opened.
+    fn with_person(&mut self, person: Person) -> Vec<Effect> {
+        let id = person.id().clone();
+        let known = self.person(&id);
+        if known.is_some_and(|known| **known == person) {
+            return Vec::new();
+        }
+        let before = known.cloned();
+        let is_new = before.is_none();
+        // What was done since must not be undone with it.
+        if self.notice.as_ref().is_some_and(|notice| notice.speaks_of_person(&id)) {
+            self.notice = None;
+        }
+        // A measure that is wiped out by a slip of the thumb is not easily taken again.
+        if let Some(before) = before
+            && let Some((measure, _)) = before.readings().find(|(measure, _)| person.reading(measure).is_none())
+        {
+            let text = format!("Taken away: {}.", measure.name.to_lowercase());
+            self.notice = Some(Rc::new(Notice { people_back: vec![before.clone()], ..Notice::plain(text) }));
+        }
+        let person = Rc::new(person);
+        self.put_person(person.clone());
+        let mut effects = vec![Effect::KeepPerson(person)];
+        if is_new {
+            let garment = match &self.route {
+                Route::People => None,
+                Route::Fitting(garment) | Route::Person(_, Some(garment)) => Some(garment.clone()),
+                _ => return effects,
+            };
+            if let Some(garment) = &garment {
+                effects.extend(self.after(Message::Done(garment.clone(), Act::Fit(FitAct::Who(Some(id.clone()))))));
+            }
+            effects.push(Effect::Open(Route::Person(id, garment)));
+        }
+        effects
+    }
+
+    /// Leads away from the screen of a person who is gone.
+    fn away_from(&self, id: &PersonId) -> Option<Effect> {
+        match &self.route {
+            Route::Person(person, garment) if person == id => {
+                Some(Effect::Open(garment.clone().map_or(Route::People, Route::Fitting)))
+            }
+            _ => None,
+        }
+    }
+
+    fn imported(&mut self, changes: Vec<Change>, people: Vec<Change<Person>>) -> Vec<Effect> {
         let mut effects = Vec::new();
         let mut notice = Notice::plain("");
         let (mut added, mut changed, mut deleted) = (0_u32, 0_u32, 0_u32);
@@ -396,6 +572,30 @@ impl Model {
                 }
             }
         }
+        for change in people {
+            match change {
+                Change::Same(_) => {}
+                Change::Add(person) | Change::AddBeside(person) => {
+                    added += 1;
+                    notice.people_away.push(person.id().clone());
+                    let person = Rc::new(person);
+                    self.put_person(person.clone());
+                    effects.push(Effect::KeepPerson(person));
+                }
+                Change::Overwrite(person) => {
+                    changed += 1;
+                    notice.people_back.extend(self.person(person.id()).cloned());
+                    let person = Rc::new(person);
+                    self.put_person(person.clone());
+                    effects.push(Effect::KeepPerson(person));
+                }
+                Change::Delete(id) => {
+                    deleted += 1;
+                    notice.people_back.extend(self.take_person(&id));
+                    effects.push(Effect::DiscardPerson(id));
+                }
+            }
+        }
         notice.text = format!("Imported: {added} added, {changed} replaced, {deleted} deleted.");
         self.notice = Some(Rc::new(notice));
         effects
@@ -407,7 +607,9 @@ mod tests {
     use super::*;
     use garment_assay::catalog::FAMILIES;
     use garment_assay::cost::{Market, OVERHEAD, Range};
+    use garment_assay::fit::{BodyReading, WAIST};
     use garment_assay::garment::Answer;
+    use garment_assay::quantity::{Amount, Unit};
     use garment_assay::trade::Currency;
 
     fn id(name: &str) -> Id {
@@ -422,16 +624,19 @@ mod tests {
         Model {
             route: Route::Rack,
             garments: garments.into_iter().map(Rc::new).collect(),
+            people: Vec::new(),
             set_aside: Rc::default(),
             settings: Settings::default(),
             undo: Rc::default(),
             notice: None,
             unkept: Rc::default(),
+            unkept_people: Rc::default(),
             fault: None,
             low_on_room: false,
             on_the_way: 0,
             wide: false,
             today: day(),
+            trials: Rc::default(),
             scale: None,
             scale_void: false,
         }
@@ -468,7 +673,7 @@ mod tests {
     #[test]
     fn undoing_an_import_does_not_take_what_was_done_since() {
         let mut model = model(Vec::new());
-        model.after(Message::Import(vec![Change::Add(garment("a"))], None));
+        model.after(Message::Import(vec![Change::Add(garment("a"))], Vec::new(), None));
         model.after(Message::Done(id("a"), answered()));
         assert!(model.after(Message::UndoNotice).is_empty());
         assert_eq!(model.garment(&id("a")).map(|garment| garment.answered()), Some(1));
@@ -500,13 +705,106 @@ mod tests {
         assert!(model.after(Message::UndoNotice).is_empty());
     }
 
+    fn pid(name: &str) -> PersonId {
+        PersonId::new(name).expect("a plain name")
+    }
+
+    fn person(id: &str, name: &str) -> Box<Person> {
+        Box::new(Person::new(pid(id), name))
+    }
+
+    fn waist(person: &Person, number: f64) -> Box<Person> {
+        let reading = BodyReading::new(&WAIST, Amount { number, unit: Unit::Centimetre });
+        assert!(reading.is_some());
+        Box::new(person.clone().with(&WAIST, reading))
+    }
+
+    #[test]
+    fn people_stand_by_name_and_then_by_id_whatever_the_case() {
+        let mut model = model(Vec::new());
+        for (id, name) in [("3", "Zoe"), ("2", "anna"), ("1", "anna"), ("4", "Ben")] {
+            model.after(Message::PersonElsewhere(person(id, name)));
+        }
+        assert_eq!(model.people.iter().map(|person| person.id().as_str()).collect::<Vec<_>>(), ["1", "2", "4", "3"]);
+        model.after(Message::PersonElsewhere(person("1", "Zara")));
+        assert_eq!(model.people.iter().map(|person| person.id().as_str()).collect::<Vec<_>>(), ["2", "4", "1", "3"]);
+    }
+
+    #[test]
+    fn a_new_person_is_opened_and_the_same_again_changes_nothing() {
+        let mut model = model(Vec::new());
+        model.route = Route::People;
+        let effects = model.after(Message::Person(person("p", "Jo")));
+        assert_eq!(effects, [Effect::KeepPerson(Rc::new(*person("p", "Jo"))), Effect::Open(Route::Person(pid("p"), None))]);
+        assert!(model.after(Message::Person(person("p", "Jo"))).is_empty());
+        assert_eq!(model.after(Message::Person(person("p", "Jo B"))), [Effect::KeepPerson(Rc::new(*person("p", "Jo B")))]);
+    }
+
+    #[test]
+    fn a_person_made_in_a_fitting_room_is_opened_for_that_garment() {
+        let mut model = model(vec![garment("a")]);
+        model.route = Route::Fitting(id("a"));
+        let effects = model.after(Message::Person(person("p", "Jo")));
+        assert_eq!(effects.last(), Some(&Effect::Open(Route::Person(pid("p"), Some(id("a"))))));
+        // Chosen for it, as far as its family has a fitting room.
+        let chosen = FAMILIES[0].fit.map(|_| pid("p"));
+        assert_eq!(model.garment(&id("a")).and_then(|garment| garment.fitting().who().cloned()), chosen);
+    }
+
+    #[test]
+    fn a_deleted_person_comes_back_with_undo_and_their_screen_closes() {
+        let mut model = model(vec![garment("a")]);
+        model.after(Message::PersonElsewhere(person("p", "Jo")));
+        model.route = Route::Person(pid("p"), None);
+        assert_eq!(model.after(Message::Forget(pid("p"))), [Effect::DiscardPerson(pid("p")), Effect::Open(Route::People)]);
+        assert_eq!(model.after(Message::UndoNotice), [Effect::KeepPerson(Rc::new(*person("p", "Jo")))]);
+        assert!(model.person(&pid("p")).is_some());
+        model.route = Route::Person(pid("p"), Some(id("a")));
+        assert_eq!(model.after(Message::PersonGoneElsewhere(pid("p"))), [Effect::Open(Route::Fitting(id("a")))]);
+        assert!(model.after(Message::Forget(pid("p"))).is_empty());
+    }
+
+    #[test]
+    fn a_measure_taken_away_comes_back_with_undo_until_something_else_is_changed() {
+        let mut model = model(Vec::new());
+        let measured = waist(&person("p", "Jo"), 80.0);
+        model.after(Message::PersonElsewhere(measured.clone()));
+        model.after(Message::Person(person("p", "Jo")));
+        assert_eq!(model.after(Message::UndoNotice), [Effect::KeepPerson(Rc::new(*measured.clone()))]);
+        model.after(Message::Person(person("p", "Jo")));
+        model.after(Message::Person(person("p", "Jo B")));
+        assert!(model.after(Message::UndoNotice).is_empty());
+        // What another window wrote is not undone either.
+        model.after(Message::PersonElsewhere(measured));
+        model.after(Message::Person(person("p", "Jo")));
+        model.after(Message::PersonElsewhere(person("p", "theirs")));
+        assert!(model.after(Message::UndoNotice).is_empty());
+        assert_eq!(model.person(&pid("p")).map(|person| person.name()), Some("theirs"));
+    }
+
+    #[test]
+    fn people_of_a_file_come_with_one_way_back_and_erasing_takes_everybody() {
+        let mut model = model(Vec::new());
+        for (id, name) in [("a", "A"), ("b", "B")] {
+            model.after(Message::PersonElsewhere(person(id, name)));
+        }
+        let changes = vec![Change::Add(*person("c", "C")), Change::Overwrite(*person("a", "A2")), Change::Delete(pid("b"))];
+        let effects = model.after(Message::Import(Vec::new(), changes, None));
+        assert_eq!(effects.len(), 3);
+        assert_eq!(model.people.iter().map(|person| person.name()).collect::<Vec<_>>(), ["A2", "C"]);
+        model.after(Message::UndoNotice);
+        assert_eq!(model.people.iter().map(|person| person.name()).collect::<Vec<_>>(), ["A", "B"]);
+        model.after(Message::Erase);
+        assert!(model.people.is_empty());
+    }
+
     #[test]
     fn settings_of_a_file_are_taken_only_when_it_brings_some() {
         let mut model = model(Vec::new());
         let yen = Settings { currency: Currency::Jpy, ..Settings::default() };
-        model.after(Message::Import(Vec::new(), None));
+        model.after(Message::Import(Vec::new(), Vec::new(), None));
         assert_eq!(model.settings, Settings::default());
-        assert_eq!(model.after(Message::Import(Vec::new(), Some(yen.clone()))), [Effect::KeepSettings]);
+        assert_eq!(model.after(Message::Import(Vec::new(), Vec::new(), Some(yen.clone()))), [Effect::KeepSettings]);
         assert_eq!(model.settings, yen);
     }
 }

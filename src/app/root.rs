@@ -1,13 +1,16 @@
 //! The root: holds the model, hands messages to it, and carries out what they ask of the world outside.
 
+mod people;
+
 use std::rc::Rc;
 
 use garment_assay::catalog::Family;
-use garment_assay::catalog::bench::{LOOKS, POINTS};
+use garment_assay::catalog::bench::LOOKS;
 use garment_assay::check::Check;
+use garment_assay::fit::PersonId;
 use garment_assay::garment::{Act, Answer, Garment, Id, Readings};
 use garment_assay::measure::{BACK, EDGE, INSTRUMENTS, Instrument, Look, ROWS, ScreenScale};
-use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Page, Settings, read};
+use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Settings};
 use garment_assay::specimen::Picture;
 use gloo::events::EventListener;
 use yew::prelude::*;
@@ -22,9 +25,13 @@ use super::pages::bench::{Bench, InstrumentPage};
 use super::pages::beside::BesidePage;
 use super::pages::checks::{CheckList, Checks};
 use super::pages::details::Details;
+use super::pages::fitting::FittingPage;
 use super::pages::guesses::Guesses;
 use super::pages::marks::Marks;
 use super::pages::numbers::Numbers;
+use super::pages::people::PeoplePage;
+use super::pages::person::PersonPage;
+use super::pages::practice::PracticePage;
 use super::pages::rack::Rack;
 use super::pages::rates::RatesPage;
 use super::pages::result::ResultPage;
@@ -89,22 +96,28 @@ impl Component for App {
     fn create(ctx: &Context<App>) -> App {
         let (notebook, opened) = Notebook::open(BrowserShelf);
         let settings = notebook.settings().ok().flatten().map_or_else(Settings::default, |text| Settings::read(&text));
-        let model = Model {
+        let mut model = Model {
             route: Route::parse(&address::hash()),
             garments: opened.garments.into_iter().map(Rc::new).collect(),
+            people: Vec::new(),
             set_aside: Rc::new(opened.set_aside),
             settings,
             undo: Rc::default(),
             notice: None,
             unkept: Rc::default(),
+            unkept_people: Rc::default(),
             fault: opened.fault,
             low_on_room: false,
             on_the_way: 0,
             wide: document::is_wide(),
             today: clock::today(),
+            trials: Rc::new(notebook.trials()),
             scale: None,
             scale_void: false,
         };
+        for person in opened.people {
+            model.put_person(Rc::new(person));
+        }
         let link = ctx.link().clone();
         let on_address = {
             let link = link.clone();
@@ -174,12 +187,14 @@ impl Component for App {
                 true
             }
             Incoming::Mirrored(Some(pages)) => {
-                for (_, text) in &pages {
-                    if let Ok(Page::Garment { garment, .. }) = read(text) {
-                        self.rescue(ctx, garment.id(), Some(&garment));
+                for (key, text) in &pages {
+                    match Elsewhere::of(key, text) {
+                        Elsewhere::Changed(garment) => self.rescue(ctx, garment.id(), Some(&garment)),
+                        Elsewhere::PersonChanged(person) => self.rescue_person(ctx, person.id(), Some(&person)),
+                        _ => {}
                     }
                 }
-                let healed = self
+                let mut healed = self
                     .notebook
                     .heal(&pages)
                     .unwrap_or_else(|KeepFault(fault)| Healed { fault: Some(fault), ..Healed::default() });
@@ -193,9 +208,9 @@ impl Component for App {
                     // What was changed while the mirror opened is among what it lacks.
                     self.model.on_the_way = 0;
                     self.mirroring = Mirroring::On;
-                    self.send_to_mirror(ctx, healed.to_mirror);
+                    self.send_to_mirror(ctx, std::mem::take(&mut healed.to_mirror));
                 }
-                self.take(ctx, Message::Healed(healed.garments, healed.gone, healed.mended))
+                self.take(ctx, Message::Healed(Box::new(healed)))
             }
             Incoming::Resized => {
                 let (scale, elsewhere) = self.scale();
@@ -211,6 +226,10 @@ impl Component for App {
                 for id in gone {
                     self.take(ctx, Message::GoneElsewhere(id));
                 }
+                let gone: Vec<PersonId> = self.model.people.iter().map(|person| person.id().clone()).collect();
+                for id in gone {
+                    self.take(ctx, Message::PersonGoneElsewhere(id));
+                }
                 true
             }
             Incoming::Written(Some(key), text) => match self.notebook.written_elsewhere(&key, text.as_deref()) {
@@ -221,6 +240,14 @@ impl Component for App {
                 Elsewhere::Gone(id) => {
                     self.rescue(ctx, &id, None);
                     self.take(ctx, Message::GoneElsewhere(id))
+                }
+                Elsewhere::PersonChanged(person) => {
+                    self.rescue_person(ctx, person.id(), Some(&person));
+                    self.take(ctx, Message::PersonElsewhere(person))
+                }
+                Elsewhere::PersonGone(id) => {
+                    self.rescue_person(ctx, &id, None);
+                    self.take(ctx, Message::PersonGoneElsewhere(id))
                 }
                 // Rates are work: the next choice made here must not write over those made there.
                 Elsewhere::Chosen(settings) => self.take(ctx, Message::ChosenElsewhere(*settings)),
@@ -234,6 +261,10 @@ impl Component for App {
         let model = &self.model;
         let (system, wide) = (model.settings.system, model.wide);
         let shown = model.route.garment().and_then(|id| model.garment(id));
+        let person = match &model.route {
+            Route::Person(id, _) => model.person(id),
+            _ => None,
+        };
         let check = match &model.route {
             Route::Check(_, key) => shown.and_then(|garment| check_of(garment.family(), key)),
             _ => None,
@@ -251,7 +282,7 @@ impl Component for App {
                 html! { <Checks garment={garment.clone()} appraisals={self.appraisals.clone()} {system} /> }
             }
             (Route::Result(_), Some(garment)) => {
-                html! { <ResultPage garment={garment.clone()} appraisals={self.appraisals.clone()} {system} /> }
+                html! { <ResultPage garment={garment.clone()} appraisals={self.appraisals.clone()} people={model.people.clone()} {system} /> }
             }
             (Route::Details(id), Some(garment)) => html! {
                 <Details key={id.as_str()} garment={garment.clone()} currency={model.settings.currency} send={send.clone()} />
@@ -262,22 +293,37 @@ impl Component for App {
                     can_take_back={model.can_take_back(id)} send={send.clone()} />
             },
             (Route::TapeSheet(id), Some(garment)) => html! {
-                <TapeSheet key={id.as_str()} garment={garment.clone()} {system} can_take_back={model.can_take_back(id)} pictures={POINTS} send={send.clone()} />
+                <TapeSheet key={id.as_str()} garment={garment.clone()} people={model.people.clone()} {system} can_take_back={model.can_take_back(id)} send={send.clone()} />
+            },
+            (Route::Fitting(id), Some(garment)) => html! {
+                <FittingPage key={id.as_str()} garment={garment.clone()} people={model.people.clone()} {system}
+                    can_take_back={model.can_take_back(id)} send={send.clone()} />
+            },
+            (Route::People, _) => html! { <PeoplePage people={model.people.clone()} send={send.clone()} /> },
+            (Route::Person(id, _), _) if person.is_some() => match person {
+                Some(person) => html! {
+                    <PersonPage key={id.as_str()} person={person.clone()} garment={shown.cloned()} {system} send={send.clone()} />
+                },
+                None => Html::default(),
             },
             (Route::Start, _) => {
                 html! { <Start garments={model.garments.clone()} currency={model.settings.currency} send={send.clone()} /> }
             }
             (Route::Settings, _) => {
-                html! { <SettingsPage garments={model.garments.clone()} settings={model.settings.clone()} today={model.today} send={send.clone()} /> }
+                html! { <SettingsPage garments={model.garments.clone()} people={model.people.clone()} settings={model.settings.clone()} today={model.today} send={send.clone()} /> }
             }
             (Route::Rates, _) => {
                 html! { <RatesPage rates={model.settings.rates.clone()} unread={model.settings.aside.len()} today={model.today} send={send.clone()} /> }
             }
             (Route::Beside(ids), _) => html! {
                 <BesidePage key={model.route.href()} garments={ids.iter().filter_map(|id| model.garment(id).cloned()).collect::<Vec<_>>()}
-                    rack={model.garments.clone()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()} {system} />
+                    rack={model.garments.clone()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()}
+                    people={model.people.clone()} {system} />
             },
             (Route::Guesses, _) => html! { <Guesses garments={model.garments.clone()} /> },
+            (Route::Practice, _) => html! {
+                <PracticePage trials={model.trials.clone()} rates={model.settings.rates.clone()} appraisals={self.appraisals.clone()} send={send.clone()} />
+            },
             (Route::Numbers, _) => html! { <Numbers /> },
             (Route::Bench, _) => html! { <Bench scale={model.scale} void={model.scale_void} /> },
             (Route::SeamKind, _) => html! { <SeamKind backs={looks(&BACK)} rows={looks(&ROWS)} edges={looks(&EDGE)} /> },
@@ -310,7 +356,7 @@ impl Component for App {
                 // The screen itself stands first, so that a keyboard is in it at once; styles put the rack at its left.
                 <main id="main" data-screen={match model.route { Route::Rack => "rack", Route::Beside(_) => "wide", _ => "one" }}>
                     if model.fault.is_some() || model.low_on_room {
-                        <Alert fault={model.fault} exportable={!model.garments.is_empty()} unkept={model.unkept.len()} />
+                        <Alert fault={model.fault} exportable={!model.garments.is_empty() || !model.people.is_empty()} unkept={model.unkept.len()} people={model.unkept_people.len()} />
                     }
                     { main }
                 </main>
@@ -428,12 +474,20 @@ impl App {
     fn carry_out(&mut self, ctx: &Context<App>, effect: Effect) {
         match effect {
             Effect::Keep(garment) => {
-                let kept = self.notebook.keep(&garment);
+                let kept = self.notebook.keep(garment.as_ref());
                 self.note_keeping(ctx, garment.id(), kept);
             }
             Effect::Discard(id) => {
                 let kept = self.notebook.discard(&id);
                 self.note_keeping(ctx, &id, kept);
+            }
+            Effect::KeepPerson(person) => {
+                let kept = self.notebook.keep(person.as_ref());
+                self.note_keeping_person(ctx, person.id(), kept);
+            }
+            Effect::DiscardPerson(id) => {
+                let kept = self.notebook.discard(&id);
+                self.note_keeping_person(ctx, &id, kept);
             }
             Effect::KeepSettings => {
                 if let Err(KeepFault(fault)) = self.notebook.keep_settings(&self.model.settings.write()) {
@@ -442,6 +496,11 @@ impl App {
             }
             Effect::KeepOnTheBench(readings) => {
                 if let Err(KeepFault(fault)) = self.notebook.keep_on_the_bench(&readings) {
+                    self.model.fault = Some(fault);
+                }
+            }
+            Effect::KeepTrials => {
+                if let Err(KeepFault(fault)) = self.notebook.keep_trials(&self.model.trials) {
                     self.model.fault = Some(fault);
                 }
             }
@@ -454,7 +513,8 @@ impl App {
             Effect::Erase => {
                 match self.notebook.erase() {
                     Ok(()) => {
-                        (self.model.fault, self.model.unkept) = (None, Rc::default());
+                        self.model.fault = None;
+                        (self.model.unkept, self.model.unkept_people) = (Rc::default(), Rc::default());
                         self.model.low_on_room = !self.notebook.set_reserve_aside();
                         self.model.notice = Some(Rc::new(Notice::plain("Everything is erased.")));
                     }
@@ -487,12 +547,7 @@ impl App {
         match kept {
             Ok(kept) => {
                 Rc::make_mut(&mut self.model.unkept).remove(id);
-                if self.model.unkept.is_empty() {
-                    self.model.fault = None;
-                }
-                // Once there is room again, the reserve comes back before the sentence goes.
-                self.model.low_on_room = kept.reserve_used || (self.model.low_on_room && !self.notebook.set_reserve_aside());
-                self.send_to_mirror(ctx, vec![kept.page]);
+                self.note_kept(ctx, kept.page, kept.reserve_used);
                 if let Some(renamed) = kept.renamed {
                     self.part_ways(ctx, id, renamed.ours, renamed.theirs);
                 }
@@ -516,6 +571,16 @@ impl App {
         }
     }
 
+    /// A page is on the shelf: it goes to the mirror, and what was said about storage may no longer be true.
+    fn note_kept(&mut self, ctx: &Context<App>, page: (String, String), reserve_used: bool) {
+        if self.model.unkept.is_empty() && self.model.unkept_people.is_empty() {
+            self.model.fault = None;
+        }
+        // Once there is room again, the reserve comes back before the sentence goes.
+        self.model.low_on_room = reserve_used || (self.model.low_on_room && !self.notebook.set_reserve_aside());
+        self.send_to_mirror(ctx, vec![page]);
+    }
+
     /// Two windows wrote the same page: theirs keeps the name, ours goes on under a new one.
     fn part_ways(&mut self, ctx: &Context<App>, id: &Id, ours: Garment, theirs: Option<Garment>) {
         let new = ours.id().clone();
@@ -528,7 +593,7 @@ impl App {
         self.model.notice = Some(Rc::new(Notice::plain(
             "This garment was changed in another window at the same time. Both are kept; you go on with yours.",
         )));
-        let kept = self.notebook.keep(&ours);
+        let kept = self.notebook.keep(ours.as_ref());
         self.note_keeping(ctx, &new, kept);
         if self.model.route.garment() == Some(id) {
             address::replace(&self.model.route.clone().of(new.clone()).href());
@@ -593,10 +658,16 @@ impl App {
         let title = match (&self.model.route, &garment) {
             (Route::Start, _) => "Check a garment".to_owned(),
             (Route::Settings, _) => "Settings".to_owned(),
+            (Route::People, _) => "People".to_owned(),
+            (Route::Person(id, _), _) => match self.model.person(id).map(|person| person.name()) {
+                Some(name) if !name.is_empty() => name.to_owned(),
+                _ => "Person".to_owned(),
+            },
             (Route::Numbers, _) => "Where the numbers come from".to_owned(),
             (Route::Rates, _) => "Rates".to_owned(),
             (Route::Beside(_), _) => "Side by side".to_owned(),
             (Route::Guesses, _) => "Your guesses".to_owned(),
+            (Route::Practice, _) => "Practise".to_owned(),
             (Route::Bench, _) => "Bench".to_owned(),
             (Route::SeamKind, _) => "Which stitch, which seam".to_owned(),
             (Route::Ruler, _) => "Ruler on the screen".to_owned(),
@@ -609,6 +680,8 @@ impl App {
         };
         document::set_title(&format!("{title} · Garment Assay"));
         let to = match (&self.model.route, garment) {
+            (Route::Person(person, _), _) if self.model.person(person).is_none() => Route::People,
+            (Route::Person(person, Some(_)), None) => Route::Person(person.clone(), None),
             (route, None) if route.garment().is_some() => Route::Rack,
             (Route::Resume(id), Some(garment)) => {
                 let appraisal = self.appraisals.of(&garment);

@@ -1,5 +1,6 @@
 //! Which screen is open, as the part of the address after `#`.
 
+use garment_assay::fit::PersonId;
 use garment_assay::garment::Id;
 
 /// A screen.
@@ -23,6 +24,12 @@ pub enum Route {
     Ticket(Id),
     /// What was read with a tape at each point of measure of a garment.
     TapeSheet(Id),
+    /// The fitting room of a garment.
+    Fitting(Id),
+    /// The people whose measures are kept.
+    People,
+    /// The measures of one person; with the garment from whose fitting room they were opened, where they were.
+    Person(PersonId, Option<Id>),
     /// The instruments.
     Bench,
     /// Which stitch and which seam it is, from what can be seen.
@@ -45,6 +52,8 @@ pub enum Route {
     Beside(Vec<Id>),
     /// Guesses at tickets, and the habit in them.
     Guesses,
+    /// Training the eye on drawn specimens.
+    Practice,
     /// The market, and the prices, wages and shares behind a build-up.
     Rates,
 }
@@ -58,8 +67,14 @@ impl Route {
             ["new"] => Route::Start,
             ["settings"] => Route::Settings,
             ["numbers"] => Route::Numbers,
+            ["people"] => Route::People,
+            ["people", person] => PersonId::new(person).map_or(Route::People, |person| Route::Person(person, None)),
+            ["people", person, "for", id] => {
+                PersonId::new(person).map_or(Route::People, |person| Route::Person(person, Id::new(id)))
+            }
             ["rates"] => Route::Rates,
             ["guesses"] => Route::Guesses,
+            ["practice"] => Route::Practice,
             ["beside", ids @ ..] => Route::Beside(ids.iter().filter_map(|id| Id::new(id)).collect()),
             ["bench"] => Route::Bench,
             ["bench", "ruler"] => Route::Ruler,
@@ -83,6 +98,7 @@ impl Route {
             ["garment", id, "details"] => garment(id, Route::Details),
             ["garment", id, "ticket"] => garment(id, Route::Ticket),
             ["garment", id, "tape"] => garment(id, Route::TapeSheet),
+            ["garment", id, "fit"] => garment(id, Route::Fitting),
             ["garment", id, "check", key] => Id::new(id).map_or(Route::Rack, |id| Route::Check(id, (*key).to_owned())),
             _ => Route::Rack,
         }
@@ -95,8 +111,12 @@ impl Route {
             Route::Start => "#/new".to_owned(),
             Route::Settings => "#/settings".to_owned(),
             Route::Numbers => "#/numbers".to_owned(),
+            Route::People => "#/people".to_owned(),
+            Route::Person(person, None) => format!("#/people/{}", person.as_str()),
+            Route::Person(person, Some(id)) => format!("#/people/{}/for/{}", person.as_str(), id.as_str()),
             Route::Rates => "#/rates".to_owned(),
             Route::Guesses => "#/guesses".to_owned(),
+            Route::Practice => "#/practice".to_owned(),
             Route::Beside(ids) => ids.iter().fold("#/beside".to_owned(), |href, id| format!("{href}/{}", id.as_str())),
             Route::Bench => "#/bench".to_owned(),
             Route::Ruler => "#/bench/ruler".to_owned(),
@@ -114,6 +134,7 @@ impl Route {
             Route::Details(id) => format!("#/garment/{}/details", id.as_str()),
             Route::Ticket(id) => format!("#/garment/{}/ticket", id.as_str()),
             Route::TapeSheet(id) => format!("#/garment/{}/tape", id.as_str()),
+            Route::Fitting(id) => format!("#/garment/{}/fit", id.as_str()),
             Route::Check(id, key) => format!("#/garment/{}/check/{key}", id.as_str()),
         }
     }
@@ -128,6 +149,8 @@ impl Route {
             Route::Details(_) => Route::Details(id),
             Route::Ticket(_) => Route::Ticket(id),
             Route::TapeSheet(_) => Route::TapeSheet(id),
+            Route::Fitting(_) => Route::Fitting(id),
+            Route::Person(person, Some(_)) => Route::Person(person, Some(id)),
             Route::Marks(key, Some((_, check))) => Route::Marks(key, Some((id, check))),
             Route::Live(key, Some((_, check))) => Route::Live(key, Some((id, check))),
             Route::Picture(key, Some((_, check))) => Route::Picture(key, Some((id, check))),
@@ -144,12 +167,16 @@ impl Route {
             | Route::Details(id)
             | Route::Ticket(id)
             | Route::TapeSheet(id)
+            | Route::Fitting(id)
             | Route::Check(id, _) => Some(id),
+            Route::Person(_, garment) => garment.as_ref(),
             Route::Marks(_, target) | Route::Live(_, target) | Route::Picture(_, target) => target.as_ref().map(|(id, _)| id),
             Route::Rack
             | Route::Start
             | Route::Settings
             | Route::Numbers
+            | Route::People
+            | Route::Practice
             | Route::Rates
             | Route::Guesses
             | Route::Beside(_)
@@ -168,6 +195,7 @@ mod tests {
     #[test]
     fn every_address_leads_back_to_its_screen() {
         let id = || Id::new("m2x-7").expect("a plain name");
+        let person = || PersonId::new("p-1").expect("a plain name");
         let routes = [
             Route::Rack,
             Route::Start,
@@ -175,6 +203,7 @@ mod tests {
             Route::Numbers,
             Route::Rates,
             Route::Guesses,
+            Route::Practice,
             Route::Beside(Vec::new()),
             Route::Beside(vec![id(), id()]),
             Route::Resume(id()),
@@ -184,6 +213,10 @@ mod tests {
             Route::Check(id(), "inseam".to_owned()),
             Route::Ticket(id()),
             Route::TapeSheet(id()),
+            Route::Fitting(id()),
+            Route::People,
+            Route::Person(person(), None),
+            Route::Person(person(), Some(id())),
             Route::Bench,
             Route::SeamKind,
             Route::Ruler,
@@ -204,6 +237,9 @@ mod tests {
     fn an_address_nobody_made_is_the_rack() {
         for hash in ["", "#", "#/garment", "#/garment/a b", "#/garment/x/check", "#/elsewhere/1/2/3"] {
             assert_eq!(Route::parse(hash), Route::Rack, "{hash}");
+        }
+        for hash in ["#/people/a b", "#/people/a b/for/x"] {
+            assert_eq!(Route::parse(hash), Route::People, "{hash}");
         }
     }
 }

@@ -35,6 +35,10 @@ pub static DRAWERS: &[Drawer] = &[
                 drawn: Some(Picture::StitchRun(StitchRun { kind: StitchKind::Chainstitch })),
             },
             Tool { instrument: &measure::SEWING_TIME, drawn: Some(Picture::Topstitch(Topstitch::CLEAN)) },
+            Tool {
+                instrument: &measure::SPARE_CLOTH,
+                drawn: Some(Picture::SpareCloth(SpareCloth { width_mm: 15.0, finished: true })),
+            },
         ],
     },
     Drawer {
@@ -100,19 +104,6 @@ pub static DRAWERS: &[Drawer] = &[
 
 /// Denim of middling weight.
 const CLOSE: Weave = Weave { ends_per_cm: 26.0, picks_per_cm: 18.0, cover: 0.9, unevenness: 0.05 };
-
-/// Points of measure of jeans by their keys, and where the tape lies.
-pub static POINTS: &[(&str, Picture)] = &[
-    ("waist", Picture::Measure(Measure { point: Point::Waist })),
-    ("hip", Picture::Measure(Measure { point: Point::Hip })),
-    ("front-rise", Picture::Measure(Measure { point: Point::FrontRise })),
-    ("back-rise", Picture::Measure(Measure { point: Point::BackRise })),
-    ("thigh", Picture::Measure(Measure { point: Point::Thigh })),
-    ("knee", Picture::Measure(Measure { point: Point::Knee })),
-    ("hem", Picture::Measure(Measure { point: Point::Hem })),
-    ("inseam", Picture::Measure(Measure { point: Point::Inseam })),
-    ("outseam", Picture::Measure(Measure { point: Point::Outseam })),
-];
 
 /// What a look at a seam may find, drawn.
 pub static LOOKS: &[DrawnLook] = &[

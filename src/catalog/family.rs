@@ -3,9 +3,10 @@
 use crate::check::Check;
 use crate::cost::Bill;
 use crate::measure::PointOfMeasure;
+use crate::specimen::Picture;
 
 use super::fit_table::FitTable;
-use super::jeans;
+use super::{jeans, tailored_jacket};
 
 /// A kind of garment with its own checks.
 #[derive(Debug, PartialEq)]
@@ -14,12 +15,18 @@ pub struct Family {
     pub key: &'static str,
     /// The word on the screen.
     pub name: &'static str,
+    /// A name that somebody might give to a piece of it, as a hint in the empty field.
+    pub example: &'static str,
+    /// A piece of it laid flat, beside the word.
+    pub drawn: Picture,
     /// One sentence on what belongs to it.
     pub covers: &'static str,
     /// Its checks, in the order in which the list shows them.
     pub checks: &'static [&'static Check],
     /// Where it is measured with a tape, in the order in which the sheet shows them.
     pub points: &'static [PointOfMeasure],
+    /// The same by their keys and in their order, and where the tape lies there, drawn.
+    pub drawn_points: &'static [(&'static str, Picture)],
     /// What goes into a piece, and what that costs; none while nobody has written it.
     pub bill: Option<&'static Bill>,
     /// How its fit is judged; none while nobody has written it.
@@ -29,4 +36,4 @@ pub struct Family {
 }
 
 /// Every family.
-pub static FAMILIES: [&Family; 1] = [&jeans::JEANS];
+pub static FAMILIES: [&Family; 2] = [&jeans::JEANS, &tailored_jacket::TAILORED_JACKET];

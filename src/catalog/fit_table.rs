@@ -46,6 +46,10 @@ pub struct Move {
     pub cause: &'static str,
     /// Whether that can be mended.
     pub cure: Cure,
+    /// Where cloth must have been left for that, among [`FitTable::allowances`]; none where no cloth is needed.
+    pub needs: Option<&'static Allowance>,
+    /// Points of measure of the [`FitTable::lines`] that it tries: where it went freely, the garment is hardly too tight there today.
+    pub tries: &'static [&'static str],
     /// How likely it is a misfit where it failed. Judgement.
     pub weight: f64,
     /// What must be said before.
@@ -69,6 +73,8 @@ pub struct Sign {
     pub cause: &'static str,
     /// Whether it can be mended.
     pub cure: Cure,
+    /// Where cloth must have been left for that, among [`FitTable::allowances`]; none where no cloth is needed.
+    pub needs: Option<&'static Allowance>,
     /// What a tailor does about it and about what that involves, or what to try instead.
     pub mend: &'static str,
     /// How likely it is a misfit where it was seen. Judgement: some lines are only the way a cut falls.

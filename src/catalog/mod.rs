@@ -7,7 +7,9 @@ mod family;
 mod fit_table;
 pub mod jeans;
 mod rates;
+mod shared;
 pub mod sources;
+pub mod tailored_jacket;
 
 pub use drawer::{Drawer, DrawnLook, DrawnScale, Tool};
 pub use family::{FAMILIES, Family};

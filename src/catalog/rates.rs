@@ -4,7 +4,7 @@ use super::sources;
 use crate::cost::{Choice, Input, JUDGED, Rate, RateUnit};
 
 // What a standard minute costs in each group of countries; the factory's staff, power and idle time are in it.
-static BANGLADESH_PAKISTAN: Rate = Rate::new(
+pub(in crate::catalog) static BANGLADESH_PAKISTAN: Rate = Rate::new(
     "minute-bangladesh-pakistan",
     "Sewing minute, Bangladesh or Pakistan",
     RateUnit::UsdAMinute,
@@ -12,7 +12,7 @@ static BANGLADESH_PAKISTAN: Rate = Rate::new(
     &sources::MINUTE_COSTS,
     JUDGED,
 );
-static SOUTH_EAST_ASIA: Rate = Rate::new(
+pub(in crate::catalog) static SOUTH_EAST_ASIA: Rate = Rate::new(
     "minute-south-east-asia",
     "Sewing minute, India, Vietnam, Cambodia or Indonesia",
     RateUnit::UsdAMinute,
@@ -20,7 +20,7 @@ static SOUTH_EAST_ASIA: Rate = Rate::new(
     &sources::MINUTE_COSTS,
     JUDGED,
 );
-static NORTH_AFRICA: Rate = Rate::new(
+pub(in crate::catalog) static NORTH_AFRICA: Rate = Rate::new(
     "minute-north-africa",
     "Sewing minute, Egypt, Tunisia or Morocco",
     RateUnit::UsdAMinute,
@@ -28,9 +28,9 @@ static NORTH_AFRICA: Rate = Rate::new(
     &sources::MINUTE_COSTS,
     JUDGED,
 );
-static CHINA: Rate =
+pub(in crate::catalog) static CHINA: Rate =
     Rate::new("minute-china", "Sewing minute, China", RateUnit::UsdAMinute, [0.13, 0.17, 0.22], &sources::MINUTE_COSTS, JUDGED);
-static CENTRAL_AMERICA: Rate = Rate::new(
+pub(in crate::catalog) static CENTRAL_AMERICA: Rate = Rate::new(
     "minute-central-america",
     "Sewing minute, Mexico or Central America",
     RateUnit::UsdAMinute,
@@ -38,9 +38,9 @@ static CENTRAL_AMERICA: Rate = Rate::new(
     &sources::MINUTE_COSTS,
     JUDGED,
 );
-static TURKEY: Rate =
+pub(in crate::catalog) static TURKEY: Rate =
     Rate::new("minute-turkey", "Sewing minute, Turkey", RateUnit::UsdAMinute, [0.16, 0.21, 0.28], &sources::MINUTE_COSTS, JUDGED);
-static EUROPE_LOW: Rate = Rate::new(
+pub(in crate::catalog) static EUROPE_LOW: Rate = Rate::new(
     "minute-europe-low",
     "Sewing minute, Portugal, Romania or Bulgaria",
     RateUnit::UsdAMinute,
@@ -48,7 +48,7 @@ static EUROPE_LOW: Rate = Rate::new(
     &sources::MINUTE_COSTS,
     JUDGED,
 );
-static ITALY_JAPAN: Rate = Rate::new(
+pub(in crate::catalog) static ITALY_JAPAN: Rate = Rate::new(
     "minute-italy-japan",
     "Sewing minute, Italy or Japan",
     RateUnit::UsdAMinute,
@@ -56,7 +56,7 @@ static ITALY_JAPAN: Rate = Rate::new(
     &sources::MINUTE_COSTS,
     JUDGED,
 );
-static USA_UK: Rate = Rate::new(
+pub(in crate::catalog) static USA_UK: Rate = Rate::new(
     "minute-usa-uk",
     "Sewing minute, USA or UK",
     RateUnit::UsdAMinute,

@@ -1,6 +1,7 @@
 //! The bibliography of the catalog: what its wording and numbers lean on. A standard named here was not always read; the title says so.
 
 use crate::cost::sources as cost;
+use crate::fit::sources as fit;
 use crate::source::{Kind, Source};
 
 // What instruments lean on too stands with them.
@@ -211,6 +212,22 @@ pub static TRIM_COSTS: Source = Source {
     kind: Kind::CommonPractice,
 };
 
+/// What goes into a tailored jacket.
+pub static JACKET_COSTS: Source = Source {
+    name: "costs of a jacket",
+    title: "Ranges for a tailored jacket: cloth 12 to 45 dollars, trims 4 to 14, making 10 to 60, finish 1 to 4, price at the factory gate \
+        28 to 140. From memory; metres, linings, buttons and single prices are laid out within them by judgement.",
+    kind: Kind::Memory,
+};
+
+/// Duty on jackets.
+pub static JACKET_TARIFFS: Source = Source {
+    name: "tariffs on jackets",
+    title: "United States tariff, 6203.33 (man-made fibre): 27.3 per cent, as listed; wool, other countries, and what stacks on top since \
+        2025: from memory and judgement.",
+    kind: Kind::Document,
+};
+
 /// Duty on trousers of denim.
 pub static TARIFFS: Source = Source {
     name: "tariff listings",
@@ -272,6 +289,8 @@ pub static SOURCES: &[&Source] = &[
     &JEANS_OPERATIONS,
     &TRIM_COSTS,
     &TARIFFS,
+    &JACKET_COSTS,
+    &JACKET_TARIFFS,
     &TARIFFS_MEMORY,
     &cost::RATE_JUDGEMENT,
     &cost::MULTIPLES,
@@ -280,4 +299,13 @@ pub static SOURCES: &[&Source] = &[
     &cost::COST_SHEET_SHARES,
     &cost::WEAR_SURVEYS,
     &PRICE_AND_LIFE,
+    &fit::JUDGEMENT,
+    &fit::COMMON_PRACTICE,
+    &fit::COSTUME_TEXT,
+    &fit::ISO_8559,
+    &fit::EN_13402_3,
+    &fit::JACKET_DRAFT,
+    &fit::TAILORING_MANUAL,
+    &fit::TAILORING_ARTICLE,
+    &fit::LABEL_SURVEYS,
 ];

@@ -1,7 +1,7 @@
 //! Garment against body at one place: now, after the first washes, and after a day's wear; how each sits, and how sure that is.
 
 use super::alter::{Alteration, Cost, Way};
-use super::ease::{Cut, Ease, Line, Sits, floor, wanted};
+use super::ease::{Against, Cut, Ease, Line, Sits, floor, wanted};
 use super::verdict::Fate;
 use crate::quantity::normal::area_below;
 use crate::quantity::{Estimate, Length, Number, Unit};
@@ -48,23 +48,30 @@ pub struct Read {
 pub struct Tape {
     /// The garment, girths doubled.
     pub garment: Read,
-    /// The body.
+    /// The body where the garment lies.
     pub body: Read,
     /// Give across, in per cent.
     pub give: Read,
+    /// How likely a garment that is too tight here today would have let the moves through that went freely; 1 where none was made.
+    pub let_through: f64,
 }
 
 impl Tape {
-    /// From estimates; `doubt_cm` is how far off another place of the tape may put the body's measure. None when one is unknown, or the
-    /// garment has no size.
-    pub fn new(garment: &Estimate<Length>, body: &Estimate<Length>, doubt_cm: f64, give: &Estimate<Number>) -> Option<Tape> {
+    /// From estimates; `against` says what another place of the tape adds to the body's measure, and how far off that may be. None when one
+    /// is unknown, or the garment has no size.
+    pub fn new(garment: &Estimate<Length>, body: &Estimate<Length>, against: &Against, give: &Estimate<Number>) -> Option<Tape> {
         let read = |(value, spread): (f64, f64)| Read { value, spread };
         let garment = read(garment.in_unit(Unit::Centimetre)?);
         let body = read(body.in_unit(Unit::Centimetre)?);
-        let body = Read { spread: body.spread.hypot(doubt_cm), ..body };
+        let body = Read { value: body.value + against.adds_cm, spread: body.spread.hypot(against.doubt_cm) };
         let give = read(give.in_unit(Unit::Percent)?);
         let whole = [garment, body, give].iter().all(|read| read.value.is_finite() && read.spread.is_finite());
-        (whole && garment.value > 0.0 && body.value > 0.0).then_some(Tape { garment, body, give })
+        (whole && garment.value > 0.0 && body.value > 0.0).then_some(Tape { garment, body, give, let_through: 1.0 })
+    }
+
+    /// With what was seen when the person moved in it: see [`Tape::let_through`].
+    pub fn tried(self, let_through: f64) -> Tape {
+        Tape { let_through, ..self }
     }
 }
 
@@ -145,6 +152,10 @@ pub struct LineFit {
     pub washed: Option<Moment>,
     /// After the first washes and a day's wear.
     pub worn: Option<Moment>,
+    /// How likely it is too tight or short in the end, and how likely so loose or long that it fails.
+    pub fails: [f64; 2],
+    /// Ease above which too much fails, at the give as read; infinite where it is a matter of taste.
+    pub ceiling: f64,
     /// How likely each of [`Fate::ALL`] is, by this place alone; they sum to 1.
     pub fates: [f64; 4],
 }
@@ -153,10 +164,12 @@ impl LineFit {
     /// What is amiss in the end, and by how much, in centimetres; none where nothing is, at its likeliest.
     pub fn amiss(&self) -> Option<(Way, f64)> {
         let ease = self.last().ease.middle;
-        match self.last().sits() {
-            Sits::TooTight => Some((Way::Out, self.floor - ease)),
-            Sits::Loose if self.line.loose_fails => Some((Way::In, ease - self.wanted.high)),
-            _ => None,
+        if ease < self.floor {
+            Some((Way::Out, self.floor - ease))
+        } else if ease >= self.ceiling {
+            Some((Way::In, ease - self.ceiling))
+        } else {
+            None
         }
     }
 
@@ -192,16 +205,20 @@ impl Reach {
 /// scipy 1.17.1, `norm.ppf([0.1, 0.3, 0.5, 0.7, 0.9])`.
 const FIFTHS: [f64; 5] = [-FOUR_FIFTHS, -0.524_400_512_708_041, 0.0, 0.524_400_512_708_041, FOUR_FIFTHS];
 
-/// The three borders of [`Sits`], in centimetres of ease: least to move in, least meant, most meant. Kept in order: a floor above what is
-/// meant takes its place.
+/// The borders of [`Sits`], in centimetres of ease: least to move in, least meant, most meant, and last where too much fails (infinite where
+/// it is a matter of taste). Kept in order: a floor above what is meant takes its place.
 #[derive(Clone, Copy)]
-struct Borders([f64; 3]);
+struct Borders([f64; 4]);
 
 impl Borders {
     fn new(line: &Line, cut: &Cut, body: f64, give: f64) -> Option<Borders> {
         let ease = wanted(line, cut, give)?;
-        let low = ease.low.min(ease.high);
-        Some(Borders([floor(line, body, give).min(low), low, ease.high.max(low)]))
+        let least = floor(line, body, give);
+        // Tables count in centimetres for bodies of a middling size: on a small one the cloth gives out sooner, whatever the cut is meant to be.
+        let low = ease.low.max(least);
+        let high = ease.high.max(low);
+        let fails = line.fails_over_cm.map_or(f64::INFINITY, |over| high + over.max(0.0));
+        Some(Borders([least, low, high, fails]))
     }
 
     /// As they lie for the ease of today, when the garment will have so much more cloth.
@@ -210,7 +227,11 @@ impl Borders {
     }
 
     fn sits(self, ease: f64) -> Sits {
-        Sits::ALL[self.0.iter().filter(|border| ease >= **border).count()]
+        Sits::ALL[self.0[..3].iter().filter(|border| ease >= **border).count()]
+    }
+
+    fn fits(self, ease: f64) -> bool {
+        (self.0[0]..self.0[3]).contains(&ease)
     }
 }
 
@@ -219,7 +240,8 @@ fn below(point: f64, spread: f64) -> f64 {
     if spread > 0.0 { area_below(point / spread) } else { f64::from(u8::from(point > 0.0)) }
 }
 
-/// How garment and body sit at a place, now and later, and what becomes of it. None where the table has no ease for the cut.
+/// How garment and body sit at a place, now and later, and what becomes of it. None where the table has no ease for the cut,
+/// and where a number is none.
 ///
 /// # Formula
 /// Ease is `E = G - B` with `u^2 = u_G^2 + u_B^2`. It sits too tight below [`floor`], close below what is [`wanted`], as intended within it,
@@ -227,7 +249,10 @@ fn below(point: f64, spread: f64) -> f64 {
 /// their ranges. The chances are areas of the normal distribution of `E` between these borders, averaged over five values of the give and
 /// fifteen of `d` and `w` together; what is off today is off by as much later, so both are judged together for each.
 ///
-/// A place fits where it is neither too tight nor loose so that it fails, today and after washing and a day's wear; it fits after washing
+/// Where moves that try the place went freely, the cases in which it is too tight today count by [`Tape::let_through`] only (theorem of
+/// Bayes); the ranges of size and ease stay those of the tape.
+///
+/// A place fits where it is neither too tight nor so loose that it fails, today and after washing and a day's wear; it fits after washing
 /// where it only comes right then; it can be altered where what is amiss in the end lies within `reach`; else it will not fit.
 ///
 /// # Where it holds
@@ -245,7 +270,10 @@ pub fn assess(line: &'static Line, cut: &Cut, tape: Tape, after: After, reach: R
     let wear = wear_of(line, garment, after);
     let borders = |give: f64| Borders::new(line, cut, body, give.max(0.0));
 
-    let (mut now, mut washed, mut worn, mut fates) = ([0.0; 4], [0.0; 4], [0.0; 4], [0.0; 4]);
+    let (mut now, mut washed, mut worn, mut fates, mut fails) = ([0.0; 4], [0.0; 4], [0.0; 4], [0.0; 4], [0.0; 2]);
+    // Never nothing: however freely one moved, the tape is not thrown away.
+    let let_through = if tape.let_through.is_finite() { tape.let_through.clamp(0.01, 1.0) } else { 1.0 };
+    let mut all = 0.0;
     let washes: [f64; 5] = wash.unwrap_or(Between::NOTHING).parts();
     let wears: [f64; 3] = wear.parts();
     for far in FIFTHS {
@@ -256,7 +284,8 @@ pub fn assess(line: &'static Line, cut: &Cut, tape: Tape, after: After, reach: R
                 let later = if wash.is_some() { today.before(shrunk + worn_by) } else { today };
                 let fresh = today.before(shrunk);
                 let mut edges: Vec<f64> = [today.0, later.0, fresh.0].concat();
-                edges.extend([later.0[0] - reach.out, later.0[2] + reach.taken_in]);
+                edges.extend([later.0[0] - reach.out, later.0[3] + reach.taken_in]);
+                edges.retain(|edge| edge.is_finite());
                 edges.sort_by(f64::total_cmp);
                 let mut left = 0.0;
                 for place in 0..=edges.len() {
@@ -266,29 +295,39 @@ pub fn assess(line: &'static Line, cut: &Cut, tape: Tape, after: After, reach: R
                         place if place == edges.len() => edges[place - 1] + 1.0,
                         place => 0.5 * (edges[place - 1] + edges[place]),
                     };
-                    let share = (right - left).max(0.0);
+                    let seen = if today.sits(inside) == Sits::TooTight { let_through } else { 1.0 };
+                    let share = (right - left).max(0.0) * seen;
                     left = right;
+                    all += share;
                     now[today.sits(inside) as usize] += share;
                     washed[fresh.sits(inside) as usize] += share;
                     worn[later.sits(inside) as usize] += share;
-                    fates[fate(line, today, later, reach, inside) as usize] += share;
+                    fates[fate(today, later, reach, inside) as usize] += share;
+                    if !later.fits(inside) {
+                        fails[usize::from(inside >= later.0[3])] += share;
+                    }
                 }
             }
         }
     }
-    let cases = (FIFTHS.len() * washes.len() * wears.len()) as f64;
-    let mean = |sums: [f64; 4]| sums.map(|sum| sum / cases);
+    // Nothing adds up where a number that was handed in is none.
+    if all <= 0.0 {
+        return None;
+    }
+    let mean = |sums: [f64; 4]| sums.map(|sum| sum / all);
+    let Borders([least, low, high, ceiling]) = borders(tape.give.value)?;
     let moment = |by: f64, more_spread: f64, chances: [f64; 4]| Moment {
         size: Span::of(garment + by, tape.garment.spread.hypot(more_spread)),
         ease: Span::of(ease + by, spread.hypot(more_spread)),
         chances: mean(chances),
     };
-    let [least, most] = [0, 2].map(|place| borders(tape.give.value).map(|borders| borders.0[place]));
     Some(LineFit {
         line,
         tape,
-        wanted: Ease { low: wanted(line, cut, tape.give.value.max(0.0))?.low, high: most? },
-        floor: least?,
+        wanted: Ease { low, high },
+        floor: least,
+        ceiling,
+        fails: fails.map(|sum| sum / all),
         now: moment(0.0, 0.0, now),
         washed: wash.map(|wash| moment(garment * wash.middle(), garment * wash.spread(), washed)),
         worn: wash
@@ -307,15 +346,9 @@ fn wear_of(line: &Line, garment: f64, after: After) -> Between {
     }
 }
 
-fn fate(line: &Line, today: Borders, later: Borders, reach: Reach, ease: f64) -> Fate {
-    let fine = |sits: Sits| sits != Sits::TooTight && !(sits == Sits::Loose && line.loose_fails);
-    let (first, last) = (today.sits(ease), later.sits(ease));
-    let in_reach = match last {
-        Sits::TooTight => later.0[0] - ease <= reach.out,
-        Sits::Loose => ease - later.0[2] <= reach.taken_in,
-        Sits::Close | Sits::AsIntended => false,
-    };
-    match (fine(first), fine(last)) {
+fn fate(today: Borders, later: Borders, reach: Reach, ease: f64) -> Fate {
+    let in_reach = later.0[0] - reach.out <= ease && ease < later.0[3] + reach.taken_in;
+    match (today.fits(ease), later.fits(ease)) {
         (true, true) => Fate::Fits,
         (false, true) => Fate::FitsAfterWashing,
         _ if in_reach => Fate::CanBeAltered,

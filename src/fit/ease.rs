@@ -47,6 +47,13 @@ pub struct EaseRow {
     pub source: &'static Source,
 }
 
+impl EaseRow {
+    /// A row of a table, least and most in centimetres.
+    pub const fn new(cut: &'static Cut, give: f64, low: f64, high: f64, source: &'static Source) -> EaseRow {
+        EaseRow { cut, give, ease_cm: Ease { low, high }, source }
+    }
+}
+
 /// Least and most that is meant, garment minus body, in centimetres.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Ease {
@@ -56,13 +63,36 @@ pub struct Ease {
     pub high: f64,
 }
 
+/// A measure of the body that may stand against a measure of the garment.
+#[derive(Debug, PartialEq)]
+pub struct Against {
+    /// The measure.
+    pub measure: &'static BodyMeasure,
+    /// So much is added to it, in centimetres, because the body is mostly larger where the garment lies. Judgement.
+    pub adds_cm: f64,
+    /// How far off that may be (1 sigma, in centimetres); 0 where the garment lies just where the body is measured. Judgement.
+    pub doubt_cm: f64,
+}
+
+impl Against {
+    /// A measure taken just where the garment lies.
+    pub const fn at(measure: &'static BodyMeasure) -> Against {
+        Against { measure, adds_cm: 0.0, doubt_cm: 0.0 }
+    }
+
+    /// A measure taken elsewhere: what the body is mostly larger by where the garment lies, and how far off that may be.
+    pub const fn near(measure: &'static BodyMeasure, adds_cm: f64, doubt_cm: f64) -> Against {
+        Against { measure, adds_cm, doubt_cm }
+    }
+}
+
 /// One place where garment and body are compared.
 #[derive(Debug, PartialEq)]
 pub struct Line {
     /// Key of the point of measure of the garment.
     pub point: &'static str,
-    /// The measures of the body that may stand against it, the best first, and how far the wrong place may put each off (1 sigma, cm).
-    pub against: &'static [(&'static BodyMeasure, f64)],
+    /// The measures of the body that may stand against it, the best first.
+    pub against: &'static [Against],
     /// What it has to do with the body.
     pub lies: Lies,
     /// Which way the cloth runs.
@@ -80,8 +110,9 @@ pub struct Line {
     pub wear_cm: [Between; 2],
     /// Whether growth in a pull, where it is known, adds to a day's wear: seat, thigh, waist of stretch cloth.
     pub grows: bool,
-    /// Whether too much cloth here fails, and not only looks otherwise than meant: a waist that does not hold up, a sleeve over the hand.
-    pub loose_fails: bool,
+    /// How much more than meant fails, and does not only look otherwise, in centimetres: a waist that does not hold up, a sleeve over the
+    /// hand. None where more cloth is a matter of taste. Judgement.
+    pub fails_over_cm: Option<f64>,
     /// From one size to the next, in centimetres.
     pub step_cm: f64,
     /// Where the step comes from.
@@ -169,4 +200,24 @@ pub fn floor(line: &Line, body: f64, give: f64) -> f64 {
 pub fn needed_stretch(body: f64, garment: f64) -> Option<f64> {
     let share = (body - garment) / garment;
     (garment > 0.0 && share.is_finite()).then_some(share)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn lengths_are_short_and_long_and_girths_tight_and_loose() {
+        assert_eq!(Sits::ALL.map(|sits| sits.words(Lies::Round)), ["too tight", "close", "as intended", "loose"]);
+        assert_eq!(Sits::ALL.map(|sits| sits.words(Lies::Down)), ["too short", "short", "as intended", "long"]);
+    }
+
+    /// Handbook, section 9.2: 98 on 90.
+    #[test]
+    fn stretch_is_counted_from_the_garment() {
+        assert!((needed_stretch(98.0, 90.0).unwrap() - 0.08889).abs() < 1e-5);
+        assert!(needed_stretch(90.0, 98.0).unwrap() < 0.0);
+        assert_eq!(needed_stretch(f64::NAN, 90.0), None);
+        assert_eq!(needed_stretch(90.0, -1.0), None);
+    }
 }

@@ -18,7 +18,7 @@ pub use body::{
     ARM, BACK, BAND, BODY_MEASURES, BUST, BodyMeasure, BodyPlace, CHEST, HEIGHT, HIP, INSIDE_LEG, NECK, SHOULDERS, THIGH,
     UPPER_ARM, WAIST, body_measure,
 };
-pub use ease::{Along, Cut, Ease, EaseRow, Lies, Line, Sits, floor, needed_stretch, wanted};
+pub use ease::{Against, Along, Cut, Ease, EaseRow, Lies, Line, Sits, floor, needed_stretch, wanted};
 pub use label::{LabelFault, LabelSystem, Nominal, nominal};
 pub use mirror::Went;
 pub use person::{BodyReading, Person, PersonId};

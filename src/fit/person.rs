@@ -49,6 +49,7 @@ pub struct Person {
     id: PersonId,
     name: String,
     measures: BTreeMap<&'static str, BodyReading>,
+    aside: Vec<(String, String)>,
 }
 
 impl Person {
@@ -57,12 +58,24 @@ impl Person {
 
     /// A person of whom nothing is measured yet.
     pub fn new(id: PersonId, name: &str) -> Person {
-        Person { id, name: name.chars().take(Person::LONGEST_NAME).collect(), measures: BTreeMap::new() }
+        Person { id, name: name.chars().take(Person::LONGEST_NAME).collect(), measures: BTreeMap::new(), aside: Vec::new() }
     }
 
     /// Under another name.
     pub fn named(self, name: &str) -> Person {
         Person { name: name.chars().take(Person::LONGEST_NAME).collect(), ..self }
+    }
+
+    /// The same facts under another id.
+    pub fn with_id(&self, id: PersonId) -> Person {
+        Person { id, ..self.clone() }
+    }
+
+    /// Adds what this version cannot read, as the field's name and its stored JSON text, to be written back untouched. Text that is no
+    /// JSON cannot be written back, and is not.
+    pub fn with_aside(mut self, field: String, text: String) -> Person {
+        self.aside.push((field, text));
+        self
     }
 
     /// With another reading of that measure, or without one.
@@ -82,6 +95,11 @@ impl Person {
     /// What the person is called here; may be empty.
     pub fn name(&self) -> &str {
         &self.name
+    }
+
+    /// What this version could not read, by field.
+    pub fn aside(&self) -> &[(String, String)] {
+        &self.aside
     }
 
     /// What was read of a measure.

@@ -1,7 +1,7 @@
 //! Whether the size beside it would do better. Said only where the ranges say so.
 
 use super::assess::{After, LineFit, Reach, Read, Tape, assess};
-use super::ease::{Cut, Line, Sits};
+use super::ease::{Cut, Line};
 
 /// What to do about the size.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -18,8 +18,12 @@ pub enum SizeAdvice {
 
 /// Sizes looked at either way.
 const MOST: u8 = 2;
-/// A chance at or above this is what "the ranges say so" means: the range of four cases in five lies on one side. Judgement.
-const SURE: f64 = 0.9;
+/// A size is wrong where it is wrong more often than not, and right where it is in four cases of five, as every range here has it. Judgement.
+const WRONG: f64 = 0.5;
+const RIGHT: f64 = 0.8;
+/// Places in [`LineFit::fails`].
+const TIGHT: usize = 0;
+const LOOSE: usize = 1;
 /// How far a size may lie from its step, as a part of it (1 sigma). Judgement.
 const UNEVEN_STEP: f64 = 0.2;
 
@@ -41,7 +45,9 @@ impl Place {
     fn sized(&self, sizes: i8) -> Place {
         let by = f64::from(sizes) * self.line.step_cm;
         let garment = Read { value: self.tape.garment.value + by, spread: self.tape.garment.spread.hypot(UNEVEN_STEP * by) };
-        Place { tape: Tape { garment, ..self.tape }, ..*self }
+        // Another size was not moved in.
+        let let_through = if sizes == 0 { self.tape.let_through } else { 1.0 };
+        Place { tape: Tape { garment, let_through, ..self.tape }, ..*self }
     }
 
     fn assess(&self, cut: &Cut) -> Option<LineFit> {
@@ -49,31 +55,22 @@ impl Place {
     }
 }
 
-/// How likely a place is too tight, or loose so that it fails, today or at last.
-fn worst(fit: &LineFit, sits: Sits) -> f64 {
-    if sits == Sits::Loose && !fit.line.loose_fails {
-        return 0.0;
-    }
-    // What is too tight at last is wrong; what is only too tight today may come right in wear.
-    fit.last().chance(sits)
-}
-
 /// What the measured places say about the size. Places whose step is 0 (a leg that comes in lengths of its own) are left out.
 ///
 /// # Formula
-/// Another size is named only if this one is too tight (or so loose that it fails) at some place with a chance of 0.9 or more, and the other
-/// is too tight nowhere, and fails by looseness nowhere, with a chance above 0.1. The nearest such size is named. Each size adds its step to
-/// each measure, give or take a fifth of it.
+/// Another size is named only if this one is too tight in the end at some place, or so loose at some that it fails, more often than not, and
+/// the other is neither at any in four cases of five; places are taken to err by themselves. The nearest such size is named. Each size adds
+/// its step to each measure, give or take a fifth of it.
 ///
 /// # Source
-/// Steps: handbook, section 9.3. The two borders are judgement: they are the ends of a range that holds four cases in five.
+/// Steps: handbook, section 9.3. The borders are judgement.
 pub fn advise(places: &[Place], cut: &Cut) -> SizeAdvice {
     let counted = || places.iter().filter(|place| place.line.step_cm > 0.0);
     let at = |sizes: i8| -> Vec<LineFit> { counted().filter_map(|place| place.sized(sizes).assess(cut)).collect() };
     let this = at(0);
-    let fails = |fits: &[LineFit], sits: Sits, chance: f64| fits.iter().any(|fit| worst(fit, sits) >= chance);
-    let tight = fails(&this, Sits::TooTight, SURE);
-    let loose = fails(&this, Sits::Loose, SURE);
+    // What is too tight in the end is wrong; what is only too tight today may come right in wear.
+    let fails = |fits: &[LineFit], way: usize| 1.0 - fits.iter().map(|fit| 1.0 - fit.fails[way]).product::<f64>();
+    let (tight, loose) = (fails(&this, TIGHT) >= WRONG, fails(&this, LOOSE) >= WRONG);
     if !tight && !loose {
         return SizeAdvice::Stay;
     }
@@ -81,8 +78,8 @@ pub fn advise(places: &[Place], cut: &Cut) -> SizeAdvice {
         return SizeAdvice::NoneNear;
     }
     let good = |sizes: i8| {
-        let fits = at(sizes);
-        !fails(&fits, Sits::TooTight, 1.0 - SURE) && !fails(&fits, Sits::Loose, 1.0 - SURE)
+        let right = at(sizes).iter().map(|fit| 1.0 - fit.fails[TIGHT] - fit.fails[LOOSE]).product::<f64>();
+        right >= RIGHT
     };
     let sizes = (1..=MOST).find(|sizes| good(if tight { *sizes as i8 } else { -(*sizes as i8) }));
     match sizes {

@@ -68,7 +68,7 @@ pub enum Cure {
     None,
     /// A tailor can, but it is seldom worth it.
     Costly,
-    /// A tailor may, if there is cloth inside.
+    /// A tailor may, on some pieces: where cloth was left inside, or pockets and rivets leave room.
     Some,
     /// A tailor does it every day.
     Easy,
@@ -80,7 +80,7 @@ impl Cure {
         match self {
             Cure::None => "No alteration cures it: another size or another cut.",
             Cure::Costly => "A tailor can, at a price that is seldom worth it.",
-            Cure::Some => "A tailor may, if cloth was left inside.",
+            Cure::Some => "A tailor may be able to: it hangs on the cloth, and on what was left inside.",
             Cure::Easy => "A tailor can: it is everyday work.",
         }
     }
@@ -99,7 +99,7 @@ impl Finding {
         let chance = if chance.is_finite() { chance.clamp(0.0, 1.0) } else { 0.0 };
         let (altered, not) = match cure {
             Cure::Easy => (chance, 0.0),
-            // Half of the time there is no cloth left inside. Judgement.
+            // On half of the pieces it cannot be done. Judgement.
             Cure::Some => (0.5 * chance, 0.5 * chance),
             Cure::Costly | Cure::None => (0.0, chance),
         };
@@ -151,4 +151,27 @@ pub fn verdict(findings: &[Finding]) -> Option<Verdict> {
     let decides = (0..findings.len())
         .fold(0, |loudest, place| if speaks(&findings[place]) > speaks(&findings[loudest]) { place } else { loudest });
     Some(Verdict { fate: Fate::ALL[best], chances, sure: Sure::of(chances[best]), decides })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_fault_goes_where_its_cure_sends_it() {
+        let of = |cure| Finding::fault(0.8, cure).chances.map(|chance| (100.0 * chance).round());
+        assert_eq!(of(Cure::Easy), [20.0, 0.0, 80.0, 0.0]);
+        assert_eq!(of(Cure::Some), [20.0, 0.0, 40.0, 40.0]);
+        assert_eq!(of(Cure::Costly), of(Cure::None));
+        assert_eq!(of(Cure::None), [20.0, 0.0, 0.0, 80.0]);
+        assert_eq!(Finding::fault(f64::NAN, Cure::None).chances, [1.0, 0.0, 0.0, 0.0]);
+        assert_eq!(Finding::fault(7.0, Cure::None).chances, [0.0, 0.0, 0.0, 1.0]);
+    }
+
+    #[test]
+    fn what_fits_turns_on_what_comes_nearest_to_not_fitting() {
+        let findings = [[1.0, 0.0, 0.0, 0.0], [0.8, 0.0, 0.1, 0.1], [0.9, 0.0, 0.0, 0.1]].map(|chances| Finding { chances });
+        let found = verdict(&findings).unwrap();
+        assert_eq!((found.fate, found.decides, found.sure), (Fate::Fits, 1, Sure::Likely));
+    }
 }

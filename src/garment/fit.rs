@@ -4,8 +4,8 @@ use super::record::{Answer, Garment};
 use crate::catalog::{FitTable, Move, Sign};
 use crate::check::Check;
 use crate::fit::{
-    After, Allowance, Along, Alteration, Between, BodyMeasure, Cure, Cut, Finding, LineFit, Person, Place, Reach, SizeAdvice,
-    Tape, Verdict, advise, assess, verdict,
+    After, Against, Allowance, Along, Alteration, Between, BodyMeasure, Cure, Cut, Finding, Line, LineFit, Person, Place, Reach,
+    SizeAdvice, Tape, Verdict, Went, advise, assess, verdict,
 };
 use crate::measure::{ChangeRange, Drying, GIRTH, PointOfMeasure, Warmth, expected_change};
 use crate::quantity::{Estimate, Length, Number, Unit, rectangular};
@@ -28,6 +28,8 @@ pub struct Row {
     pub point: &'static PointOfMeasure,
     /// The measure of the body that stands against it, or would best.
     pub body: &'static BodyMeasure,
+    /// What was added to that measure because the garment lies elsewhere, in centimetres; 0 where it lies there.
+    pub adds_cm: f64,
     /// What it comes to, or what is missing.
     pub fit: Result<LineFit, Missing>,
     /// How far a tailor can go there.
@@ -45,8 +47,10 @@ pub enum Spoken {
     Move(&'static Move),
     /// A sign that was seen.
     Sign(&'static Sign),
-    /// Everything that was looked for in the mirror was well.
+    /// Everything that was looked for in the mirror was well, and no tape says more.
     Mirror,
+    /// What was neither measured nor looked at.
+    Unseen,
 }
 
 /// How the wash was taken into account.
@@ -90,12 +94,14 @@ impl FitReport {
     }
 }
 
-/// Chance that a person who looked at everything in the mirror and saw nothing still overlooked a misfit, where no tape tells more.
-/// Judgement.
+/// Chance of a misfit that tape and mirror overlook together while one of them is missing: no tape knows a rise, no mirror a wash. Judgement.
 const OVERLOOKED: f64 = 0.1;
-/// How much that chance grows with what was not looked at, up to this for all of it. Judgement: about a third of what is tried on is
-/// hung back for its fit.
+/// How much that chance grows while nothing was measured or looked at: about a third of what is tried on is hung back for its fit. Judgement.
 const UNSEEN: f64 = 0.3;
+/// Chance that a garment which is too tight at a place lets a move that tries the place go freely. Judgement.
+const LET_THROUGH: f64 = 0.4;
+/// As far as free moves may bring that chance down: they all try the same cloth, and a fitting room is no working day. Judgement.
+const LET_ALL_THROUGH: f64 = 0.1;
 /// Give of a level whose spans have no end: so much beyond its finite end, in per cent. Judgement.
 const BEYOND: f64 = 10.0;
 /// How the wash is taken while nobody said: warm, on the line.
@@ -104,8 +110,9 @@ pub const USUAL_WASH: (Warmth, Drying) = (Warmth::Warm, Drying::Line);
 /// Works out the fit of a garment on a person; none where nobody has written the table of its family.
 ///
 /// # Formula
-/// Each place of the table by [`assess`]; each sign that was seen and each move that did not go freely is a [`Finding::fault`]; all together
-/// by [`verdict`]. The give is what was measured, else the middle of the level that was judged, else the family's usual.
+/// Each place of the table by [`assess`]; each sign that was seen and each move that did not go freely is a [`Finding::fault`]; what was
+/// neither measured nor looked at is one too; all together by [`verdict`]. Moves that went freely speak against a garment that is too tight
+/// today at the places that they try. The give is what was measured, else the middle of the level that was judged, else the family's usual.
 ///
 /// # Source
 /// As the engine's functions name it.
@@ -127,10 +134,9 @@ pub fn fit(garment: &Garment, person: Option<&Person>) -> Option<FitReport> {
     let mut places = Vec::new();
     for line in table.lines {
         let Some(point) = garment.family().points.iter().find(|point| point.key == line.point) else { continue };
-        let Some(&(best, _)) = line.against.first() else { continue };
-        let taken = person.and_then(|person| {
-            line.against.iter().find_map(|(measure, doubt)| Some((*measure, person.estimate(measure)?, *doubt)))
-        });
+        let Some(best) = line.against.first() else { continue };
+        let taken =
+            person.and_then(|person| line.against.iter().find_map(|against| Some((against, person.estimate(against.measure)?))));
         let cloth = garment.length_at(point);
         let after = After {
             wash: change.map(|change| change[usize::from(line.along == Along::Width)]),
@@ -139,7 +145,8 @@ pub fn fit(garment: &Garment, person: Option<&Person>) -> Option<FitReport> {
         };
         let reach = Reach::of(line, room);
         let judged = match (&cloth, &taken) {
-            (Some(cloth), Some((_, body, doubt))) => tape(cloth, body, *doubt, give)
+            (Some(cloth), Some((against, body))) => tape(cloth, body, against, give)
+                .map(|tape| tape.tried(let_through(garment, table, line)))
                 .and_then(|tape| Some((tape, assess(line, cut, tape, after, reach)?)))
                 .ok_or(Missing::Both),
             (Some(_), None) => Err(Missing::Body),
@@ -151,16 +158,24 @@ pub fn fit(garment: &Garment, person: Option<&Person>) -> Option<FitReport> {
             fit
         });
         let mend = fit.as_ref().map(|fit| mend(fit, room)).unwrap_or_default();
-        rows.push(Row { point, body: taken.map_or(best, |(measure, ..)| measure), fit, reach, mend });
+        let against = taken.map_or(best, |(against, _)| against);
+        rows.push(Row { point, body: against.measure, adds_cm: against.adds_cm, fit, reach, mend });
     }
     let findings = findings(garment, table, &rows);
     let all: Vec<Finding> = findings.iter().map(|(_, finding)| *finding).collect();
     Some(FitReport { cut, give, give_known, change, wash, rows, verdict: verdict(&all), findings, size: advise(&places, cut) })
 }
 
-fn tape(cloth: &Estimate<Length>, body: &Estimate<Length>, doubt: f64, give: (f64, f64)) -> Option<Tape> {
+fn tape(cloth: &Estimate<Length>, body: &Estimate<Length>, against: &Against, give: (f64, f64)) -> Option<Tape> {
     let give = Estimate::<Number>::measured_in("give", give.0, give.1, Unit::Percent).ok()?;
-    Tape::new(cloth, body, doubt, &give)
+    Tape::new(cloth, body, against, &give)
+}
+
+/// How likely a garment that is too tight at a place today would have let the moves through that went freely.
+fn let_through(garment: &Garment, table: &FitTable, line: &Line) -> f64 {
+    let free = |one: &&Move| one.tries.contains(&line.point) && garment.fitting().went(one) == Some(Went::Freely);
+    let moves = table.moves.iter().copied().filter(free).count();
+    LET_THROUGH.powi(i32::try_from(moves).unwrap_or(i32::MAX)).max(LET_ALL_THROUGH)
 }
 
 /// How the cloth will change, lengthwise and across, as shares.
@@ -192,14 +207,14 @@ fn findings(garment: &Garment, table: &FitTable, rows: &[Row]) -> Vec<(Spoken, F
             findings.push((Spoken::Row(place), Finding { chances: fit.fates }));
         }
     }
-    let mut looked: u32 = 0;
-    let mut well = true;
+    let measured = findings.len();
+    let mut looked = 0;
     for one in table.moves {
         if let Some(went) = fitting.went(one) {
             looked += 1;
             if went.part() > 0.0 {
-                well = false;
-                findings.push((Spoken::Move(one), Finding::fault(one.weight * went.part(), one.cure)));
+                let cure = fitting.cure(one.cure, one.needs);
+                findings.push((Spoken::Move(one), Finding::fault(one.weight * went.part(), cure)));
             }
         }
     }
@@ -207,14 +222,17 @@ fn findings(garment: &Garment, table: &FitTable, rows: &[Row]) -> Vec<(Spoken, F
         if let Some(seen) = fitting.seen(sign) {
             looked += 1;
             if seen {
-                well = false;
-                findings.push((Spoken::Sign(sign), Finding::fault(sign.weight, sign.cure)));
+                findings.push((Spoken::Sign(sign), Finding::fault(sign.weight, fitting.cure(sign.cure, sign.needs))));
             }
         }
     }
-    if looked > 0 && well && findings.is_empty() {
-        let unseen = 1.0 - f64::from(looked) / (table.moves.len() + table.signs.len()) as f64;
-        findings.push((Spoken::Mirror, Finding::fault(OVERLOOKED + UNSEEN * unseen, Cure::None)));
+    if measured + looked > 0 {
+        let share = |part: usize, of: usize| if of == 0 { 0.0 } else { part as f64 / of as f64 };
+        let taped = share(measured, rows.len());
+        let mirrored = share(looked, table.moves.len() + table.signs.len());
+        let doubt = OVERLOOKED * (1.0 - taped * mirrored) + UNSEEN * (1.0 - taped) * (1.0 - mirrored);
+        let spoken = if findings.is_empty() { Spoken::Mirror } else { Spoken::Unseen };
+        findings.push((spoken, Finding::fault(doubt, Cure::None)));
     }
     findings
 }

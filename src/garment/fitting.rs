@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 
 use crate::catalog::{FitTable, Move, Sign};
-use crate::fit::{Allowance, Cut, LabelSystem, PersonId, Went};
+use crate::fit::{Allowance, Cure, Cut, LabelSystem, PersonId, Went};
 use crate::measure::{ClothBeforeWash, Drying, Warmth};
 use crate::quantity::{Amount, Unit};
 
@@ -35,6 +35,9 @@ impl LabelSize {
         &self.text
     }
 }
+
+/// Cloth left inside with which a tailor can do something, in centimetres: one stays in the seam. Judgement.
+const ENOUGH_CM: f64 = 1.5;
 
 /// What was noted in the fitting room. Changed only by acts.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -68,6 +71,8 @@ pub enum FitAct {
     Move(&'static Move, Option<Went>),
     /// Whether a sign was seen.
     Sign(&'static Sign, Option<bool>),
+    /// Which signs were looked for, by their keys, and whether each was seen: all at once, in place of what was noted before.
+    Signs(BTreeMap<&'static str, bool>),
 }
 
 impl Fitting {
@@ -111,6 +116,22 @@ impl Fitting {
         self.signs.get(sign.key).copied()
     }
 
+    /// Whether a fault can be mended on this garment: what a tailor may do where cloth was left becomes everyday work or nothing at all
+    /// once somebody has looked inside.
+    pub fn cure(&self, cure: Cure, needs: Option<&Allowance>) -> Cure {
+        let found = needs.and_then(|allowance| self.allowance(allowance)?.in_unit(Unit::Centimetre));
+        match (cure, found) {
+            (Cure::Some, Some(found)) if found >= ENOUGH_CM => Cure::Easy,
+            (Cure::Some, Some(_)) => Cure::None,
+            (cure, _) => cure,
+        }
+    }
+
+    /// What was looked for, with every other sign of the table noted as not there.
+    pub fn no_other_sign(&self, table: &FitTable) -> FitAct {
+        FitAct::Signs(table.signs.iter().map(|sign| (sign.key, self.seen(sign).unwrap_or(false))).collect())
+    }
+
     /// Whether an act is about something of this table, and holds what can be kept.
     pub(super) fn takes(table: &FitTable, act: &FitAct) -> bool {
         match act {
@@ -126,6 +147,7 @@ impl Fitting {
             }
             FitAct::Move(one, _) => table.moves.contains(one),
             FitAct::Sign(sign, _) => table.signs.contains(sign),
+            FitAct::Signs(signs) => signs.keys().all(|key| table.signs.iter().any(|sign| sign.key == *key)),
         }
     }
 
@@ -146,6 +168,7 @@ impl Fitting {
             FitAct::Allowance(allowance, amount) => put(&mut self.allowances, allowance.key, amount),
             FitAct::Move(one, went) => put(&mut self.moves, one.key, went),
             FitAct::Sign(sign, seen) => put(&mut self.signs, sign.key, seen),
+            FitAct::Signs(signs) => self.signs = signs,
         }
         self
     }
@@ -161,6 +184,7 @@ impl Fitting {
             FitAct::Allowance(allowance, _) => FitAct::Allowance(allowance, self.allowance(allowance)),
             FitAct::Move(one, _) => FitAct::Move(one, self.went(one)),
             FitAct::Sign(sign, _) => FitAct::Sign(sign, self.seen(sign)),
+            FitAct::Signs(_) => FitAct::Signs(self.signs.clone()),
         }
     }
 }

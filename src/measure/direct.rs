@@ -54,6 +54,31 @@ pub static TACKS: Instrument = Instrument {
     formula: straight,
 };
 
+/// Cloth beyond the stitching on one side of a seam, in millimetres. Usual spread 2 mm: judgement, since it is often felt through a lining.
+pub static SPARE_CLOTH: Instrument = Instrument {
+    key: "spare-cloth",
+    name: "Cloth to spare",
+    says: "How much cloth lies beyond the stitching on one side of a seam.",
+    unit: Unit::Millimetre,
+    inputs: &[
+        reading(
+            "Cloth beyond the stitching",
+            "Inside, lay the rule square to the seam, its zero on the stitching. Read to the edge of the cloth on one side.",
+            InputKind::Measured,
+            [Unit::Millimetre, Unit::Millimetre, Unit::Inch],
+            [0.0, 100.0],
+        ),
+        spread([Unit::Millimetre, Unit::Millimetre, Unit::Inch], [0.5, 20.0], 2.0),
+    ],
+    steps: &[
+        "Find the seam from inside, or feel it through the lining.",
+        "Lay the rule square to it, zero on the stitching, and read to the edge of the cloth on one side.",
+    ],
+    cautions: &["Do not open a seam or a lining to look. Feel for pins before you slide a hand in."],
+    sources: &[&sources::JUDGEMENT],
+    formula: straight,
+};
+
 /// Cloth mass in ounces per square yard, from a label or worked out from a scale; g/m² is taken too. Usual spread 1.1 oz/yd², which is
 /// what weighing a whole pair gives (handbook, section 4.3): judgement.
 pub static CLOTH_MASS: Instrument = Instrument {

@@ -1,4 +1,5 @@
-//! Girths and lengths with a tape: the points of measure of a pair of jeans as data, and the mean of one to five readings with its spread.
+//! Girths and lengths with a tape: what a point of measure is, and the mean of one to five readings with its spread. Where each family is
+//! measured stands in the catalog.
 
 use super::{Choice, Fault, Input, Instrument, Outcome, sources};
 use crate::quantity::{Estimate, Length, Unit, rectangular};
@@ -21,99 +22,6 @@ pub struct PointOfMeasure {
     /// Where the way of laying comes from.
     pub lay_from: &'static str,
 }
-
-const HANDBOOK_TOLERANCE: &str = "common practice, no source (handbook, section 9.1)";
-const GUESSED_TOLERANCE: &str = "judgement";
-
-/// Points of measure of jeans, top to hem. Body measures of the same names are another thing: ISO 8559-1 says where they lie.
-///
-/// # Source
-/// Buyer manuals, a guide to measuring old jeans, and a fit article for the knee (35 cm below the crotch): handbook, section 9.1 and its
-/// data; the rest from memory. Who doubles what is common practice: always say "flat, doubled" beside a girth.
-pub static JEANS_POINTS: [PointOfMeasure; 9] = [
-    PointOfMeasure {
-        key: "waist",
-        name: "Waist",
-        lay: "Button up, lay flat, front and back edges of the band level. Straight across along the top edge. If the band curves, say so; the \
-              tape walked round inside it is truer.",
-        doubled: true,
-        tolerance_mm: 10.0,
-        tolerance_from: HANDBOOK_TOLERANCE,
-        lay_from: "buyer manuals; a guide to measuring old jeans",
-    },
-    PointOfMeasure {
-        key: "hip",
-        name: "Hip",
-        lay: "Lay flat. Straight across, 8 cm (3 in) above the crotch, or at the place the size chart names; note which.",
-        doubled: true,
-        tolerance_mm: 10.0,
-        tolerance_from: HANDBOOK_TOLERANCE,
-        lay_from: "common practice, from memory",
-    },
-    PointOfMeasure {
-        key: "front-rise",
-        name: "Front rise",
-        lay: "Lay the front flat. Along the seam from the crossing of the crotch seams to the top of the band.",
-        doubled: false,
-        tolerance_mm: 6.0,
-        tolerance_from: GUESSED_TOLERANCE,
-        lay_from: "buyer manuals; a guide to measuring old jeans",
-    },
-    PointOfMeasure {
-        key: "back-rise",
-        name: "Back rise",
-        lay: "Lay the back flat. Along the seat seam from the crossing of the crotch seams to the top of the band.",
-        doubled: false,
-        tolerance_mm: 6.0,
-        tolerance_from: GUESSED_TOLERANCE,
-        lay_from: "common practice, from memory",
-    },
-    PointOfMeasure {
-        key: "thigh",
-        name: "Thigh",
-        lay: "Lay one leg flat, inner seam smoothed. Straight across, 2.5 cm (1 in) below the crotch.",
-        doubled: true,
-        tolerance_mm: 7.0,
-        tolerance_from: HANDBOOK_TOLERANCE,
-        lay_from: "common practice, from memory",
-    },
-    PointOfMeasure {
-        key: "knee",
-        name: "Knee",
-        lay: "Lay one leg flat. Straight across, 35 cm (14 in) below the crotch along the inner seam.",
-        doubled: true,
-        tolerance_mm: 7.0,
-        tolerance_from: GUESSED_TOLERANCE,
-        lay_from: "a fit article",
-    },
-    PointOfMeasure {
-        key: "hem",
-        name: "Leg opening",
-        lay: "Lay the hem flat. Along its edge, from fold to fold.",
-        doubled: true,
-        tolerance_mm: 5.0,
-        tolerance_from: HANDBOOK_TOLERANCE,
-        lay_from: "common practice, from memory",
-    },
-    PointOfMeasure {
-        key: "inseam",
-        name: "Inseam",
-        lay: "Lay one leg flat. Along the inner seam from the crossing of the crotch seams to the edge of the hem.",
-        doubled: false,
-        tolerance_mm: 10.0,
-        tolerance_from: HANDBOOK_TOLERANCE,
-        lay_from: "common practice, from memory",
-    },
-    PointOfMeasure {
-        key: "outseam",
-        name: "Outseam",
-        lay: "Lay one leg flat. Along the outer seam from the top of the band to the edge of the hem.",
-        doubled: false,
-        tolerance_mm: 10.0,
-        tolerance_from: GUESSED_TOLERANCE,
-        lay_from: "common practice, from memory",
-    },
-];
 
 /// A girth from a flat width.
 ///
@@ -206,8 +114,8 @@ pub fn length_of_readings(readings: &[f64], one_reading: f64, tape_step: f64) ->
 ///
 /// # Example
 /// ```
-/// use garment_assay::measure::{JEANS_POINTS, taped};
-/// let waist = taped(&JEANS_POINTS[0], &[424.0, 428.0, 426.0], false, 1.0).unwrap();
+/// use garment_assay::{catalog::jeans::JEANS, measure::taped};
+/// let waist = taped(&JEANS.points[0], &[424.0, 428.0, 426.0], false, 1.0).unwrap();
 /// assert!((waist.value - 85.2).abs() < 1e-9 && waist.also("flat").is_some());
 /// ```
 pub fn taped(point: &PointOfMeasure, readings: &[f64], round: bool, step: f64) -> Result<Outcome, Fault> {
@@ -222,13 +130,13 @@ pub fn taped(point: &PointOfMeasure, readings: &[f64], round: bool, step: f64) -
         input.taken(Some(*reading))?;
     }
     let read = length_of_readings(readings, ONE_READING_MM, step);
-    let outcome = of_readings(point, &read, round).ok_or(Fault::NotANumber(&asked[0]))?;
+    let outcome = of_readings(point.doubled && !round, &read).ok_or(Fault::NotANumber(&asked[0]))?;
     Ok(with_doubt(outcome, readings, ONE_READING_MM))
 }
 
-/// The outcome of a length read at a point, doubled where it is a flat width; none when it is unknown.
-fn of_readings(point: &PointOfMeasure, read: &Estimate<Length>, round: bool) -> Option<Outcome> {
-    if point.doubled && !round {
+/// The outcome of a length read with a tape, doubled where it is a flat width; none when it is unknown.
+fn of_readings(doubled: bool, read: &Estimate<Length>) -> Option<Outcome> {
+    if doubled {
         let girth = Outcome::of(&girth_of_flat(read), Unit::Centimetre)?;
         Some(girth.with("flat", "Flat width", read, Unit::Centimetre).saying("A flat width, doubled to a girth."))
     } else {
@@ -248,11 +156,11 @@ fn with_doubt(outcome: Outcome, readings: &[f64], one_reading: f64) -> Outcome {
     }
 }
 
-/// A girth or a length of jeans from one to five readings with a tape.
+/// A girth or a length of any garment from one to five readings with a tape.
 ///
 /// # Formula
-/// [`length_of_readings`], doubled by [`girth_of_flat`] where the point of measure is a flat width and the tape did not go round. Beside a
-/// wanted measure also `found - wanted`, and the usual tolerance.
+/// [`length_of_readings`], doubled by [`girth_of_flat`] where what is measured is a flat width and the tape did not go round. Beside a
+/// wanted measure also `found - wanted`, and the tolerance.
 ///
 /// # Where it holds
 /// Readings of 50 mm to 2 m.
@@ -261,7 +169,7 @@ fn with_doubt(outcome: Outcome, readings: &[f64], one_reading: f64) -> Outcome {
 /// As [`length_of_readings`]: one reading is good to 3 mm (1 sigma), the tape is read to the nearest millimetre, unless told otherwise.
 ///
 /// # Source
-/// Points of measure as in [`JEANS_POINTS`]; JCGM 100:2008 (GUM), 4.2 and F.2.2.1.
+/// What is doubled is common practice: handbook, section 9.1; JCGM 100:2008 (GUM), 4.2 and F.2.2.1.
 pub static GIRTH: Instrument = Instrument {
     key: "girth",
     name: "Girths and lengths",
@@ -269,24 +177,60 @@ pub static GIRTH: Instrument = Instrument {
     unit: Unit::Centimetre,
     inputs: &INPUTS,
     steps: &[
-        "Button up and lay the piece flat on a table. Smooth it with your palm, without pulling.",
-        "Lay the tape as the point of measure says, and read it to the nearest mark.",
+        "Close the piece and lay it flat on a table. Smooth it with your palm, without pulling.",
+        "Lay the tape straight over what you measure, and read it to the nearest mark.",
         "Pick the piece up, lay it down again and read again. Three readings are better than one.",
     ],
     cautions: &[
         "Ask before you lay out goods that are not yours. Do not pull the cloth to the tape.",
-        "New goods can hold pins or bits of needle: smooth with the flat of the hand and feel the band from outside first.",
+        "New goods can hold pins or bits of needle: smooth with the flat of the hand and feel bands and hems from outside first.",
     ],
     sources: &[&sources::MEASURING_GUIDES, &sources::ISO_8559, &sources::GUM, &sources::COMMON_PRACTICE, &sources::JUDGEMENT],
     formula,
 };
 
-const fn point(place: usize) -> Choice {
-    let point = &JEANS_POINTS[place];
-    Choice::new(point.key, point.name, point.lay)
-}
+/// What one may say is measured. The first nine are places of a pair of jeans, which this instrument once asked for by name: readings kept
+/// then hold the place in this list, so they stay where they stood, and are offered no more.
+static MEASURED: [Choice; 11] = [
+    Choice::retired("waist", "Waist", "Straight across along the top edge of the band. Doubled."),
+    Choice::retired("hip", "Hip", "Straight across, 8 cm (3 in) above the crotch. Doubled."),
+    Choice::retired("front-rise", "Front rise", "From the crossing of the crotch seams to the top of the band, in front."),
+    Choice::retired("back-rise", "Back rise", "From the crossing of the crotch seams to the top of the band, behind."),
+    Choice::retired("thigh", "Thigh", "Straight across, 2.5 cm (1 in) below the crotch. Doubled."),
+    Choice::retired("knee", "Knee", "Straight across, 35 cm (14 in) below the crotch. Doubled."),
+    Choice::retired("hem", "Leg opening", "Along the edge of the hem, from fold to fold. Doubled."),
+    Choice::retired("inseam", "Inseam", "Along the inner seam, crotch to hem."),
+    Choice::retired("outseam", "Outseam", "Along the outer seam, top of the band to hem."),
+    Choice::new(
+        "flat-width",
+        "A flat width, to be doubled",
+        "Front and back lie on each other and the tape goes across both: a chest, a waist, a sleeve. Doubled to a girth.",
+    ),
+    Choice::new(
+        "length",
+        "A length, or all the way round",
+        "A seam, a back, a sleeve from end to end; or a tape walked round. Kept as read.",
+    ),
+];
 
-static POINTS: [Choice; 9] = [point(0), point(1), point(2), point(3), point(4), point(5), point(6), point(7), point(8)];
+/// Whether what was chosen is a flat width, and the usual tolerance either way in mm where the choice knows one.
+///
+/// # Source
+/// For the nine that are offered no more, as the points of measure of jeans in the catalog say; 10 mm is what the handbook, section 9.1,
+/// has for the girths and long lengths of trousers (common practice, no source).
+const KNOWN: [(bool, f64); 11] = [
+    (true, 10.0),
+    (true, 10.0),
+    (false, 6.0),
+    (false, 6.0),
+    (true, 7.0),
+    (true, 7.0),
+    (true, 5.0),
+    (false, 10.0),
+    (false, 10.0),
+    (true, 10.0),
+    (false, 10.0),
+];
 
 const LONG: [Unit; 3] = [Unit::Millimetre, Unit::Centimetre, Unit::Inch];
 const SMALL: [Unit; 3] = [Unit::Millimetre, Unit::Millimetre, Unit::Inch];
@@ -296,8 +240,13 @@ const TAPE: [f64; 2] = [50.0, 2000.0];
 /// Where the readings stand among [`INPUTS`].
 const READINGS: std::ops::Range<usize> = 1..6;
 
-static INPUTS: [Input; 10] = [
-    Input::choice("point", "Point of measure", "What you measure. How the piece lies stands beside each.", &POINTS),
+static INPUTS: [Input; 11] = [
+    Input::choice(
+        "point",
+        "What you measure",
+        "A flat width goes across front and back together. All else is kept as read.",
+        &MEASURED,
+    ),
     Input::measured("reading", "Reading", "What the tape says. A flat width is typed as read: it is doubled here.", LONG, TAPE),
     Input::measured("again-2", "Second reading", "Laid down again.", LONG, TAPE).never_needed(),
     Input::measured("again-3", "Third reading", "Laid down again.", LONG, TAPE).never_needed(),
@@ -332,35 +281,55 @@ static INPUTS: [Input; 10] = [
         [0.1, 20.0],
     )
     .usually(1.0),
+    Input::measured(
+        "tolerance",
+        "Tolerance, either way",
+        "How far from the chart it may lie. Usual: 1 cm for girths and long lengths, half of that for hems and cuffs.",
+        SMALL,
+        [1.0, 50.0],
+    )
+    .never_needed(),
 ];
 
-/// Amounts in the order of [`INPUTS`]: a place in a list, five mm of which four may be none, yes or no, mm or none, mm, mm.
+/// Amounts in the order of [`INPUTS`]: a place in a list, five mm of which four may be none, yes or no, mm or none, mm, mm, mm or none.
 fn formula(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
-    let [Some(point), Some(first), second, third, fourth, fifth, Some(round), wanted, Some(one_reading), Some(tape)] = *amounts
+    let [
+        Some(measured),
+        Some(first),
+        second,
+        third,
+        fourth,
+        fifth,
+        Some(round),
+        wanted,
+        Some(one_reading),
+        Some(tape),
+        tolerance,
+    ] = *amounts
     else {
         return Err(Fault::WrongNumberOfReadings { needed: INPUTS.len(), given: amounts.len() });
     };
-    let point = JEANS_POINTS.get(point as usize).ok_or(Fault::NotAChoice(&INPUTS[0]))?;
+    let (flat, usual) = *KNOWN.get(measured as usize).ok_or(Fault::NotAChoice(&INPUTS[0]))?;
     let readings: Vec<f64> = [Some(first), second, third, fourth, fifth].into_iter().flatten().collect();
     let read = length_of_readings(&readings, one_reading, tape);
-    let round = round != 0.0;
-    let mut outcome = of_readings(point, &read, round).ok_or(Fault::NotANumber(&INPUTS[1]))?;
+    let doubled = flat && round == 0.0;
+    let mut outcome = of_readings(doubled, &read).ok_or(Fault::NotANumber(&INPUTS[1]))?;
     if let Some(wanted) = wanted {
         let wanted = Estimate::<Length>::exact_in(wanted, Unit::Millimetre).map_err(|_| Fault::NotANumber(&INPUTS[7]))?;
-        let found = if point.doubled && !round { girth_of_flat(&read) } else { read.clone() };
+        let found = if doubled { girth_of_flat(&read) } else { read.clone() };
         let off = &found - &wanted;
         let (by, u) = off.in_unit(Unit::Millimetre).ok_or(Fault::NotANumber(&INPUTS[7]))?;
-        let tolerance =
-            Estimate::<Length>::exact_in(point.tolerance_mm, Unit::Millimetre).unwrap_or_else(|_| Estimate::unknown());
+        let within = tolerance.unwrap_or(usual);
+        let tolerance = Estimate::<Length>::exact_in(within, Unit::Millimetre).unwrap_or_else(|_| Estimate::unknown());
         outcome = outcome
             .with("off", "More than the chart says", &off, Unit::Centimetre)
-            .with("tolerance", "Usual tolerance, either way", &tolerance, Unit::Centimetre)
-            .saying(if by.abs() + u <= point.tolerance_mm {
-                "Within the usual tolerance."
-            } else if by.abs() - u > point.tolerance_mm {
-                "Outside the usual tolerance."
+            .with("tolerance", "Tolerance, either way", &tolerance, Unit::Centimetre)
+            .saying(if by.abs() + u <= within {
+                "Within the tolerance."
+            } else if by.abs() - u > within {
+                "Outside the tolerance."
             } else {
-                "Too near to the edge of the usual tolerance to tell: read again."
+                "Too near to the edge of the tolerance to tell: read again."
             });
     }
     Ok(with_doubt(outcome, &readings, one_reading))

@@ -88,6 +88,8 @@ pub struct Choice {
     pub name: &'static str,
     /// One line that lets a newcomer choose it.
     pub line: &'static str,
+    /// Whether a form still offers it. What was once released keeps its place in the list for the readings that hold it.
+    pub is_offered: bool,
 }
 
 /// What an instrument says.
@@ -347,7 +349,12 @@ impl Input {
 impl Choice {
     /// One of a list.
     pub(super) const fn new(key: &'static str, name: &'static str, line: &'static str) -> Choice {
-        Choice { key, name, line }
+        Choice { key, name, line, is_offered: true }
+    }
+
+    /// One of a list that readings kept earlier may hold, and that nobody is offered any more.
+    pub(super) const fn retired(key: &'static str, name: &'static str, line: &'static str) -> Choice {
+        Choice { key, name, line, is_offered: false }
     }
 }
 

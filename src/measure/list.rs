@@ -15,6 +15,7 @@ pub static INSTRUMENTS: &[&Instrument] = &[
     &SEAM_STRENGTH,
     &THREAD_USE,
     &SEWING_TIME,
+    &SPARE_CLOTH,
     // Cloth.
     &CLOTH_MASS,
     &CLOTH_MASS_WEIGHED,

@@ -1,13 +1,15 @@
-//! All garments as one file, and such a file read back: first what it would change, then the change.
+//! All garments as one file, with people where that is wished, and such a file read back: first what it would change, then the change.
 
 use std::fmt;
 
 use serde_json::{Map, Value, json};
 
 use super::checksum::checksum;
-use super::page::{self, FORM};
+use super::page::FORM;
+use super::record::{LONGEST, PageName, Record};
 use super::settings::Settings;
-use crate::garment::{Act, Garment, Id};
+use crate::fit::Person;
+use crate::garment::Garment;
 use crate::trade::Day;
 
 /// Marks a file as ours.
@@ -15,26 +17,40 @@ const KIND: &str = "garment-assay-rack";
 
 /// Writes garments as one file of JSON text, with their number and a checksum.
 pub fn export(garments: &[&Garment], made: Day) -> String {
-    written(garments, made, None)
+    written(garments, None, made, None)
 }
 
-/// The same with the settings, so that one file restores everything.
-pub fn export_all(garments: &[&Garment], settings: &Settings, made: Day) -> String {
-    written(garments, made, serde_json::from_str(&settings.write()).ok())
+/// The same with the settings, so that one file restores everything; with people only where they are given, for what one hands on is not
+/// to hold anybody's measures unasked.
+pub fn export_all(garments: &[&Garment], people: Option<&[&Person]>, settings: &Settings, made: Day) -> String {
+    written(garments, people, made, serde_json::from_str(&settings.write()).ok())
 }
 
-fn written(garments: &[&Garment], made: Day, settings: Option<Value>) -> String {
-    let bodies: Vec<Value> = garments.iter().map(|garment| Value::Object(page::body(garment))).collect();
+fn bodies<R: Record>(records: &[&R]) -> Vec<Value> {
+    records.iter().map(|record| Value::Object(record.body())).collect()
+}
+
+/// Covers the day and the records.
+fn sum_of(made: &str, bodies: &[Value]) -> String {
+    checksum(&[made, "\n", &Value::Array(bodies.to_vec()).to_string()])
+}
+
+fn written(garments: &[&Garment], people: Option<&[&Person]>, made: Day, settings: Option<Value>) -> String {
+    let bodies_of_garments = bodies(garments);
     let made = made.to_string();
-    let sum = checksum(&[&made, "\n", &Value::Array(bodies.clone()).to_string()]);
     let mut file = json!({
         "kind": KIND,
         "form": FORM,
         "made": made,
-        "count": bodies.len(),
-        "sum": sum,
-        "garments": bodies,
+        "count": bodies_of_garments.len(),
+        "sum": sum_of(&made, &bodies_of_garments),
+        "garments": bodies_of_garments,
     });
+    // Fields of their own, so that a version that knew no people reads the garments all the same.
+    if let Some(people) = people.map(bodies) {
+        file["people_sum"] = sum_of(&made, &people).into();
+        file["people"] = people.into();
+    }
     if let Some(settings) = settings {
         file["settings"] = settings;
     }
@@ -52,6 +68,8 @@ pub enum ImportFault {
     Newer,
     /// A garment in it cannot be read; its place in the file, from 1.
     Garment(usize),
+    /// A person in it cannot be read; their place in the file, from 1.
+    Person(usize),
 }
 
 impl fmt::Display for ImportFault {
@@ -61,16 +79,17 @@ impl fmt::Display for ImportFault {
             ImportFault::Damaged => f.write_str("This file is cut short or was altered, so none of it was taken. Nothing was changed. Export it once more where it came from."),
             ImportFault::Newer => f.write_str("This file was written by a newer version of the app. Nothing was changed. Load the app again to update it, then import."),
             ImportFault::Garment(place) => write!(f, "Garment {place} in this file cannot be read, so none of it was taken. Nothing was changed."),
+            ImportFault::Person(place) => write!(f, "Person {place} in this file cannot be read, so none of it was taken. Nothing was changed."),
         }
     }
 }
 
-/// What to do with the garments that are here already.
+/// What to do with the garments and people that are here already.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Mode {
-    /// Keep them all; a garment that differs is added beside the one that is here.
+    /// Keep them all; one that differs is added beside the one that is here.
     Merge,
-    /// Make the rack what the file holds.
+    /// Make the rack what the file holds. People stay as they are where it holds none.
     Replace,
 }
 
@@ -83,21 +102,23 @@ pub struct Import {
     pub settings: Option<Settings>,
     /// What becomes of each garment, in the file's order; with [`Mode::Replace`], deletions follow.
     pub changes: Vec<Change>,
+    /// What becomes of each person, likewise; none where the file holds no people, which is another thing than holding nobody.
+    pub people: Option<Vec<Change<Person>>>,
 }
 
-/// What an import does to one garment.
+/// What an import does to one garment or one person.
 #[derive(Clone, Debug, PartialEq)]
-pub enum Change {
+pub enum Change<R: Record = Garment> {
     /// It is not here yet.
-    Add(Garment),
+    Add(R),
     /// It is here and the same.
-    Same(Id),
+    Same(R::Name),
     /// It is here and differs: the file's is added under a new name, both stay.
-    AddBeside(Garment),
+    AddBeside(R),
     /// It is here and differs: the file's takes its place.
-    Overwrite(Garment),
+    Overwrite(R),
     /// It is here and not in the file: it goes.
-    Delete(Id),
+    Delete(R::Name),
 }
 
 /// Reads an exported file and works out what it would change. Nothing is changed by this; the same file twice changes nothing.
@@ -105,6 +126,14 @@ pub enum Change {
 /// # Errors
 /// [`ImportFault`] says why a file is refused as a whole.
 pub fn import(text: &str, here: &[&Garment], mode: Mode) -> Result<Import, ImportFault> {
+    import_all(text, here, &[], mode)
+}
+
+/// The same where there are people too.
+///
+/// # Errors
+/// [`ImportFault`] says why a file is refused as a whole.
+pub fn import_all(text: &str, here: &[&Garment], people: &[&Person], mode: Mode) -> Result<Import, ImportFault> {
     let file: Value = serde_json::from_str(text.trim_start_matches('\u{feff}')).map_err(|_| broken(text))?;
     if file.get("kind").and_then(Value::as_str) != Some(KIND) {
         return Err(ImportFault::NotOurs);
@@ -116,50 +145,64 @@ pub fn import(text: &str, here: &[&Garment], mode: Mode) -> Result<Import, Impor
     }
     let made = file.get("made").and_then(Value::as_str).and_then(Day::parse).ok_or(ImportFault::Damaged)?;
     let garments = file.get("garments").and_then(Value::as_array).ok_or(ImportFault::Damaged)?;
-    let sum = checksum(&[&made.to_string(), "\n", &Value::Array(garments.clone()).to_string()]);
     if file.get("count").and_then(Value::as_u64) != Some(garments.len() as u64)
-        || file.get("sum").and_then(Value::as_str) != Some(sum.as_str())
+        || file.get("sum") != Some(&sum_of(&made.to_string(), garments).into())
     {
         return Err(ImportFault::Damaged);
     }
-    let names: Vec<&str> = garments.iter().filter_map(|garment| garment.get("id").and_then(Value::as_str)).collect();
-    let settings = file.get("settings").map(|settings| Settings::read(&settings.to_string()));
-    let mut changes: Vec<Change> = Vec::new();
-    let mut seen: Vec<Id> = Vec::new();
-    for (place, value) in garments.iter().enumerate() {
-        let body: Map<String, Value> = value.as_object().cloned().ok_or(ImportFault::Garment(place + 1))?;
-        let garment = page::garment(body).map_err(|_| ImportFault::Garment(place + 1))?;
-        if seen.contains(garment.id()) {
-            return Err(ImportFault::Garment(place + 1));
+    let people = match (file.get("people"), file.get("people_sum")) {
+        (None, None) => None,
+        (Some(Value::Array(bodies)), Some(sum)) if *sum == sum_of(&made.to_string(), bodies) => {
+            Some(changes(bodies, people, mode).map_err(ImportFault::Person)?)
         }
-        seen.push(garment.id().clone());
-        let known = here.iter().find(|other| other.id() == garment.id());
-        changes.push(match (known, mode) {
-            (None, _) => Change::Add(garment),
-            (Some(known), _) if **known == garment => Change::Same(garment.id().clone()),
-            (Some(_), Mode::Replace) => Change::Overwrite(garment),
-            (Some(_), Mode::Merge) => beside(garment, here, &names).ok_or(ImportFault::Garment(place + 1))?,
-        });
-    }
-    if mode == Mode::Replace {
-        changes.extend(
-            here.iter().filter(|garment| !seen.contains(garment.id())).map(|garment| Change::Delete(garment.id().clone())),
-        );
-    }
-    Ok(Import { made, settings, changes })
+        _ => return Err(ImportFault::Damaged),
+    };
+    let settings = file.get("settings").map(|settings| Settings::read(&settings.to_string()));
+    let changes = changes(garments, here, mode).map_err(ImportFault::Garment)?;
+    Ok(Import { made, settings, changes, people })
 }
 
-/// The file's garment under a name worked out from its facts, so that the same file, taken twice, adds it once.
-fn beside(garment: Garment, here: &[&Garment], in_file: &[&str]) -> Option<Change> {
-    let stem: String = garment.id().as_str().chars().take(Id::LONGEST - 10).collect();
-    let sum = checksum(&[&Value::Object(page::body(&garment)).to_string()]);
-    let name = Id::new(&format!("{stem}~{sum}"))?;
-    // Where the file brings a garment of that name itself, that one was made from this: it has both already.
-    if here.iter().any(|other| *other.id() == name) || in_file.contains(&name.as_str()) {
+/// What becomes of each record.
+///
+/// # Errors
+/// The place, from 1, of one that cannot be read.
+fn changes<R: Record>(bodies: &[Value], here: &[&R], mode: Mode) -> Result<Vec<Change<R>>, usize> {
+    let names: Vec<&str> = bodies.iter().filter_map(|body| body.get("id").and_then(Value::as_str)).collect();
+    let mut changes: Vec<Change<R>> = Vec::new();
+    let mut seen: Vec<R::Name> = Vec::new();
+    for (place, value) in bodies.iter().enumerate() {
+        let body: Map<String, Value> = value.as_object().cloned().ok_or(place + 1)?;
+        let record = R::read(body).map_err(|_| place + 1)?;
+        let name = record.page_name().clone();
+        if seen.contains(&name) {
+            return Err(place + 1);
+        }
+        let known = here.iter().find(|other| *other.page_name() == name);
+        changes.push(match (known, mode) {
+            (None, _) => Change::Add(record),
+            (Some(known), _) if **known == record => Change::Same(name.clone()),
+            (Some(_), Mode::Replace) => Change::Overwrite(record),
+            (Some(_), Mode::Merge) => beside(record, here, &names).ok_or(place + 1)?,
+        });
+        seen.push(name);
+    }
+    if mode == Mode::Replace {
+        let missing = here.iter().map(|record| record.page_name()).filter(|name| !seen.contains(name));
+        changes.extend(missing.map(|name| Change::Delete(name.clone())));
+    }
+    Ok(changes)
+}
+
+/// The file's record under a name worked out from its facts, so that the same file, taken twice, adds it once.
+fn beside<R: Record>(record: R, here: &[&R], in_file: &[&str]) -> Option<Change<R>> {
+    let stem: String = record.page_name().text().chars().take(LONGEST - 10).collect();
+    let sum = checksum(&[&Value::Object(record.body()).to_string()]);
+    let name = R::Name::parse(&format!("{stem}~{sum}"))?;
+    // Where the file brings a record of that name itself, that one was made from this: it has both already.
+    if here.iter().any(|other| *other.page_name() == name) || in_file.contains(&name.text()) {
         return Some(Change::Same(name));
     }
-    let label = if garment.label().is_empty() { "From a file".to_owned() } else { format!("{} (from a file)", garment.label()) };
-    Some(Change::AddBeside(garment.named(name).after(Act::Label(label))))
+    Some(Change::AddBeside(record.under(name).brought_by_a_file()))
 }
 
 /// Text that is no JSON: ours but cut, or something else altogether.

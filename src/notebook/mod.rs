@@ -1,15 +1,23 @@
-//! The stored form: garments to text and back, one page a garment, on a shelf that may fail; what cannot be read is kept and reported.
+//! The stored form: garments and people to text and back, one page each, on a shelf that may fail; what cannot be read is kept and reported.
 
 mod checksum;
 mod export;
+mod fitting;
+mod healing;
 mod kept;
 mod page;
+mod person;
+mod record;
 mod scale;
 mod settings;
 mod shelf;
+mod trials;
 
-pub use export::{Change, Import, ImportFault, Mode, export, export_all, import};
-pub use kept::{Elsewhere, Healed, KeepFault, Kept, Notebook, Opened, Renamed, SetAside, Stays};
+pub use export::{Change, Import, ImportFault, Mode, export, export_all, import, import_all};
+pub use healing::{Elsewhere, Healed};
+pub use kept::{KeepFault, Kept, Notebook, Opened, Renamed, SetAside, Stays};
 pub use page::{FORM, Page, Unreadable, read, write};
+pub use record::{PageName, Record};
 pub use settings::{Settings, TextSize, Theme};
 pub use shelf::{FaultyShelf, MemoryShelf, Shelf, ShelfFault};
+pub use trials::MOST_TRIALS;

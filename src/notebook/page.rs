@@ -1,10 +1,10 @@
-//! One garment as a page of text: a line that says what the page is, then the facts as JSON.
+//! One record, a garment or a person, as a page of text: a line that says what the page is, then the facts as JSON.
 //!
 //! ```text
 //! {"form":1,"rev":7,"sum":"1a2b3c4d"}
 //! {"id":"…","family":"jeans","answers":[…],"measures":{"waist":{"readings":[{"amount":42.5,"unit":"cm"}]}}, …}
 //! ```
-//! The checksum covers the number of writings and the second line. A page of a garment that was deleted has `"gone":true` and no second
+//! The checksum covers the number of writings and the second line. A page of a record that was deleted has `"gone":true` and no second
 //! line: it tells other copies of the notebook that the page they still have is out of date.
 
 use std::fmt;
@@ -12,6 +12,8 @@ use std::fmt;
 use serde_json::{Map, Value, json};
 
 use super::checksum::checksum;
+use super::fitting;
+use super::record::Record;
 use crate::catalog::{FAMILIES, Family};
 use crate::check::Check;
 use crate::cost::Channel;
@@ -29,26 +31,26 @@ const DEEPEST: usize = 100;
 
 /// What a page holds.
 #[derive(Clone, Debug, PartialEq)]
-pub enum Page {
-    /// A garment, and how many times it has been written.
-    Garment {
+pub enum Page<R = Garment> {
+    /// A record, and how many times it has been written.
+    Here {
         /// Counts the writings of this page, from 1.
         rev: u64,
         /// The facts.
-        garment: Box<Garment>,
+        record: Box<R>,
     },
-    /// The garment was deleted at that writing.
+    /// The record was deleted at that writing.
     Gone {
         /// Counts the writings of this page.
         rev: u64,
     },
 }
 
-impl Page {
+impl<R> Page<R> {
     /// Counts the writings of the page.
     pub fn rev(&self) -> u64 {
         match self {
-            Page::Garment { rev, .. } | Page::Gone { rev } => *rev,
+            Page::Here { rev, .. } | Page::Gone { rev } => *rev,
         }
     }
 }
@@ -81,14 +83,14 @@ impl fmt::Display for Unreadable {
     }
 }
 
-/// Writes a garment as a page.
-pub fn write(garment: &Garment, rev: u64) -> String {
-    let body = Value::Object(body(garment)).to_string();
+/// Writes a garment or a person as a page.
+pub fn write<R: Record>(record: &R, rev: u64) -> String {
+    let body = Value::Object(record.body()).to_string();
     let head = json!({ "form": FORM, "rev": rev, "sum": sum(rev, &body) });
     format!("{head}\n{body}")
 }
 
-/// Writes the page of a garment that was deleted.
+/// Writes the page of a record that was deleted.
 pub(super) fn write_gone(rev: u64) -> String {
     json!({ "form": FORM, "rev": rev, "gone": true, "sum": sum(rev, "") }).to_string()
 }
@@ -97,11 +99,16 @@ fn sum(rev: u64, body: &str) -> String {
     checksum(&[&rev.to_string(), "\n", body])
 }
 
-/// Reads a page of this or any older form.
+/// Reads a garment's page of this or any older form.
 ///
 /// # Errors
 /// [`Unreadable`] says why; nothing is guessed.
 pub fn read(text: &str) -> Result<Page, Unreadable> {
+    read_as(text)
+}
+
+/// Reads a page of that kind of record, of this or any older form.
+pub(super) fn read_as<R: Record>(text: &str) -> Result<Page<R>, Unreadable> {
     let (head, body) = text.split_once('\n').unwrap_or((text, ""));
     let head: Value = serde_json::from_str(head).map_err(|_| Unreadable::Damaged)?;
     let form = head.get("form").and_then(Value::as_u64).ok_or(Unreadable::Damaged)?;
@@ -117,7 +124,7 @@ pub fn read(text: &str) -> Result<Page, Unreadable> {
     }
     let body: Value = serde_json::from_str(body).map_err(|_| Unreadable::Damaged)?;
     let Value::Object(body) = body else { return Err(Unreadable::Damaged) };
-    Ok(Page::Garment { rev, garment: Box::new(garment(body)?) })
+    Ok(Page::Here { rev, record: Box::new(R::read(body)?) })
 }
 
 /// The facts of a garment as a JSON object, the same for pages and exports.
@@ -165,12 +172,14 @@ pub(super) fn body(garment: &Garment) -> Map<String, Value> {
     let mut answers: Vec<Value> = Vec::new();
     let mut notes: Map<String, Value> = Map::new();
     let mut measures: Map<String, Value> = Map::new();
+    let mut fits: Vec<Value> = Vec::new();
     for (field, text) in garment.aside() {
         let Ok(value) = serde_json::from_str::<Value>(text) else { continue };
         match (field.as_str(), value) {
             ("answers", value) => answers.push(value),
             ("notes", Value::Object(more)) => notes.extend(more),
             ("measures", Value::Object(more)) => measures.extend(more),
+            (fitting::FIELD, value) => fits.push(value),
             // What the person has put in since counts, not what could not be read.
             (_, value) => {
                 body.entry(field.as_str()).or_insert(value);
@@ -186,6 +195,9 @@ pub(super) fn body(garment: &Garment) -> Map<String, Value> {
     measures.extend(garment.measures().map(|(point, taped)| (point.key.to_owned(), taped_written(taped))));
     if !measures.is_empty() {
         body.insert("measures".to_owned(), measures.into());
+    }
+    if let Some(fit) = fitting::written(garment.family().fit, garment.fitting(), fits) {
+        body.insert(fitting::FIELD.to_owned(), fit);
     }
     body
 }
@@ -225,9 +237,19 @@ fn deal_written(deal: &Deal) -> Value {
     Value::Object(written)
 }
 
+/// An amount in the unit in which it was given.
+pub(super) fn amount_written(amount: Amount) -> Value {
+    json!({ "amount": amount.number, "unit": amount.unit.key() })
+}
+
+/// The other way; none when anything in it is not known or not whole.
+pub(super) fn amount_read(value: &Value) -> Option<Amount> {
+    let number = value.get("amount").filter(|_| has_only(value, &["amount", "unit"]))?.as_f64()?;
+    Some(Amount { number, unit: Unit::from_key(value.get("unit")?.as_str()?)? })
+}
+
 fn taped_written(taped: &Taped) -> Value {
-    let readings: Vec<Value> =
-        taped.readings().iter().map(|reading| json!({ "amount": reading.number, "unit": reading.unit.key() })).collect();
+    let readings: Vec<Value> = taped.readings().iter().map(|reading| amount_written(*reading)).collect();
     if taped.round() { json!({ "readings": readings, "round": true }) } else { json!({ "readings": readings }) }
 }
 
@@ -265,7 +287,7 @@ pub(super) fn given_read(instrument: &'static Instrument, value: &Value) -> Opti
 
 /// Reads the facts of a garment. What this version does not know within them is set aside whole, not dropped and not half read.
 pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
-    if body.values().any(|value| is_deeper(value, DEEPEST)) {
+    if is_too_deep(&body) {
         return Err(Unreadable::Damaged);
     }
     let text = |name: &str| body.get(name).and_then(Value::as_str);
@@ -321,6 +343,11 @@ pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
                 }
                 continue;
             }
+            // Pages came without a fitting room at first, too.
+            (fitting::FIELD, value) => {
+                garment = fitting::read(garment, value);
+                continue;
+            }
             ("answers" | "notes", _) => return Err(Unreadable::Damaged),
             (_, value) => Err(value),
         };
@@ -332,6 +359,11 @@ pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
     Ok(garment)
 }
 
+/// Whether anything in it is nested deeper than is taken.
+pub(super) fn is_too_deep(body: &Map<String, Value>) -> bool {
+    body.values().any(|value| is_deeper(value, DEEPEST))
+}
+
 fn is_deeper(value: &Value, levels: usize) -> bool {
     match value {
         Value::Array(values) => levels == 0 || values.iter().any(|value| is_deeper(value, levels - 1)),
@@ -341,7 +373,7 @@ fn is_deeper(value: &Value, levels: usize) -> bool {
 }
 
 /// Whether a thing has no other fields than these: one more could change what the others mean, so then nothing of it is read.
-fn has_only(value: &Value, fields: &[&str]) -> bool {
+pub(super) fn has_only(value: &Value, fields: &[&str]) -> bool {
     value.as_object().is_some_and(|object| object.keys().all(|key| fields.contains(&key.as_str())))
 }
 
@@ -404,10 +436,7 @@ fn taped(value: &Value) -> Option<Taped> {
     if !has_only(value, &["readings", "round"]) {
         return None;
     }
-    let readings = value.get("readings")?.as_array()?.iter().map(|reading| {
-        let number = reading.get("amount").filter(|_| has_only(reading, &["amount", "unit"]))?.as_f64()?;
-        Some(Amount { number, unit: Unit::from_key(reading.get("unit")?.as_str()?)? })
-    });
+    let readings = value.get("readings")?.as_array()?.iter().map(amount_read);
     let round = match value.get("round") {
         None => false,
         Some(Value::Bool(true)) => true,

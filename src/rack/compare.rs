@@ -179,12 +179,12 @@ fn readings(garments: &[&Garment]) -> Vec<ReadingDifference> {
         ReadingDifference::of(check.name, check.instruments.first()?.unit, values)
     };
     let mut rows: Vec<ReadingDifference> = checks(garments.iter().copied()).into_iter().filter_map(of_check).collect();
-    let mut done: Vec<&str> = Vec::new();
+    let mut done = Vec::new();
     for point in garments.iter().flat_map(|garment| garment.family().points) {
-        if done.contains(&point.key) {
+        if done.contains(&point) {
             continue;
         }
-        done.push(point.key);
+        done.push(point);
         // Another family may measure another place under the same name; only the same point is compared.
         let value = |garment: &&Garment| {
             let known = garment.family().points.iter().any(|other| std::ptr::eq(other, point));

@@ -11,8 +11,14 @@ use super::ends::{RowEnd, ThreadTails};
 use super::finish::{Fade, Wash};
 use super::graded::{ColourPair, Pilling};
 use super::handling::{Fingertips, HolesMarked, Hung, Rubbing, RulerOnSeam, SideLight, WashMarks, Window};
+use super::jacket_details::{Crushed, CuffVent, JetPocket, PurledHole, SewnButton};
+use super::jacket_front::{FrontEdge, FrontLayer, Lapels};
+use super::jacket_inside::{LiningHem, SpareCloth};
+use super::jacket_match::Matched;
+use super::jacket_points::{JacketFlat, JacketMeasure};
+use super::jacket_shape::{CollarSit, SleeveHead};
 use super::pen::clamp;
-use super::points::Measure;
+use super::points::{JeansFlat, Measure};
 use super::pucker::Pucker;
 use super::raw_edge::RawEdge;
 use super::seam::{Join, JoinedSeam};
@@ -111,6 +117,38 @@ pub enum Picture {
     Details(Details),
     /// A pair of jeans laid flat, with one point of measure on it.
     Measure(Measure),
+    /// A pair of jeans laid flat.
+    JeansFlat(JeansFlat),
+    /// A tailored jacket laid flat.
+    JacketFlat(JacketFlat),
+    /// A tailored jacket laid flat, with one point of measure on it.
+    JacketMeasure(JacketMeasure),
+    /// What lies between cloth and facing of a jacket front.
+    FrontLayer(FrontLayer),
+    /// Both lapels of a jacket.
+    Lapels(Lapels),
+    /// The lower front edge of a jacket.
+    FrontEdge(FrontEdge),
+    /// A jacket collar on the neck.
+    CollarSit(CollarSit),
+    /// A sleeve set into the shoulder.
+    SleeveHead(SleeveHead),
+    /// A jacket of patterned cloth.
+    Matched(Matched),
+    /// A lining where it meets the hem.
+    LiningHem(LiningHem),
+    /// A seam from inside with the cloth left beside it.
+    SpareCloth(SpareCloth),
+    /// A pocket with narrow lips and a flap.
+    JetPocket(JetPocket),
+    /// A buttonhole with a raised knotted edge.
+    PurledHole(PurledHole),
+    /// A sewn button in section.
+    SewnButton(SewnButton),
+    /// The end of a sleeve with its buttons.
+    CuffVent(CuffVent),
+    /// Cloth after a handful was crushed.
+    Crushed(Crushed),
     /// A ruler along a row of stitches.
     RulerOnSeam(RulerOnSeam),
     /// Needle holes marked on a screen beside the row.
@@ -188,6 +226,8 @@ pub enum Known {
     TwillDegrees(f64),
     /// Where colour is.
     Colour(super::colouring::ColourWork),
+    /// Cloth beside a seam, in mm.
+    SpareMm(f64),
 }
 
 /// What is known to be true of a picture, where that means something; empty where it does not.
@@ -218,6 +258,7 @@ pub fn truth(picture: &Picture) -> Vec<Known> {
         Picture::NeedleLines(it) => vec![Known::NeedleLines(it.lines.min(4))],
         Picture::WeaveFace(it) => std::iter::once(Known::Weave(it.kind)).chain(it.angle().map(Known::TwillDegrees)).collect(),
         Picture::Colouring(it) => vec![Known::Colour(it.work)],
+        Picture::SpareCloth(it) => vec![Known::SpareMm(it.width())],
         _ => Vec::new(),
     }
 }
@@ -266,6 +307,22 @@ impl Picture {
             Picture::Tear(it) => it.words(),
             Picture::Details(it) => it.words(),
             Picture::Measure(it) => it.words(),
+            Picture::JeansFlat(it) => it.words(),
+            Picture::JacketFlat(it) => it.words(),
+            Picture::JacketMeasure(it) => it.words(),
+            Picture::FrontLayer(it) => it.words(),
+            Picture::Lapels(it) => it.words(),
+            Picture::FrontEdge(it) => it.words(),
+            Picture::CollarSit(it) => it.words(),
+            Picture::SleeveHead(it) => it.words(),
+            Picture::Matched(it) => it.words(),
+            Picture::LiningHem(it) => it.words(),
+            Picture::SpareCloth(it) => it.words(),
+            Picture::JetPocket(it) => it.words(),
+            Picture::PurledHole(it) => it.words(),
+            Picture::SewnButton(it) => it.words(),
+            Picture::CuffVent(it) => it.words(),
+            Picture::Crushed(it) => it.words(),
             Picture::RulerOnSeam(it) => it.words(),
             Picture::HolesMarked(it) => it.words(),
             Picture::Hung(it) => it.words(),
@@ -328,6 +385,22 @@ impl Picture {
             Picture::Tear(it) => it.draw(sheet, chance),
             Picture::Details(it) => it.draw(sheet, chance),
             Picture::Measure(it) => it.draw(sheet, chance),
+            Picture::JeansFlat(it) => it.draw(sheet, chance),
+            Picture::JacketFlat(it) => it.draw(sheet, chance),
+            Picture::JacketMeasure(it) => it.draw(sheet, chance),
+            Picture::FrontLayer(it) => it.draw(sheet, chance),
+            Picture::Lapels(it) => it.draw(sheet, chance),
+            Picture::FrontEdge(it) => it.draw(sheet, chance),
+            Picture::CollarSit(it) => it.draw(sheet, chance),
+            Picture::SleeveHead(it) => it.draw(sheet, chance),
+            Picture::Matched(it) => it.draw(sheet, chance),
+            Picture::LiningHem(it) => it.draw(sheet, chance),
+            Picture::SpareCloth(it) => it.draw(sheet, chance),
+            Picture::JetPocket(it) => it.draw(sheet, chance),
+            Picture::PurledHole(it) => it.draw(sheet, chance),
+            Picture::SewnButton(it) => it.draw(sheet, chance),
+            Picture::CuffVent(it) => it.draw(sheet, chance),
+            Picture::Crushed(it) => it.draw(sheet, chance),
             Picture::RulerOnSeam(it) => it.draw(sheet, chance),
             Picture::HolesMarked(it) => it.draw(sheet, chance),
             Picture::Hung(it) => it.draw(sheet, chance),

@@ -49,6 +49,20 @@ impl Point {
     ];
 }
 
+/// A pair of jeans laid flat, and nothing measured on it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct JeansFlat;
+
+impl JeansFlat {
+    pub(super) fn words(self) -> String {
+        String::from("a pair of jeans laid flat, from the front")
+    }
+
+    pub(super) fn draw(self, sheet: &mut Sheet, _chance: &mut Chance) {
+        Measure { point: Point::Inseam }.pair(sheet);
+    }
+}
+
 /// The pair in cm: across from its middle, and down from the top of the band in front. A pair of middling size, legs a little apart.
 const CROTCH: (f64, f64) = (0.0, 25.0);
 /// Where the inner seam ends.
@@ -178,6 +192,12 @@ impl Measure {
     }
 
     pub(super) fn draw(self, sheet: &mut Sheet, _chance: &mut Chance) {
+        self.pair(sheet);
+        self.dimension(sheet, self.view());
+    }
+
+    /// The pair, without the line.
+    fn pair(self, sheet: &mut Sheet) {
         let view = self.view();
         sheet.area(Ink::Paper, FRAME);
         let half: Vec<(f64, f64)> = outer().into_iter().chain([INNER_HEM, CROTCH]).collect();
@@ -191,7 +211,6 @@ impl Measure {
         sheet.stroke(Ink::Edge, 1.3, outline);
         let seams = Pen::with(|pen| self.seams(pen, view));
         sheet.stroke(Ink::ClothLight, 1.0, seams);
-        self.dimension(sheet, view);
     }
 
     /// What a front or a back shows, so that it is known as one.

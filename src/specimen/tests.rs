@@ -174,6 +174,9 @@ fn no_knob_value_breaks_a_drawing() {
                 P::ColourPair(ColourPair { grade: many }),
                 P::NeedleLines(NeedleLines { lines: many }),
             ];
+            pictures.push(P::Crushed(Crushed { creases: many, sharp: many > 1 }));
+            pictures.push(P::SpareCloth(SpareCloth { width_mm: wild, finished: many > 1 }));
+            pictures.extend(JacketPoint::ALL.map(|point| P::JacketMeasure(JacketMeasure { point })));
             pictures.extend(Point::ALL.map(|point| P::Measure(Measure { point })));
             for course in [Course::Straight, Course::CurveOverJoin, Course::CrispCorner, Course::BluntCorner] {
                 let whole = Topstitch {
@@ -433,7 +436,7 @@ fn length(line: &[(f64, f64)]) -> f64 {
 
 #[test]
 fn points_of_measure_lie_where_the_trade_lays_them() {
-    // How the trade lays each: `measure::JEANS_POINTS`, which names its sources; 2.5, 8 and 35 cm stand there.
+    // How the trade lays each: the points of measure of jeans in the catalog, which name its sources; 2.5, 8 and 35 cm stand there.
     let cm = |point: Point| Measure { point }.units_per_cm();
     let crotch = |point: Point| {
         let outline = mark(Picture::Measure(Measure { point }), Ink::ClothPale, true).swap_remove(0).points;
@@ -468,4 +471,44 @@ fn points_of_measure_lie_where_the_trade_lays_them() {
     // The outer seam ends where the hem does: hem width off the inner seam, square to it.
     let foot = (inseam[1].0 + run.1 * length(&hem) / cm(Point::Hem) * cm(Point::Inseam), outseam[outseam.len() - 1].0);
     near(foot.0, foot.1, 0.2);
+}
+
+#[test]
+fn cloth_beside_a_seam_is_as_wide_as_is_told_and_as_the_tape_below_it() {
+    for width_mm in [2.0, 7.0, 15.0, 24.0] {
+        let picture = Picture::SpareCloth(SpareCloth { width_mm, finished: true });
+        assert!(truth(&picture).contains(&Known::SpareMm(width_mm)));
+        let flaps = mark(picture, Ink::Weft, true).swap_remove(0).points;
+        let (left, right) = (flaps.iter().map(|p| p.0).fold(120.0, f64::min), flaps.iter().map(|p| p.0).fold(0.0, f64::max));
+        // Ticks of the tape are the last mark, 5 mm apart.
+        let drawing = drawing(&picture, 3);
+        let ticks = pieces(drawing.marks.last().expect("ticks"));
+        let five = ticks[1].points[0].0 - ticks[0].points[0].0;
+        near((right - left) / 2.0 / five * 5.0, width_mm, 0.1);
+    }
+}
+
+/// How the trade lays them: the points of measure of a jacket in the catalog; 2.5 cm stands there.
+#[test]
+fn points_of_a_jacket_lie_where_the_trade_lays_them() {
+    let line = |point: JacketPoint| {
+        let line = mark(Picture::JacketMeasure(JacketMeasure { point }), Ink::Thread, false);
+        line[0].points.clone()
+    };
+    let cm = JacketMeasure::UNITS_PER_CM;
+    let (chest, hem, biceps, sleeve) =
+        (line(JacketPoint::Chest), line(JacketPoint::Hem), line(JacketPoint::Biceps), line(JacketPoint::Sleeve));
+    // Level, and as wide on one side as on the other.
+    for level in [&chest, &hem, &line(JacketPoint::Waist), &line(JacketPoint::Shoulders)] {
+        near(level[0].1, level[1].1, 0.11);
+        near(level[0].0 + level[1].0, 120.0, 0.11);
+    }
+    // The underarm is where body and sleeve part: 26 cm down. Chest and upper sleeve lie 2.5 cm below it.
+    near((chest[0].1 - 3.0) / cm, 28.5, 0.1);
+    let run = ((sleeve[1].0 - sleeve[0].0) / length(&sleeve), (sleeve[1].1 - sleeve[0].1) / length(&sleeve));
+    let across = ((biceps[1].0 - biceps[0].0) / length(&biceps), (biceps[1].1 - biceps[0].1) / length(&biceps));
+    near(run.0 * across.0 + run.1 * across.1, 0.0, 0.02);
+    near(length(&sleeve) / cm, 63.0, 0.5);
+    near(length(&line(JacketPoint::Cuff)) / cm, 14.0, 0.2);
+    near(length(&line(JacketPoint::BackLength)) / cm, 72.5, 0.2);
 }

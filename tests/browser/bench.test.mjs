@@ -92,13 +92,13 @@ const WORKED = [
   {
     // A flat waist of 42.5 cm is 85 round: front and back lie on each other.
     key: "girth",
-    typed: { "Point of measure": "Waist", Reading: "42.5" },
+    typed: { "What you measure": "A flat width, to be doubled", Reading: "42.5" },
     says: [/^85\.0 ± 0\.6 cm/, /42\.5 ± 0\.3 cm/, /doubled to a girth/],
   },
   {
     // The same tape walked all the way round is not doubled.
     key: "girth",
-    typed: { "Point of measure": "Waist", Reading: "85", "The tape went round": true },
+    typed: { "What you measure": "A flat width, to be doubled", Reading: "85", "The tape went round": true },
     says: [/^85\.0 ± 0\.3 cm/],
   },
   {
@@ -144,7 +144,7 @@ const REFUSED = [
   { key: "stretch-recovery", typed: { "Before the pull": "250", "Under the pull": "310", "After the rest": "320" }, words: /is to be expected/ },
   { key: "shrinkage", typed: { "Along the length, before": "380", "Along the length, after": "100" }, words: /73\.7/ },
   { key: "shrinkage", typed: { "Along the length, before": "380", "Along the length, after": "369", "Across, before": "200" }, at: "Across, after", words: /needed too/ },
-  { key: "girth", typed: { "Point of measure": "Waist", Reading: "-42" }, at: "Reading", words: /number/ },
+  { key: "girth", typed: { "What you measure": "A flat width, to be doubled", Reading: "-42" }, at: "Reading", words: /number/ },
   { key: "seam-strength", typed: { Stitch: "Lockstitch, 301", Stitches: "10 per inch" }, at: "Thread breaks at", words: /./ },
   { key: "thread-count", typed: { Ends: "6", Window: "10" }, at: "Ends", words: /8 or more/ },
   { key: "thread-count", typed: { Ends: "26.5", Window: "10" }, at: "Ends", words: /whole number/ },

@@ -95,6 +95,16 @@ export const RACK = [
 /** A piece with a ticket in another currency than the rest of the rack. */
 export const YEN = garment("b1-yen", { label: "Narrow loom, raw", place: "Market hall", answers: 36, quality: 0.9, ticket: price(24000, "JPY") });
 
+/** A tailored jacket, about half checked. */
+export const JACKET = {
+  ...garment("j1-flannel", { label: "Grey flannel, two buttons", place: "Shop by the canal", ticket: price(32900) }),
+  family: "tailored-jacket",
+  answers: Object.entries({
+    patterned: "patterned", "cloth-crush": "mostly", canvas: "floats-chest", "lapel-roll": "rolls", "sleeve-head": "clean", match: "pockets",
+    pockets: "true", buttonholes: "thin", lining: "eased", cloth: "wool", "made-in": "europe-low",
+  }).map(([check, judged]) => ({ check, judged })),
+};
+
 /** Guesses that were turned over: ranges mostly too narrow and too low, the tool's own beside them. */
 export const GUESSED = [
   ["Washed straight", 4500, 6000, 7900, [3900, 6800, 12000]],

@@ -2,7 +2,7 @@
 
 import { camera, filmPicture, NONE } from "./fake_camera.mjs";
 import { board, FILE as SEAM, finger, placeOnScreen, RUB, setMarks, TRUTH } from "./picture.mjs";
-import { exported, garment, GUESSED, page as pageOf, RACK, YEN } from "./rack.mjs";
+import { exported, garment, GUESSED, JACKET, page as pageOf, RACK, YEN } from "./rack.mjs";
 import { begin, chooseFile, fitCard, garmentId, go, guess, plan } from "./steps.mjs";
 
 const main = (page) => page.getByRole("main");
@@ -373,6 +373,17 @@ export const SCREENS = [
   { name: "beside-four", path: beside(0, 1, 2, 5), whole: true, act: (page) => main(page).getByRole("button", { name: /^Show all/ }).click() },
   { name: "beside-currencies", path: "#/beside/a1-rigid/b1-yen", alone: true, whole: true, pages: [pageOf(YEN)] },
   { name: "guesses-empty", path: "#/guesses" },
+  // A tailored jacket, among jeans.
+  ...[
+    ["jacket-check", "#/garment/j1-flannel/check/canvas"],
+    ["jacket-pattern", "#/garment/j1-flannel/check/match"],
+    ["jacket-list", "#/garment/j1-flannel/checks"],
+    ["jacket-result", "#/garment/j1-flannel/result"],
+    ["jacket-ticket", "#/garment/j1-flannel/ticket"],
+    ["jacket-tape", "#/garment/j1-flannel/tape"],
+    ["jacket-beside", "#/beside/j1-flannel/a1-rigid"],
+    ["jacket-rack", "#/"],
+  ].map(([name, path]) => ({ name, path, alone: true, whole: true, pages: [pageOf(JACKET)] })),
   { name: "guesses-few", path: "#/guesses", alone: true, whole: true, pages: GUESSED.slice(0, 3).map((garment) => pageOf(garment)) },
   { name: "guesses", path: "#/guesses", alone: true, whole: true, pages: GUESSED.map((garment) => pageOf(garment)) },
   { name: "rates", path: "#/rates", whole: true, act: (page) => main(page).locator("summary").filter({ hasText: "Freight" }).click() },
@@ -389,7 +400,7 @@ export const SCREENS = [
       await row.getByText(/^yours/).waitFor();
       await page.getByRole("button", { name: "Close this message" }).click();
       await main(page).getByRole("searchbox").fill("trims");
-      const thread = main(page).locator("li.rate").filter({ hasText: "Thread" });
+      const thread = main(page).locator("li.rate").filter({ hasText: "Thread, a pair of jeans" });
       await thread.getByRole("button", { name: /^Change / }).click();
       await thread.getByLabel("High").fill("dear");
       await thread.getByRole("button", { name: "Use these" }).click();

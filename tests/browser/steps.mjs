@@ -38,8 +38,10 @@ export async function until(look, wanted, what = "it", patience = 15_000) {
 export const kept = (page) => page.locator('.kept[data-state="kept"]').waitFor({ state: "attached" });
 
 /** Starts the check of a new garment and waits for its first question. */
-export async function begin(page, { label, place, price } = {}) {
+export async function begin(page, { kind, label, place, price } = {}) {
   await go(page, "#/new", "Check a garment");
+  // On the words, as a thumb would; the round field itself is out of sight.
+  if (kind) await page.locator(".families label").filter({ hasText: kind }).click();
   if (label) await page.getByLabel("A name for it").fill(label);
   if (place) await page.getByLabel("Where you are").fill(place);
   if (price) await page.getByLabel("Price").fill(price);

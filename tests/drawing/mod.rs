@@ -4,9 +4,10 @@
 use garment_assay::catalog::jeans::JEANS;
 use garment_assay::check::Check;
 use garment_assay::cost::Channel;
-use garment_assay::garment::{Act, Answer, Deal, Garment, Given, Guess, Id, Readings, Shown, Taped};
+use garment_assay::fit::{LabelSystem, PersonId, Went};
+use garment_assay::garment::{Act, Answer, Deal, FitAct, Garment, Given, Guess, Id, LabelSize, Readings, Shown, Taped};
 use garment_assay::grading::Care;
-use garment_assay::measure::{Instrument, PointOfMeasure};
+use garment_assay::measure::{Drying, Instrument, PointOfMeasure, Warmth};
 use garment_assay::quantity::{Amount, Unit};
 use garment_assay::trade::{Currency, Day, Name, PriceKind, Ticket};
 use proptest::prelude::*;
@@ -132,6 +133,7 @@ pub fn act() -> impl Strategy<Value = Act> {
         10 => answering(),
         1 => any_check().prop_map(Act::Clear),
         2 => (any_check(), text()).prop_map(|(check, text)| Act::CheckNote(check, text)),
+        2 => fit_act().prop_map(Act::Fit),
         2 => (0..JEANS.points.len(), prop::option::weighted(0.8, taped()))
             .prop_map(|(place, taped)| Act::Measure(&JEANS.points[place], taped)),
         1 => text().prop_map(Act::Label),
@@ -146,6 +148,39 @@ pub fn act() -> impl Strategy<Value = Act> {
             Act::Deal(Deal::default().with_wears(wears).with_target(target).with_minimum(minimum))
         }),
     ]
+}
+
+/// Anything that can be noted in the fitting room, of the family's table where it has one; a few of them are refused.
+pub fn fit_act() -> BoxedStrategy<FitAct> {
+    let who = prop::option::of("[a-z0-9~-]{1,20}").prop_map(|who| FitAct::Who(who.and_then(|who| PersonId::new(&who)))).boxed();
+    let wash = (select(vec![Warmth::Cool, Warmth::Warm, Warmth::Hot]), select(vec![Drying::Line, Drying::Tumble]));
+    let mut all = vec![who, prop::option::of(wash).prop_map(FitAct::Wash).boxed()];
+    let label = (select(LabelSystem::ALL.to_vec()), text());
+    all.push(label.prop_map(|(system, text)| FitAct::Label(LabelSize::new(system, &text))).boxed());
+    if let Some(table) = JEANS.fit {
+        if !table.cuts.is_empty() {
+            all.push(prop::option::of(select(table.cuts.to_vec())).prop_map(FitAct::Cut).boxed());
+        }
+        if !table.cloths.is_empty() {
+            all.push(prop::option::of(select(table.cloths.to_vec())).prop_map(FitAct::Cloth).boxed());
+        }
+        if !table.allowances.is_empty() {
+            let inside = (select(table.allowances.to_vec()), prop::option::of((0.0..20.0_f64, select(Unit::ALL.to_vec()))));
+            let inside =
+                inside.prop_map(|(one, amount)| FitAct::Allowance(one, amount.map(|(number, unit)| Amount { number, unit })));
+            all.push(inside.boxed());
+        }
+        if !table.moves.is_empty() {
+            let moves = (select(table.moves.to_vec()), prop::option::of(select(Went::ALL.to_vec())));
+            all.push(moves.prop_map(|(one, went)| FitAct::Move(one, went)).boxed());
+        }
+        if !table.signs.is_empty() {
+            all.push(
+                (select(table.signs.to_vec()), any::<Option<bool>>()).prop_map(|(one, seen)| FitAct::Sign(one, seen)).boxed(),
+            );
+        }
+    }
+    prop::strategy::Union::new(all).boxed()
 }
 
 pub fn garment_named(name: &'static str) -> impl Strategy<Value = Garment> {

@@ -1,5 +1,6 @@
 //! The clock and chance, which the library never asks for itself.
 
+use garment_assay::fit::PersonId;
 use garment_assay::garment::Id;
 use garment_assay::trade::Day;
 use js_sys::{Date, Math, Number, Object, Reflect};
@@ -13,11 +14,30 @@ pub fn today() -> Day {
     Day::new(year, part(now.get_month() + 1), part(now.get_date())).or(Day::new(2000, 1, 1)).expect("1 January 2000 is a day")
 }
 
-/// A new name for a garment: the time, so that names sort, and chance, so that two devices never make the same one.
-pub fn new_id() -> Id {
+/// A new name: the time, so that names sort, and chance, so that two devices never make the same one.
+fn new_name() -> String {
     let base36 = |number: f64| String::from(Number::from(number.floor()).to_string_with_radix(36).unwrap_or_default());
-    let text = format!("{}-{}", base36(Date::now()), base36(Math::random() * 1e12));
-    Id::new(&text).or(Id::new("g")).expect("a plain letter is a name")
+    format!("{}-{}", base36(Date::now()), base36(Math::random() * 1e12))
+}
+
+/// A new name for a garment.
+pub fn new_id() -> Id {
+    Id::new(&new_name()).or(Id::new("g")).expect("a plain letter is a name")
+}
+
+/// A new name for a person.
+pub fn new_person_id() -> PersonId {
+    PersonId::new(&new_name()).or(PersonId::new("p")).expect("a plain letter is a name")
+}
+
+/// A seed for specimens that nobody has seen before.
+pub fn seed() -> u32 {
+    (Math::random() * f64::from(u32::MAX)) as u32
+}
+
+/// Seconds since some moment in the past; only differences mean something.
+pub fn seconds() -> f64 {
+    Date::now() / 1000.0
 }
 
 /// A day as people here write it: "25 Nov 2026".

@@ -4,7 +4,8 @@ use std::rc::Rc;
 
 use garment_assay::check::Check;
 use garment_assay::cost::{Market, Rates};
-use garment_assay::garment::{Answer, Appraisal, Garment, price};
+use garment_assay::fit::Person;
+use garment_assay::garment::{Answer, Appraisal, FitReport, Garment, price};
 use garment_assay::quantity::{Decimal, System, written_exactly, written_with_spread};
 use garment_assay::rack::{
     Beside, BesideFault, Between, Difference, Likeness, ReadingDifference, exchange, in_one_currency, ticket_gap,
@@ -15,7 +16,9 @@ use yew::prelude::*;
 
 use crate::app::appraisals::Appraisals;
 use crate::app::browser::clock;
+use crate::app::fit_words;
 use crate::app::money;
+use crate::app::pages::fitting;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::steps::Steps;
 use crate::app::parts::tape::Tape;
@@ -43,6 +46,8 @@ pub struct Props {
     pub appraisals: Appraisals,
     /// The market, and what was changed of its rates.
     pub rates: Rates,
+    /// People whose measures are kept, by name.
+    pub people: Vec<Rc<Person>>,
     /// Metric or imperial.
     pub system: System,
 }
@@ -118,6 +123,43 @@ fn made(garments: &[Rc<Garment>], appraisals: &[Rc<Appraisal>], beside: &Beside)
             if beside.better.len() > 1 {
                 <p class="hint">{ "Each pair is weighed by itself." }</p>
             }
+            if garments.windows(2).any(|two| two[0].family() != two[1].family()) {
+                <p class="hint">{ "These are of different kinds. Each is judged among new pieces of its own kind, so “better made” means better for what it is." }</p>
+            }
+        </section>
+    }
+}
+
+/// Whether each fits, apart from how well it is made; nothing while no fit of any of them was tried.
+fn fits(garments: &[Rc<Garment>], people: &[Rc<Person>], system: System) -> Html {
+    let reports: Vec<Option<FitReport>> = garments.iter().map(|garment| fitting::report(garment, people)).collect();
+    if !reports.iter().flatten().any(|report| report.verdict.is_some()) {
+        return Html::default();
+    }
+    let each = |say: &dyn Fn(&FitReport) -> Html| -> Vec<Html> {
+        reports.iter().map(|report| report.as_ref().map_or_else(|| html! { "not written" }, say)).collect()
+    };
+    let verdicts = each(&|report| {
+        let (lead, rest) = fit_words::verdict(report);
+        html! { <><b>{ lead }</b><small>{ rest }</small></> }
+    });
+    let turns = each(&|report| html! { { fit_words::turns_on(report, system).unwrap_or_default() } });
+    let sizes = each(&|report| {
+        if report.verdict.is_some() {
+            html! { { fit_words::size(report.size) } }
+        } else {
+            Html::default()
+        }
+    });
+    html! {
+        <section class="card">
+            <h2>{ "Fit" }</h2>
+            <ul class="sbs">
+                { row(html! { "Verdict" }, "fit", verdicts) }
+                { row(html! { "What it turns on" }, "fit-why", turns) }
+                { row(html! { "Another size" }, "fit-size", sizes) }
+            </ul>
+            <p class="hint">{ "Each for the person for whom it was tried. It moves no band." }</p>
         </section>
     }
 }
@@ -510,7 +552,7 @@ fn too_few(garments: &[Rc<Garment>], rack: &[Rc<Garment>], why: &BesideFault) ->
 /// The page.
 #[component]
 pub fn BesidePage(props: &Props) -> Html {
-    let Props { garments, rack, appraisals, rates, system } = props;
+    let Props { garments, rack, appraisals, rates, people, system } = props;
     let all = use_state_eq(|| false);
     let toggle = {
         let all = all.clone();
@@ -555,6 +597,7 @@ pub fn BesidePage(props: &Props) -> Html {
             { bar }
             { heads(garments) }
             { made(garments, &known, &beside) }
+            { fits(garments, people, *system) }
             { tickets(garments, rates) }
             { gap_card(garments, rates, ends, &choose) }
             { differences(garments, &beside, *system, *all, toggle) }

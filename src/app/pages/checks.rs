@@ -96,6 +96,13 @@ pub fn Checks(props: &PageProps) -> Html {
             </Bar>
             <Tape appraisal={appraisals.of(garment)} />
             <div class="card"><CheckList garment={garment.clone()} system={*system} /></div>
+            if garment.family().fit.is_some() {
+                <section class="card">
+                    <h2>{ "Does it fit" }</h2>
+                    <p class="hint">{ "Tape and mirror, today and after washing. It moves no band." }</p>
+                    <p><a class="second" href={Route::Fitting(id.clone()).href()}>{ "Fitting room" }</a></p>
+                </section>
+            }
             <div class="foot">
                 <a class="prime" href={Route::Resume(id.clone()).href()}>{ "Go on checking" }</a>
                 <a class="second" href={Route::Result(id).href()}>{ "See the result" }</a>

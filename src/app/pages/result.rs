@@ -2,6 +2,7 @@
 
 use std::rc::Rc;
 
+use garment_assay::fit::Person;
 use garment_assay::garment::{Answer, Appraisal, Garment, Moved, Proposal};
 use garment_assay::quantity::System;
 use garment_assay::trade::{Aspect, Band, Stage};
@@ -9,9 +10,11 @@ use yew::prelude::*;
 
 use crate::app::appraisals::Appraisals;
 use crate::app::browser::clock;
+use crate::app::pages::fitting;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::icon::{Icon, Shape};
 use crate::app::parts::tape::Tape;
+use crate::app::parts::verdict::VerdictLines;
 use crate::app::route::Route;
 use crate::app::words;
 
@@ -24,6 +27,8 @@ pub struct Props {
     pub garment: Rc<Garment>,
     /// Appraisals.
     pub appraisals: Appraisals,
+    /// People whose measures are kept, by name.
+    pub people: Vec<Rc<Person>>,
     /// Metric or imperial.
     pub system: System,
 }
@@ -175,7 +180,7 @@ fn silences(garment: &Garment) -> Vec<String> {
 /// The result of a garment.
 #[component]
 pub fn ResultPage(props: &Props) -> Html {
-    let Props { garment, appraisals, system } = props;
+    let Props { garment, appraisals, people, system } = props;
     let id = garment.id().clone();
     let appraisal = appraisals.of(garment);
     let moved = use_memo((garment.clone(), appraisals.clone()), |(garment, appraisals)| {
@@ -220,6 +225,14 @@ pub fn ResultPage(props: &Props) -> Html {
                 } }</p>
                 <p><a class="second" href={Route::Ticket(id.clone()).href()}>{ "Behind the ticket" }</a></p>
             </section>
+            if let Some(report) = fitting::report(garment, people) {
+                <section class="card">
+                    <h2>{ "Fit" }</h2>
+                    <VerdictLines {report} system={*system} />
+                    <p class="hint">{ "Apart from the band: a well-made piece may not fit, and a poor one may." }</p>
+                    <p><a class="second" href={Route::Fitting(id.clone()).href()}>{ "Fitting room" }</a></p>
+                </section>
+            }
             if !moved.is_empty() {
                 <section class="card">
                     <h2>{ "What moved the result" }</h2>

@@ -2,8 +2,9 @@
 
 use std::rc::Rc;
 
-use garment_assay::garment::{Garment, Id};
-use garment_assay::notebook::{Change, Import, Mode, Settings, TextSize, Theme, export_all, import};
+use garment_assay::fit::Person;
+use garment_assay::garment::Garment;
+use garment_assay::notebook::{Change, Import, Mode, Record, Settings, TextSize, Theme, export_all, import_all};
 use garment_assay::quantity::System;
 use garment_assay::trade::{Currency, Day};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
@@ -19,6 +20,8 @@ use crate::app::route::Route;
 pub struct Props {
     /// Garments noted.
     pub garments: Vec<Rc<Garment>>,
+    /// People whose measures are kept.
+    pub people: Vec<Rc<Person>>,
     /// What is chosen.
     pub settings: Settings,
     /// Today, for the name of the file.
@@ -34,9 +37,9 @@ enum Asking {
     Twice,
 }
 
-fn counted(import: &Import) -> [(usize, &'static str); 5] {
-    let count = |is: fn(&Change) -> bool| import.changes.iter().filter(|change| is(change)).count();
-    // The words fit one and many.
+/// How many of each change; the words fit one and many.
+fn counted<R: Record>(changes: &[Change<R>]) -> [(usize, &'static str); 5] {
+    let count = |is: fn(&Change<R>) -> bool| changes.iter().filter(|change| is(change)).count();
     [
         (count(|change| matches!(change, Change::Add(_))), "new, will be added"),
         (count(|change| matches!(change, Change::Same(_))), "here already, unchanged"),
@@ -46,46 +49,68 @@ fn counted(import: &Import) -> [(usize, &'static str); 5] {
     ]
 }
 
-/// Names of the garments here that an import would replace, delete or set another beside.
-fn touched(import: &Import, here: &[Rc<Garment>]) -> String {
-    let name = |id: &Id| {
-        let garment = here.iter().find(|garment| garment.id() == id)?;
-        Some(if garment.label().is_empty() { garment.family().name } else { garment.label() }.to_owned())
-    };
-    let names: Vec<String> = import
-        .changes
-        .iter()
-        .filter_map(|change| match change {
-            Change::Overwrite(garment) => name(garment.id()),
-            Change::Delete(id) => name(id),
-            Change::AddBeside(garment) => Some(garment.label().to_owned()),
-            Change::Add(_) | Change::Same(_) => None,
-        })
-        .collect();
+fn list<R: Record>(changes: &[Change<R>]) -> Html {
+    let counts = counted(changes).into_iter().filter(|(count, _)| *count > 0);
+    html! { <ul>{ for counts.map(|(count, says)| html! { <li key={says}><b>{ count }</b>{ format!(" {says}") }</li> }) }</ul> }
+}
+
+fn differ<R: Record>(changes: &[Change<R>]) -> bool {
+    changes.iter().any(|change| !matches!(change, Change::Same(_)))
+}
+
+/// What the records here are called that an import would replace, delete or set another beside.
+fn touched<R: Record>(changes: &[Change<R>], here: &[Rc<R>], called: fn(&R) -> &str) -> Vec<String> {
+    let known = |name: &R::Name| here.iter().find(|record| record.page_name() == name).map(|record| called(record).to_owned());
+    let names = changes.iter().filter_map(|change| match change {
+        Change::Overwrite(record) => known(record.page_name()),
+        Change::Delete(name) => known(name),
+        Change::AddBeside(record) => Some(called(record).to_owned()),
+        Change::Add(_) | Change::Same(_) => None,
+    });
+    names.collect()
+}
+
+/// Names, as many as can be read.
+fn named(names: Vec<String>) -> String {
     let more = names.len().saturating_sub(NAMED);
     let said = names.into_iter().take(NAMED).collect::<Vec<_>>().join(", ");
     if more > 0 { format!("{said} and {more} more") } else { said }
 }
 
-/// Garments named in the plan of an import.
+fn label(garment: &Garment) -> &str {
+    if garment.label().is_empty() { garment.family().name } else { garment.label() }
+}
+
+fn name(person: &Person) -> &str {
+    if person.name().is_empty() { "a person without a name" } else { person.name() }
+}
+
+/// "the 1 garment", "all 3 garments".
+fn all_of(count: usize, one: &str, many: &str) -> String {
+    if count == 1 { format!("the 1 {one}") } else { format!("all {count} {many}") }
+}
+
+/// Garments and people named in the plan of an import.
 const NAMED: usize = 12;
 
 #[derive(Properties, PartialEq)]
 struct TakeInProps {
     garments: Vec<Rc<Garment>>,
+    people: Vec<Rc<Person>>,
     send: Callback<Message>,
 }
 
 /// Choosing a file, seeing what it would change, and saying yes.
 #[component]
 fn TakeIn(props: &TakeInProps) -> Html {
-    let TakeInProps { garments, send } = props;
+    let TakeInProps { garments, people, send } = props;
     let input = use_node_ref();
     let text = use_state(|| None::<Rc<str>>);
     let fault = use_state(|| None::<AttrValue>);
     let mode = use_state_eq(|| Mode::Merge);
     let here: Vec<&Garment> = garments.iter().map(Rc::as_ref).collect();
-    let plan = (*text).as_ref().map(|text| import(text, &here, *mode));
+    let here_people: Vec<&Person> = people.iter().map(Rc::as_ref).collect();
+    let plan = (*text).as_ref().map(|text| import_all(text, &here, &here_people, *mode));
     let chosen = {
         let (text, fault, input) = (text.clone(), fault.clone(), input.clone());
         Callback::from(move |event: Event| {
@@ -125,22 +150,36 @@ fn TakeIn(props: &TakeInProps) -> Html {
                 None => Html::default(),
                 Some(Err(fault)) => html! { <p class="fault" role="alert">{ fault.to_string() }</p> },
                 Some(Ok(plan)) => {
-                    let counts = counted(&plan);
-                    let named = touched(&plan, garments);
-                    let changes = plan.changes.iter().any(|change| !matches!(change, Change::Same(_)));
+                    let Import { made, settings, changes: garments_change, people: people_change } = plan;
+                    let holds_people = people_change.is_some();
+                    let people_change = people_change.unwrap_or_default();
+                    let mut names = touched(&garments_change, garments, label);
+                    names.extend(touched(&people_change, people, name));
+                    let named = named(names);
+                    let changes = differ(&garments_change) || differ(&people_change);
                     // Whoever merges keeps their own settings.
-                    let settings = plan.settings.filter(|_| *mode == Mode::Replace);
+                    let settings = settings.filter(|_| *mode == Mode::Replace);
                     let agree = {
-                        let (send, text, changes, settings) = (send.clone(), text.clone(), plan.changes.clone(), settings.clone());
+                        let (send, text, settings) = (send.clone(), text.clone(), settings.clone());
+                        let (garments, people) = (garments_change.clone(), people_change.clone());
                         Callback::from(move |_: MouseEvent| {
-                            send.emit(Message::Import(changes.clone(), settings.clone()));
+                            send.emit(Message::Import(garments.clone(), people.clone(), settings.clone()));
                             text.set(None);
                         })
                     };
                     html! {
                         <div class="import-plan" role="group" aria-labelledby="import-title">
-                            <h3 id="import-title">{ format!("In this file, made {}", clock::written_day(plan.made)) }</h3>
-                            <ul>{ for counts.into_iter().filter(|(count, _)| *count > 0).map(|(count, says)| html! { <li key={says}><b>{ count }</b>{ format!(" {says}") }</li> }) }</ul>
+                            <h3 id="import-title">{ format!("In this file, made {}", clock::written_day(made)) }</h3>
+                            if !garments_change.is_empty() && !people_change.is_empty() {
+                                <h4>{ "Garments" }</h4>
+                            }
+                            { list(&garments_change) }
+                            if !people_change.is_empty() {
+                                <h4>{ "People and their body measures" }</h4>
+                                { list(&people_change) }
+                            } else if !holds_people {
+                                <p>{ "It holds no body measures. The people here stay as they are." }</p>
+                            }
                             if !named.is_empty() {
                                 <p>{ format!("Replaced, deleted or kept twice: {named}.") }</p>
                             }
@@ -167,7 +206,7 @@ fn TakeIn(props: &TakeInProps) -> Html {
 /// The settings.
 #[component]
 pub fn SettingsPage(props: &Props) -> Html {
-    let Props { garments, settings, today, send } = props;
+    let Props { garments, people, settings, today, send } = props;
     let asking = use_state_eq(|| Asking::Nothing);
     let choose = |with: fn(&mut Settings, &str)| {
         let (send, settings) = (send.clone(), settings.clone());
@@ -190,12 +229,17 @@ pub fn SettingsPage(props: &Props) -> Html {
     let on_size = choose(|settings, value| {
         settings.text_size = TextSize::ALL.into_iter().find(|size| size.key() == value).unwrap_or_default()
     });
+    // Off at each visit: a file is handed on more easily than one thinks.
+    let with_people = use_state_eq(|| false);
     let save = {
-        let (garments, today, settings, send) = (garments.clone(), *today, settings.clone(), send.clone());
+        let (garments, people, with_people) = (garments.clone(), people.clone(), *with_people);
+        let (today, settings, send) = (*today, settings.clone(), send.clone());
         Callback::from(move |_: MouseEvent| {
             let all: Vec<&Garment> = garments.iter().map(Rc::as_ref).collect();
+            let people: Vec<&Person> = people.iter().map(Rc::as_ref).collect();
+            let people = with_people.then_some(people.as_slice());
             let name = format!("garment-assay-{today}.json");
-            let said = match files::save(&name, "application/json", &export_all(&all, &settings, today)) {
+            let said = match files::save(&name, "application/json", &export_all(&all, people, &settings, today)) {
                 Ok(()) => format!("Handed to the browser to save: {name}."),
                 Err(_) => {
                     "The browser would not save the file. Try another browser, or allow downloads for this page.".to_owned()
@@ -219,10 +263,23 @@ pub fn SettingsPage(props: &Props) -> Html {
             _ => asking.set(Asking::Nothing),
         })
     };
-    let count = match garments.len() {
-        1 => "the 1 garment".to_owned(),
-        count => format!("all {count} garments"),
+    let tick_people = {
+        let with_people = with_people.clone();
+        Callback::from(move |event: Event| {
+            with_people.set(event.target_dyn_into::<HtmlInputElement>().is_some_and(|field| field.checked()));
+        })
     };
+    let mut count = all_of(garments.len(), "garment", "garments");
+    if !people.is_empty() {
+        count = format!("{count}, the measures of {}", all_of(people.len(), "person", "people"));
+    }
+    let mut gone = if garments.len() == 1 { "1 garment".to_owned() } else { format!("{} garments", garments.len()) };
+    if !people.is_empty() {
+        gone = format!(
+            "{gone} and the measures of {}",
+            if people.len() == 1 { "1 person".to_owned() } else { format!("{} people", people.len()) }
+        );
+    }
     html! {
         <>
             <Bar title="Settings" back="#/" back_name="Back to the rack" />
@@ -238,6 +295,15 @@ pub fn SettingsPage(props: &Props) -> Html {
                         { for Currency::ALL.into_iter().map(|currency| html! { <option key={currency.code()} value={currency.code()} selected={currency == settings.currency}>{ currency.code() }</option> }) }
                     </select></div>
                 <p><a class="onward" href={Route::Rates.href()}><b>{ "Rates" }</b><small>{ format!("{} · what a build-up takes cloth, wages, freight and shops to cost", settings.rates.market().name()) }</small></a></p>
+            </section>
+            <section class="card">
+                <h2>{ "People" }</h2>
+                <p>{ "Body measures for the fitting room. They stay on this device." }</p>
+                <p><a class="onward" href={Route::People.href()}><b>{ "People" }</b><small>{ match people.len() {
+                    0 => "nobody yet".to_owned(),
+                    1 => "1 person".to_owned(),
+                    count => format!("{count} people"),
+                } }</small></a></p>
             </section>
             <section class="card">
                 <h2>{ "Look" }</h2>
@@ -257,8 +323,12 @@ pub fn SettingsPage(props: &Props) -> Html {
             <section class="card">
                 <h2>{ "Your data" }</h2>
                 <p>{ "Everything stays in this browser on this device. Nothing is sent anywhere. A browser may throw away what a page keeps, so export now and then." }</p>
-                <p><button type="button" class="second" onclick={save} >{ "Export everything" }</button></p>
-                <TakeIn garments={garments.clone()} send={send.clone()} />
+                if !people.is_empty() {
+                    <label class="tick"><input type="checkbox" checked={*with_people} onchange={tick_people} aria-describedby="with-people" /><span>{ "Also the body measures of people" }</span></label>
+                    <p class="hint" id="with-people">{ "Off unless you tick it, so that a file handed on holds nobody’s measures. Tick it for a copy of your own: without it, the measures of people are in no file." }</p>
+                }
+                <p><button type="button" class="second" onclick={save}>{ if *with_people || people.is_empty() { "Export everything" } else { "Export garments and settings" } }</button></p>
+                <TakeIn garments={garments.clone()} people={people.clone()} send={send.clone()} />
             </section>
             <section class="card">
                 <h2>{ "Erase" }</h2>
@@ -277,7 +347,7 @@ pub fn SettingsPage(props: &Props) -> Html {
                         yes="Erase" answered={answered} />
                 },
                 Asking::Twice => html! {
-                    <Confirm key="twice" question="Really everything?" explains={format!("There is no way back. {} will be gone.", if garments.len() == 1 { "1 garment".to_owned() } else { format!("{} garments", garments.len()) })}
+                    <Confirm key="twice" question="Really everything?" explains={format!("There is no way back. {gone} will be gone.")}
                         yes="Yes, erase all" answered={answered} />
                 },
             } }

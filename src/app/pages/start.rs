@@ -12,6 +12,7 @@ use yew::prelude::*;
 use crate::app::browser::clock;
 use crate::app::model::{Beginning, Message};
 use crate::app::parts::bar::Bar;
+use crate::app::parts::drawn::Drawn;
 use crate::app::parts::ticket::{Draft, TicketFields};
 
 #[derive(Properties, PartialEq)]
@@ -71,7 +72,7 @@ pub fn Start(props: &Props) -> Html {
     };
     html! {
         <form class="start" {onsubmit} novalidate=true>
-            <Bar title="Check a garment" under="Only the kind is needed; the rest can wait" back="#/" back_name="Back to the rack" />
+            <Bar title="Check a garment" under="Only the kind is needed; make as many of its checks as you like" back="#/" back_name="Back to the rack" />
             <div class="card">
                 <fieldset class="families">
                     <legend>{ "What is it?" }</legend>
@@ -81,14 +82,15 @@ pub fn Start(props: &Props) -> Html {
                         html! {
                             <label key={kind.key} class="answer" data-chosen={chosen.to_string()}>
                                 <input type="radio" name="family" value={kind.key} checked={chosen} {onchange} />
-                                <span class="answer-words"><b>{ kind.name }</b><small>{ format!("{} {} checks, of which you make as many as you like.", kind.covers, kind.checks.len()) }</small></span>
+                                <Drawn picture={kind.drawn} />
+                                <span class="answer-words"><b>{ kind.name }</b><small>{ format!("{} {} checks.", kind.covers, kind.checks.len()) }</small></span>
                             </label>
                         }
                     }) }
                 </fieldset>
                 <div class="field">
                     <label for="label">{ "A name for it" }</label>
-                    <input id="label" autocomplete="off" maxlength="120" placeholder="Mid-blue straight leg" value={(*label).clone()} oninput={typed(&label)} />
+                    <input id="label" autocomplete="off" maxlength="120" placeholder={family.example} value={(*label).clone()} oninput={typed(&label)} />
                 </div>
                 <div class="field">
                     <label for="place">{ "Where you are" }</label>

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
+use garment_assay::fit::Person;
 use garment_assay::garment::{Act, Garment, Taped};
 use garment_assay::measure::{GIRTH, Outcome, PointOfMeasure};
 use garment_assay::quantity::{Amount, Decimal, System, Unit, read, written_exactly, written_with_spread};
@@ -11,9 +12,11 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use crate::app::model::Message;
+use crate::app::pages::fitting;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::drawn::Drawn;
 use crate::app::parts::icon::{Icon, Shape};
+use crate::app::parts::verdict::VerdictLines;
 use crate::app::route::Route;
 use crate::app::words;
 
@@ -261,13 +264,12 @@ fn Point(props: &PointProps) -> Html {
 pub struct Props {
     /// The garment.
     pub garment: Rc<Garment>,
+    /// People whose measures are kept, by name.
+    pub people: Vec<Rc<Person>>,
     /// Metric or imperial.
     pub system: System,
     /// Whether something can be taken back.
     pub can_take_back: bool,
-    /// Keys of points of measure and where the tape lies there, drawn.
-    #[prop_or_default]
-    pub pictures: &'static [(&'static str, Picture)],
     /// Where messages go.
     pub send: Callback<Message>,
 }
@@ -275,7 +277,7 @@ pub struct Props {
 /// The sheet: every point of measure of the garment's family.
 #[component]
 pub fn TapeSheet(props: &Props) -> Html {
-    let Props { garment, system, can_take_back, pictures, send } = props;
+    let Props { garment, people, system, can_take_back, send } = props;
     let id = garment.id().clone();
     let act = {
         let id = id.clone();
@@ -303,8 +305,15 @@ pub fn TapeSheet(props: &Props) -> Html {
             </section>
             { for points.iter().map(|point| html! {
                 <Point key={point.key} {point} kept={garment.taped(point).cloned()} system={*system} act={act.clone()}
-                    picture={pictures.iter().find(|(key, _)| *key == point.key).map(|(_, picture)| *picture)} />
+                    picture={garment.family().drawn_points.iter().find(|(key, _)| *key == point.key).map(|(_, picture)| *picture)} />
             }) }
+            if let Some(report) = fitting::report(garment, people) {
+                <section class="card">
+                    <h2>{ "Fit" }</h2>
+                    <VerdictLines {report} system={*system} />
+                    <p><a class="second" href={Route::Fitting(id.clone()).href()}>{ "Fitting room" }</a></p>
+                </section>
+            }
             <div class="foot">
                 <a class="prime" href={Route::Resume(id.clone()).href()}>{ "Go on checking" }</a>
                 <a class="second" href={Route::Result(id).href()}>{ "See the result" }</a>

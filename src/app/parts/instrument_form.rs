@@ -130,7 +130,7 @@ fn Field(props: &FieldProps) -> Html {
                     <label for={id.clone()}>{ input.name }</label>
                     <select {id} {onchange} aria-describedby={ask_id.clone()} aria-invalid={fault.is_some().to_string()}>
                         <option value="" selected={text.is_empty()}>{ "choose" }</option>
-                        { for choices.iter().enumerate().map(|(place, choice): (usize, &'static Choice)| html! {
+                        { for choices.iter().enumerate().filter(|(place, choice)| choice.is_offered || *text == place.to_string()).map(|(place, choice): (usize, &'static Choice)| html! {
                             <option key={choice.key} value={place.to_string()} selected={*text == place.to_string()}>{ choice.name }</option>
                         }) }
                     </select>

@@ -3,6 +3,10 @@
 mod bill;
 mod cloth;
 mod finish;
+mod fit;
+mod fit_lines;
+mod fit_mirror;
+mod points;
 mod prices;
 mod seams;
 mod shape;
@@ -10,13 +14,15 @@ mod stitching;
 mod strength;
 mod trims;
 
-use super::{Family, cautions};
-use crate::measure::JEANS_POINTS;
+use super::{Family, cautions, shared};
+use crate::specimen::{JeansFlat, Picture};
 
 /// Jeans and other trousers of denim.
 pub static JEANS: Family = Family {
     key: "jeans",
     name: "Jeans",
+    example: "Mid-blue straight leg",
+    drawn: Picture::JeansFlat(JeansFlat),
     covers: "Trousers of denim, rigid or stretch, raw or washed.",
     // By stage, so that nobody turns a pair twice; a check that opens others stands before them.
     checks: &[
@@ -62,12 +68,13 @@ pub static JEANS: Family = Family {
         &trims::POCKETING,
         &cloth::FIBRE_LABEL,
         &trims::CARE_LABEL,
-        &trims::MADE_IN,
+        &shared::MADE_IN,
         &shape::SIT_TEST,
     ],
-    points: &JEANS_POINTS,
+    points: &points::POINTS,
+    drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
-    fit: None,
+    fit: Some(&fit::FIT),
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,

@@ -68,10 +68,12 @@ pub(super) static METAL_FIRM: Rate =
     Rate::new("metal-firm", "Button and rivets, firm", RateUnit::UsdAPiece, [0.20, 0.28, 0.42], TRIMS, JUDGED);
 pub(super) static METAL_BACKED: Rate =
     Rate::new("metal-backed", "Button and rivets, backed", RateUnit::UsdAPiece, [0.35, 0.55, 0.90], TRIMS, JUDGED);
-pub(super) static THREAD: Rate = Rate::new("thread", "Thread", RateUnit::UsdAPiece, [0.18, 0.28, 0.60], TRIMS, JUDGED);
-pub(super) static LABELS: Rate = Rate::new("labels", "Labels", RateUnit::UsdAPiece, [0.08, 0.15, 0.35], TRIMS, JUDGED);
+pub(super) static THREAD: Rate =
+    Rate::new("thread", "Thread, a pair of jeans", RateUnit::UsdAPiece, [0.18, 0.28, 0.60], TRIMS, JUDGED);
+pub(super) static LABELS: Rate =
+    Rate::new("labels", "Labels, a pair of jeans", RateUnit::UsdAPiece, [0.08, 0.15, 0.35], TRIMS, JUDGED);
 pub(super) static PACK: Rate =
-    Rate::new("pack", "Hang tag, bag, share of the carton", RateUnit::UsdAPiece, [0.12, 0.25, 0.60], TRIMS, JUDGED);
+    Rate::new("pack", "Hang tag, bag, share of the carton, jeans", RateUnit::UsdAPiece, [0.12, 0.25, 0.60], TRIMS, JUDGED);
 
 pub(super) static WASH_RAW: Rate = Rate::new("wash-raw", "No wash", RateUnit::UsdAPiece, [0.02, 0.05, 0.12], WASHES, JUDGED);
 pub(super) static WASH_RINSED: Rate = Rate::new("wash-rinsed", "Rinse", RateUnit::UsdAPiece, [0.28, 0.40, 0.58], WASHES, JUDGED);
@@ -92,7 +94,7 @@ pub(super) static DRY_TORN: Rate =
 
 pub(super) static TESTS: Rate = Rate::new(
     "test-inspect",
-    "Tests and inspection",
+    "Tests and inspection, a pair of jeans",
     RateUnit::UsdAPiece,
     [0.06, 0.10, 0.18],
     &cost_sources::COST_SHEET_SHARES,

@@ -1,0 +1,107 @@
+//! What a tailor can do: cloth left inside, measured with a ruler, and the alterations that it lets happen.
+
+use std::rc::Rc;
+
+use garment_assay::catalog::FitTable;
+use garment_assay::fit::{Allowance, Alteration, Way};
+use garment_assay::garment::{FitAct, FitReport, Garment};
+use garment_assay::quantity::{Decimal, System, Unit, read, written_exactly};
+use yew::prelude::*;
+
+use super::icon::{Icon, Shape};
+use super::typed::Typed;
+use crate::app::fit_words;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The garment.
+    pub garment: Rc<Garment>,
+    /// How its family is fitted.
+    pub table: &'static FitTable,
+    /// What everything comes to.
+    pub report: FitReport,
+    /// Metric or imperial.
+    pub system: System,
+    /// Called with what was found.
+    pub act: Callback<FitAct>,
+}
+
+/// The field for cloth left at a place.
+fn found(garment: &Garment, allowance: &'static Allowance, system: System, act: &Callback<FitAct>) -> Html {
+    let unit = Unit::Centimetre.in_system(system);
+    let kept = garment.fitting().allowance(allowance).map_or_else(String::new, |amount| {
+        let number = written_exactly(amount.number, 6, Decimal::Point).replace('\u{202f}', "");
+        if amount.unit == unit { number } else { format!("{number} {}", amount.unit.symbol()) }
+    });
+    let write = {
+        let act = act.clone();
+        Callback::from(move |text: String| {
+            if text.trim().is_empty() {
+                act.emit(FitAct::Allowance(allowance, None));
+                return Ok(());
+            }
+            let amount = read(&text, unit, Decimal::Point).map_err(|fault| fault.sentence())?;
+            match amount.in_unit(Unit::Centimetre) {
+                Some(centimetres) if (0.0..=allowance.most_cm).contains(&centimetres) => {
+                    act.emit(FitAct::Allowance(allowance, Some(amount)));
+                    Ok(())
+                }
+                Some(_) => Err(format!("Between 0 and {} is believed here.", fit_words::about(allowance.most_cm, system))),
+                None => Err("Type a length.".to_owned()),
+            }
+        })
+    };
+    html! {
+        <Typed key={allowance.key} id={format!("inside-{}", allowance.key)} label={format!("{}, {}", allowance.name, unit.symbol())} hint={allowance.how} {kept} {write} />
+    }
+}
+
+/// An alteration that would mend something.
+fn job(alteration: &'static Alteration, place: &str) -> Html {
+    html! {
+        <li key={alteration.key}>
+            <b>{ alteration.name }</b><small>{ format!("{place}: {}", alteration.cost.words()) }</small>
+            <p class="hint">{ alteration.says }</p>
+        </li>
+    }
+}
+
+/// The part.
+#[component]
+pub fn Inside(props: &Props) -> Html {
+    let Props { garment, table, report, system, act } = props;
+    let jobs: Vec<(&'static Alteration, String)> = report
+        .rows
+        .iter()
+        .flat_map(|row| row.mend.iter().map(|alteration| (*alteration, row.point.name.to_lowercase())))
+        .collect();
+    let short: Vec<String> = report
+        .rows
+        .iter()
+        .filter(|row| row.mend.is_empty())
+        .filter_map(|row| Some((row, row.fit.as_ref().ok()?.amiss()?)))
+        .map(|(row, (way, by))| {
+            let what = if way == Way::Out { "more" } else { "less" };
+            format!(
+                "{}: about {} {what} is needed, and no alteration goes so far.",
+                row.point.name,
+                fit_words::about(by, *system)
+            )
+        })
+        .collect();
+    html! {
+        <section class="card">
+            <h2>{ "What a tailor can do" }</h2>
+            <p class="hint">{ "Turn it inside out and lay a ruler on what was left for later. Cloth left inside says that the maker thought of it." }</p>
+            { for table.allowances.iter().map(|allowance| found(garment, allowance, *system, act)) }
+            if jobs.is_empty() && short.is_empty() {
+                <p>{ "Nothing that was measured needs a tailor." }</p>
+            }
+            if !jobs.is_empty() {
+                <ul class="fit-jobs">{ for jobs.iter().map(|(alteration, place)| job(alteration, place)) }</ul>
+            }
+            { for short.into_iter().map(|sentence| html! { <p key={sentence.clone()}>{ sentence }</p> }) }
+            <p class="caution"><Icon shape={Shape::Care} /><span>{ "Prices differ from place to place: ask before you buy with an alteration in mind." }</span></p>
+        </section>
+    }
+}

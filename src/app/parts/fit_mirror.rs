@@ -1,0 +1,106 @@
+//! In the mirror: moves to make, and lines to look for. One tap each.
+
+use std::rc::Rc;
+
+use garment_assay::catalog::{FitTable, Move, Sign};
+use garment_assay::fit::Went;
+use garment_assay::garment::{FitAct, Garment};
+use yew::prelude::*;
+
+use super::drawn::Drawn;
+use super::icon::{Icon, Shape};
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The garment.
+    pub garment: Rc<Garment>,
+    /// How its family is fitted.
+    pub table: &'static FitTable,
+    /// Called with what was seen.
+    pub act: Callback<FitAct>,
+}
+
+/// One move and its three answers.
+fn one_move(garment: &Garment, one: &'static Move, act: &Callback<FitAct>) -> Html {
+    let went = garment.fitting().went(one);
+    html! {
+        <li key={one.key}>
+            <div class="fit-entry">
+                if let Some(picture) = one.drawn { <Drawn {picture} /> }
+                <div><h4>{ one.name }</h4><p class="hint">{ one.how }</p></div>
+            </div>
+            if let Some(caution) = one.caution {
+                <p class="caution"><Icon shape={Shape::Care} /><span>{ caution }</span></p>
+            }
+            <fieldset class="chips chips-down">
+                <legend class="unseen">{ one.name }</legend>
+                { for Went::ALL.into_iter().zip(one.looks).map(|(value, look)| {
+                    let onchange = act.reform(move |_: Event| FitAct::Move(one, Some(value)));
+                    html! {
+                        <label key={value.key()} class="chip" data-chosen={(went == Some(value)).to_string()}>
+                            <input type="radio" name={format!("move-{}", one.key)} checked={went == Some(value)} {onchange} /><span>{ look }</span>
+                        </label>
+                    }
+                }) }
+            </fieldset>
+            if went.is_some_and(|went| went != Went::Freely) {
+                <p class="fit-cause">{ one.cause }{ " " }{ garment.fitting().cure(one.cure, one.needs).words() }</p>
+            }
+        </li>
+    }
+}
+
+/// One sign: seen or not.
+fn one_sign(garment: &Garment, sign: &'static Sign, act: &Callback<FitAct>) -> Html {
+    let seen = garment.fitting().seen(sign);
+    let answer = |value: bool| act.reform(move |_: Event| FitAct::Sign(sign, Some(value)));
+    html! {
+        <li key={sign.key}>
+            <div class="fit-entry">
+                if let Some(picture) = sign.drawn { <Drawn {picture} /> }
+                <div><h4>{ sign.name }</h4><p class="hint">{ sign.looks }</p></div>
+            </div>
+            <fieldset class="chips">
+                <legend class="unseen">{ sign.name }</legend>
+                { for [(false, "Not there"), (true, "I see it")].into_iter().map(|(value, word)| html! {
+                    <label key={word} class="chip" data-chosen={(seen == Some(value)).to_string()}>
+                        <input type="radio" name={format!("sign-{}", sign.key)} checked={seen == Some(value)} onchange={answer(value)} /><span>{ word }</span>
+                    </label>
+                }) }
+            </fieldset>
+            if seen == Some(true) {
+                <p class="fit-cause">{ sign.cause }{ " " }{ sign.mend }</p>
+                <p class="hint">{ garment.fitting().cure(sign.cure, sign.needs).words() }</p>
+            }
+        </li>
+    }
+}
+
+/// The part.
+#[component]
+pub fn Mirror(props: &Props) -> Html {
+    let Props { garment, table, act } = props;
+    let table = *table;
+    let fitting = garment.fitting();
+    let moves = table.moves.iter().filter(|one| fitting.went(one).is_some()).count();
+    let looked = table.signs.iter().filter(|sign| fitting.seen(sign).is_some()).count();
+    let none_there = {
+        let rest = fitting.no_other_sign(table);
+        act.reform(move |_: MouseEvent| rest.clone())
+    };
+    html! {
+        <section class="card">
+            <h2>{ "In the mirror" }</h2>
+            <h3>{ "Move" }<small>{ format!("{moves} of {} made", table.moves.len()) }</small></h3>
+            <ul class="fit-rows">{ for table.moves.iter().map(|one| one_move(garment, one, act)) }</ul>
+            <details class="fit-signs" open={looked > 0}>
+                <summary>{ format!("Stand and look for lines ({looked} of {})", table.signs.len()) }</summary>
+                <p class="hint">{ "A line points to the tight spot. Level lines: too narrow across. Upright: too wide. Slanting: from tight to loose." }</p>
+                <ul class="fit-rows">{ for table.signs.iter().map(|sign| one_sign(garment, sign, act)) }</ul>
+                if looked < table.signs.len() {
+                    <p><button type="button" class="second" onclick={none_there}>{ if looked == 0 { "None of these is there" } else { "None of the others is there" } }</button></p>
+                }
+            </details>
+        </section>
+    }
+}

@@ -1,0 +1,75 @@
+//! People on their way to the shelf: what was kept, and what becomes of two windows that wrote the same person.
+
+use std::rc::Rc;
+
+use garment_assay::fit::{Person, PersonId};
+use garment_assay::notebook::{KeepFault, Kept};
+use yew::prelude::*;
+
+use super::App;
+use crate::app::browser::{address, clock};
+use crate::app::model::{Message, Notice};
+use crate::app::route::Route;
+
+impl App {
+    /// Takes note of whether a change to a person was kept.
+    pub(super) fn note_keeping_person(&mut self, ctx: &Context<App>, id: &PersonId, kept: Result<Kept<Person>, KeepFault>) {
+        match kept {
+            Ok(kept) => {
+                Rc::make_mut(&mut self.model.unkept_people).remove(id);
+                self.note_kept(ctx, kept.page, kept.reserve_used);
+                if let Some(renamed) = kept.renamed {
+                    self.part_ways_over(ctx, id, renamed.ours, renamed.theirs);
+                }
+                if let Some(stays) = kept.stays {
+                    let text = match stays.theirs {
+                        Some(theirs) => {
+                            self.take(ctx, Message::PersonElsewhere(Box::new(theirs)));
+                            "The measures of this person were changed in another window, so nothing was deleted."
+                        }
+                        None => {
+                            "A newer version of the app has written the measures of this person, so nothing was deleted. Load the page again."
+                        }
+                    };
+                    self.model.notice = Some(Rc::new(Notice::plain(text)));
+                }
+            }
+            Err(KeepFault(fault)) => {
+                Rc::make_mut(&mut self.model.unkept_people).insert(id.clone());
+                self.model.fault = Some(fault);
+            }
+        }
+    }
+
+    /// Two windows wrote the same person: theirs keeps the id, ours goes on under a new one.
+    fn part_ways_over(&mut self, ctx: &Context<App>, id: &PersonId, ours: Person, theirs: Option<Person>) {
+        let new = ours.id().clone();
+        let name = if ours.name().is_empty() { "Nameless" } else { ours.name() };
+        let name = format!("{name} (this window)");
+        let ours = Rc::new(ours.named(&name));
+        self.model.take_person(id);
+        if let Some(theirs) = theirs {
+            self.model.put_person(Rc::new(theirs));
+        }
+        self.model.put_person(ours.clone());
+        self.model.notice = Some(Rc::new(Notice::plain(
+            "The measures of this person were changed in another window at the same time. Both are kept; you go on with yours.",
+        )));
+        let kept = self.notebook.keep(ours.as_ref());
+        self.note_keeping_person(ctx, &new, kept);
+        if let Route::Person(open, garment) = &self.model.route
+            && open == id
+        {
+            address::replace(&Route::Person(new, garment.clone()).href());
+        }
+    }
+
+    /// Another window wrote a person of whom our latest change is not kept: ours goes on under a new id, unless it is the same.
+    pub(super) fn rescue_person(&mut self, ctx: &Context<App>, id: &PersonId, theirs: Option<&Person>) {
+        let ours = self.model.person(id).cloned().filter(|_| self.model.unkept_people.contains(id));
+        if let Some(ours) = ours.filter(|ours| Some(ours.as_ref()) != theirs) {
+            Rc::make_mut(&mut self.model.unkept_people).remove(id);
+            self.part_ways_over(ctx, id, ours.with_id(clock::new_person_id()), theirs.cloned());
+        }
+    }
+}

@@ -1,0 +1,227 @@
+//! The notebook and its other copies: healing from a mirror, and word of what another window wrote.
+
+use std::collections::BTreeMap;
+
+use super::kept::{KeepFault, Notebook, SETTINGS, read_for, rev_of};
+use super::page::{Page, Unreadable, write};
+use super::record::{PageName, Record};
+use super::settings::Settings;
+use super::shelf::{Shelf, ShelfFault};
+use crate::fit::{Person, PersonId};
+use crate::garment::{Garment, Id};
+
+/// What a look at the mirror brought.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Healed {
+    /// Garments of which the mirror had a newer or the only readable page; now on the shelf too.
+    pub garments: Vec<Garment>,
+    /// Garments that the mirror knows to be deleted.
+    pub gone: Vec<Id>,
+    /// People of whom the mirror had a newer or the only readable page; now on the shelf too.
+    pub people: Vec<Person>,
+    /// People whom the mirror knows to be deleted.
+    pub people_gone: Vec<PersonId>,
+    /// Pages that the mirror lacks.
+    pub to_mirror: Vec<(String, String)>,
+    /// Keys of pages that were unreadable and now are not.
+    pub mended: Vec<String>,
+    /// The shelf was full, and the reserve was given up.
+    pub reserve_used: bool,
+    /// The shelf refused part-way; the rest is as it was, and looking again goes on.
+    pub fault: Option<ShelfFault>,
+}
+
+impl Healed {
+    fn took_nothing_over(&self) -> bool {
+        self.garments.is_empty() && self.gone.is_empty() && self.people.is_empty() && self.people_gone.is_empty()
+    }
+}
+
+/// What one page of the mirror brought.
+struct Taken<R: Record> {
+    /// A record that is new here or newer.
+    record: Option<R>,
+    /// A record that is deleted.
+    gone: Option<R::Name>,
+    /// The page here could not be read, and now can.
+    mended: bool,
+}
+
+/// What another window did to a page.
+#[derive(Debug, PartialEq)]
+pub enum Elsewhere {
+    /// It wrote this garment.
+    Changed(Box<Garment>),
+    /// It deleted that garment.
+    Gone(Id),
+    /// It wrote this person.
+    PersonChanged(Box<Person>),
+    /// It deleted that person.
+    PersonGone(PersonId),
+    /// It wrote the settings.
+    Chosen(Box<Settings>),
+    /// Nothing that concerns the rack.
+    Nothing,
+}
+
+impl Elsewhere {
+    /// What a page says that lies under a key, whether or not it was read before.
+    pub fn of(key: &str, text: &str) -> Elsewhere {
+        if let Some(name) = Id::of_key(key) {
+            return Elsewhere::garment(name.clone(), read_for(&name, text).ok());
+        }
+        PersonId::of_key(key).map_or(Elsewhere::Nothing, |name| Elsewhere::person(name.clone(), read_for(&name, text).ok()))
+    }
+
+    fn garment(name: Id, page: Option<Page>) -> Elsewhere {
+        match page {
+            Some(Page::Here { record, .. }) => Elsewhere::Changed(record),
+            Some(Page::Gone { .. }) => Elsewhere::Gone(name),
+            None => Elsewhere::Nothing,
+        }
+    }
+
+    fn person(name: PersonId, page: Option<Page<Person>>) -> Elsewhere {
+        match page {
+            Some(Page::Here { record, .. }) => Elsewhere::PersonChanged(record),
+            Some(Page::Gone { .. }) => Elsewhere::PersonGone(name),
+            None => Elsewhere::Nothing,
+        }
+    }
+}
+
+impl<S: Shelf> Notebook<S> {
+    /// Compares the shelf with the pages of a mirror; of each record the page written more often wins, on both sides. A record that was
+    /// written here since opening, before the mirror's newer page was known, stays beside that one.
+    ///
+    /// # Errors
+    /// The shelf refused before anything was changed. If it refuses later, [`Healed::fault`] says so: what was taken over by then must
+    /// reach the screen, or the next edit there would start from an older state.
+    pub fn heal(&mut self, mirror: &[(String, String)]) -> Result<Healed, KeepFault> {
+        let mut healed = Healed::default();
+        if let Err(fault) = self.heal_into(&mut healed, mirror) {
+            if healed.took_nothing_over() {
+                return Err(KeepFault(fault));
+            }
+            healed.fault = Some(fault);
+        }
+        Ok(healed)
+    }
+
+    fn heal_into(&mut self, healed: &mut Healed, mirror: &[(String, String)]) -> Result<(), ShelfFault> {
+        for (key, text) in mirror {
+            let mended = if let Some(name) = Id::of_key(key) {
+                let Some(taken) = self.heal_page(&name, text, &mut healed.reserve_used)? else { continue };
+                healed.garments.extend(taken.record);
+                healed.gone.extend(taken.gone);
+                taken.mended
+            } else if let Some(name) = PersonId::of_key(key) {
+                let Some(taken) = self.heal_page(&name, text, &mut healed.reserve_used)? else { continue };
+                healed.people.extend(taken.record);
+                healed.people_gone.extend(taken.gone);
+                taken.mended
+            } else {
+                continue;
+            };
+            if mended {
+                healed.mended.push(key.clone());
+            }
+        }
+        let mirrored: BTreeMap<&str, &str> = mirror.iter().map(|(key, text)| (key.as_str(), text.as_str())).collect();
+        for key in self.shelf.keys()? {
+            let Some(text) = self.shelf.get(&key)? else { continue };
+            let Some(Ok(local)) = rev_of(&key, &text) else { continue };
+            match mirrored.get(key.as_str()).and_then(|text| rev_of(&key, text)) {
+                // A newer version's page stays in the mirror as it stays on the shelf.
+                Some(Err(Unreadable::Newer { .. } | Unreadable::UnknownFamily(_))) => {}
+                Some(Ok(rev)) if rev >= local => {}
+                _ => healed.to_mirror.push((key, text)),
+            }
+        }
+        Ok(())
+    }
+
+    /// Takes over one page of the mirror, if it is the better one; says whether the reserve was given up, also where it fails then.
+    fn heal_page<N: PageName>(
+        &mut self,
+        name: &N,
+        text: &str,
+        reserve_used: &mut bool,
+    ) -> Result<Option<Taken<N::Of>>, ShelfFault> {
+        let Ok(theirs) = read_for(name, text) else { return Ok(None) };
+        let key = name.key();
+        let local = self.shelf.get(&key)?;
+        let mut mended = false;
+        match local.as_deref().map(|text| (text, read_for(name, text))) {
+            Some((_, Ok(page))) if page.rev() >= theirs.rev() => return Ok(None),
+            Some((_, Ok(Page::Here { record, .. }))) if self.written.contains(&key) => {
+                return self.heal_apart(&*record, theirs, reserve_used).map(Some);
+            }
+            Some((text, Err(Unreadable::Damaged))) => {
+                *reserve_used |= self.set_damaged_aside(name, text)?;
+                mended = true;
+            }
+            Some((_, Err(_))) => return Ok(None),
+            Some((_, Ok(_))) | None => {}
+        }
+        *reserve_used |= self.put(&key, text)?;
+        self.revs.insert(key, theirs.rev());
+        let (record, gone) = match theirs {
+            Page::Here { record, .. } => (Some(*record), None),
+            Page::Gone { .. } => (None, Some(name.clone())),
+        };
+        Ok(Some(Taken { record, gone, mended }))
+    }
+
+    /// The mirror has a newer page of a record that was edited here meanwhile: ours keeps the name, theirs comes beside it.
+    fn heal_apart<R: Record>(&mut self, ours: &R, theirs: Page<R>, reserve_used: &mut bool) -> Result<Taken<R>, ShelfFault> {
+        let rev = theirs.rev();
+        let mut taken = Taken { record: None, gone: None, mended: false };
+        if let Page::Here { record: theirs, .. } = theirs
+            && *theirs != *ours
+        {
+            let theirs = theirs.under(self.free_name(theirs.page_name())?);
+            let (_, given_up) = self.write(theirs.page_name(), 0, |rev| write(&theirs, rev))?;
+            *reserve_used |= given_up;
+            taken.record = Some(theirs);
+        }
+        let (_, given_up) = self.write(ours.page_name(), rev, |rev| write(ours, rev))?;
+        *reserve_used |= given_up;
+        Ok(taken)
+    }
+
+    /// Takes note of what another window wrote under a key; `None` when it removed the key. Word of a page that was read or written
+    /// here since comes too late, and changes nothing.
+    pub fn written_elsewhere(&mut self, key: &str, text: Option<&str>) -> Elsewhere {
+        if let (SETTINGS, Some(text)) = (key, text) {
+            return Elsewhere::Chosen(Box::new(Settings::read(text)));
+        }
+        if let Some(name) = Id::of_key(key) {
+            return match text {
+                Some(text) => Elsewhere::garment(name.clone(), self.news(&name, text)),
+                None => Elsewhere::garment(name, Some(self.removed(key))),
+            };
+        }
+        let Some(name) = PersonId::of_key(key) else { return Elsewhere::Nothing };
+        match text {
+            Some(text) => Elsewhere::person(name.clone(), self.news(&name, text)),
+            None => Elsewhere::person(name, Some(self.removed(key))),
+        }
+    }
+
+    /// A page that another window wrote, unless it is known already or cannot be read.
+    fn news<N: PageName>(&mut self, name: &N, text: &str) -> Option<Page<N::Of>> {
+        let page = read_for(name, text).ok()?;
+        let key = name.key();
+        if self.revs.get(&key).is_some_and(|known| page.rev() <= *known) {
+            return None;
+        }
+        self.revs.insert(key, page.rev());
+        Some(page)
+    }
+
+    /// Another window took a page away altogether.
+    fn removed<R>(&mut self, key: &str) -> Page<R> {
+        Page::Gone { rev: self.revs.remove(key).unwrap_or(0) }
+    }
+}
