@@ -76,6 +76,10 @@ fn sets() -> Vec<(String, Vec<Picture>)> {
     for grades in bench::GRADES {
         sets.push((format!("bench grades: {}", grades.scale.name), grades.steps.to_vec()));
     }
+    sets.push(("fitting tape".to_owned(), OnBody::ALL.map(Picture::OnBody).to_vec()));
+    sets.push(("fitting lines".to_owned(), Drag::ALL.map(Picture::Drag).to_vec()));
+    sets.push(("fitting moves".to_owned(), Pose::ALL.map(Picture::Pose).to_vec()));
+    sets.push(("fitting inside".to_owned(), LeftInside::ALL.map(Picture::LeftInside).to_vec()));
     sets
 }
 

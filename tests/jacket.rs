@@ -333,7 +333,7 @@ fn a_jacket_goes_through_the_notebook_and_back() {
     let garment = all_at(true)
         .after(Act::Measure(&TAILORED_JACKET.points[0], taped))
         .after(Act::Answer(check("allowance"), Answer::Measured(Readings { instrument: &SPARE_CLOTH, given })));
-    assert_eq!(read_page(&write(&garment, 2)), Ok(Page::Garment { rev: 2, garment: Box::new(garment) }));
+    assert_eq!(read_page(&write(&garment, 2)), Ok(Page::Here { rev: 2, record: Box::new(garment) }));
 }
 
 /// Jeans and jackets both have a point called waist, and they lie in other places: two jackets are compared at theirs, whatever lies beside

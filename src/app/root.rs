@@ -4,6 +4,7 @@ mod people;
 
 use std::rc::Rc;
 
+use garment_assay::catalog::BODY_DRAWN;
 use garment_assay::catalog::Family;
 use garment_assay::catalog::bench::LOOKS;
 use garment_assay::check::Check;
@@ -299,13 +300,13 @@ impl Component for App {
                 <FittingPage key={id.as_str()} garment={garment.clone()} people={model.people.clone()} {system}
                     can_take_back={model.can_take_back(id)} send={send.clone()} />
             },
-            (Route::People, _) => html! { <PeoplePage people={model.people.clone()} send={send.clone()} /> },
             (Route::Person(id, _), _) if person.is_some() => match person {
                 Some(person) => html! {
-                    <PersonPage key={id.as_str()} person={person.clone()} garment={shown.cloned()} {system} send={send.clone()} />
+                    <PersonPage key={id.as_str()} person={person.clone()} garment={shown.cloned()} {system} pictures={BODY_DRAWN.as_slice()} send={send.clone()} />
                 },
                 None => Html::default(),
             },
+            (Route::People | Route::Person(..), _) => html! { <PeoplePage people={model.people.clone()} send={send.clone()} /> },
             (Route::Start, _) => {
                 html! { <Start garments={model.garments.clone()} currency={model.settings.currency} send={send.clone()} /> }
             }

@@ -6,7 +6,7 @@ use crate::measure::PointOfMeasure;
 use crate::specimen::Picture;
 
 use super::fit_table::FitTable;
-use super::{jeans, tailored_jacket};
+use super::{jeans, t_shirt, tailored_jacket, woven_shirt};
 
 /// A kind of garment with its own checks.
 #[derive(Debug, PartialEq)]
@@ -36,4 +36,5 @@ pub struct Family {
 }
 
 /// Every family.
-pub static FAMILIES: [&Family; 2] = [&jeans::JEANS, &tailored_jacket::TAILORED_JACKET];
+pub static FAMILIES: [&Family; 4] =
+    [&jeans::JEANS, &woven_shirt::WOVEN_SHIRT, &t_shirt::T_SHIRT, &tailored_jacket::TAILORED_JACKET];

@@ -1,10 +1,10 @@
 //! What a family's fit is judged by: its cuts, the places compared, how its cloth washes, moves to make and lines to look for.
 
 use crate::check::Check;
-use crate::fit::{Allowance, Cure, Cut, LabelSystem, Line};
+use crate::fit::{Allowance, BodyPlace, Cure, Cut, LabelSystem, Line};
 use crate::measure::ClothBeforeWash;
 use crate::source::Source;
-use crate::specimen::Picture;
+use crate::specimen::{OnBody, Picture};
 
 /// How a family is fitted.
 #[derive(Debug, PartialEq)]
@@ -84,3 +84,20 @@ pub struct Sign {
     /// Where it comes from.
     pub source: &'static Source,
 }
+
+/// Where the tape goes for each measure of a body, drawn.
+pub static BODY_DRAWN: [(BodyPlace, Picture); 13] = [
+    (BodyPlace::Height, Picture::OnBody(OnBody::Height)),
+    (BodyPlace::Neck, Picture::OnBody(OnBody::Neck)),
+    (BodyPlace::Shoulders, Picture::OnBody(OnBody::Shoulders)),
+    (BodyPlace::Chest, Picture::OnBody(OnBody::Chest)),
+    (BodyPlace::Bust, Picture::OnBody(OnBody::Bust)),
+    (BodyPlace::Waist, Picture::OnBody(OnBody::Waist)),
+    (BodyPlace::Band, Picture::OnBody(OnBody::Band)),
+    (BodyPlace::Hip, Picture::OnBody(OnBody::Hip)),
+    (BodyPlace::Thigh, Picture::OnBody(OnBody::Thigh)),
+    (BodyPlace::InsideLeg, Picture::OnBody(OnBody::InsideLeg)),
+    (BodyPlace::Arm, Picture::OnBody(OnBody::Arm)),
+    (BodyPlace::UpperArm, Picture::OnBody(OnBody::UpperArm)),
+    (BodyPlace::Back, Picture::OnBody(OnBody::BackLength)),
+];

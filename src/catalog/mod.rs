@@ -9,9 +9,11 @@ pub mod jeans;
 mod rates;
 mod shared;
 pub mod sources;
+pub mod t_shirt;
 pub mod tailored_jacket;
+pub mod woven_shirt;
 
 pub use drawer::{Drawer, DrawnLook, DrawnScale, Tool};
 pub use family::{FAMILIES, Family};
-pub use fit_table::{FitTable, Move, Sign};
+pub use fit_table::{BODY_DRAWN, FitTable, Move, Sign};
 pub use sources::SOURCES;

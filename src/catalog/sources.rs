@@ -251,6 +251,45 @@ pub static PRICE_AND_LIFE: Source = Source {
     kind: Kind::Document,
 };
 
+/// What a square metre of cloth other than denim weighs.
+pub static CLOTH_CHARTS: Source = Source {
+    name: "cloth charts",
+    title: "A comparison of shirtings and charts of cloth weights: poplin 100 to 130 g/m², oxford 130 to 180, T-shirt jersey 140 to 200. \
+        1 oz/yd² is 33.9 g/m², computed.",
+    kind: Kind::Document,
+};
+
+/// How many minutes it takes to sew garments other than jeans.
+pub static GARMENT_MINUTES: Source = Source {
+    name: "minutes of garments",
+    title: "Lists of an industrial-engineering tutorial: formal shirt 18 to 25 minutes, T-shirt 5 to 7; one published study has 22.32 for \
+        a shirt. What the minutes cover differs.",
+    kind: Kind::Document,
+};
+
+/// What garments other than jeans cost to make.
+pub static OTHER_COSTS: Source = Source {
+    name: "costs of other garments",
+    title: "Ranges for cloth, trims and making of shirts, T-shirts and others at the factory gate: common practice, no single source.",
+    kind: Kind::CommonPractice,
+};
+
+/// Duty on shirts.
+pub static SHIRT_TARIFFS: Source = Source {
+    name: "tariffs on shirts",
+    title: "United States tariff, 6205.20.20: 19.7 per cent; duties by country since 2025 stack on top: the high end is judgement. \
+        Elsewhere from memory.",
+    kind: Kind::Document,
+};
+
+/// Duty on T-shirts.
+pub static T_SHIRT_TARIFFS: Source = Source {
+    name: "tariffs on T-shirts",
+    title: "United States tariff, 6109.10: 16.5 per cent, from memory; duties by country since 2025 stack on top: the high end is judgement. \
+        Elsewhere from memory.",
+    kind: Kind::Memory,
+};
+
 /// Every entry, for the page that says where numbers come from.
 pub static SOURCES: &[&Source] = &[
     &JUDGEMENT,
@@ -308,4 +347,9 @@ pub static SOURCES: &[&Source] = &[
     &fit::TAILORING_MANUAL,
     &fit::TAILORING_ARTICLE,
     &fit::LABEL_SURVEYS,
+    &CLOTH_CHARTS,
+    &GARMENT_MINUTES,
+    &OTHER_COSTS,
+    &SHIRT_TARIFFS,
+    &T_SHIRT_TARIFFS,
 ];

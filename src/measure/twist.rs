@@ -125,15 +125,15 @@ pub static LEG_TWIST: Instrument = Instrument {
 /// section 6.4.
 pub static SEAM_TWIST: Instrument = Instrument {
     key: "seam-twist",
-    name: "Twist of a leg, in per cent",
-    says: "How far the side seam has walked round the leg, for the length of the seam.",
+    name: "Twist of a seam, in per cent",
+    says: "How far the side seam has walked round the piece, for the length of the seam.",
     unit: Unit::Percent,
     inputs: &INPUTS,
     steps: &[
-        "Hang the piece by the waistband, then lay it flat on its own folds.",
+        "Hang the piece by its upper edge, then lay it flat on its own folds.",
         "At the hem, measure from the side seam to the fold.",
         "Measure along the seam, from the hem to 25 mm below the seam that crosses it at the top.",
-        "Do the other leg too. If it is yours, read again after the first wash, dry.",
+        "Do the other side too. If it is yours, read again after the first wash, dry.",
     ],
     cautions: CAUTIONS,
     sources: &[&sources::TM207, &sources::ISO_16322, &sources::TWIST_LIMIT, &sources::JUDGEMENT],
@@ -146,8 +146,8 @@ const LONG: [Unit; 3] = [Unit::Millimetre, Unit::Centimetre, Unit::Inch];
 static INPUTS: [Input; 6] = [
     Input::measured(
         "moved",
-        "Seam to fold, worse leg",
-        "At the hem, from the side seam to the fold of the leg.",
+        "Seam to fold, worse side",
+        "At the hem, from the side seam to the fold of the leg or body.",
         SMALL,
         [0.0, 200.0],
     ),
@@ -158,11 +158,12 @@ static INPUTS: [Input; 6] = [
         LONG,
         [150.0, 1300.0],
     ),
-    Input::measured("other", "Seam to fold, other leg", "The same at the other hem.", SMALL, [0.0, 200.0]).never_needed(),
+    Input::measured("other", "Seam to fold, other side", "The same at the other leg or side.", SMALL, [0.0, 200.0])
+        .never_needed(),
     Input::measured(
         "washed",
         "Seam to fold after washing",
-        "The worse leg again, washed and dry. Only on what is yours.",
+        "The worse side again, washed and dry. Only on what is yours.",
         SMALL,
         [0.0, 300.0],
     )
@@ -170,7 +171,7 @@ static INPUTS: [Input; 6] = [
     Input::measured(
         "laying",
         "How far off each distance may be",
-        "Leave it unless you know better: laid down again, a leg comes out a few millimetres otherwise.",
+        "Leave it unless you know better: laid down again, a piece comes out a few millimetres otherwise.",
         SMALL,
         [0.5, 50.0],
     )
@@ -198,12 +199,12 @@ fn twist(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
         .with("distance", "At the hem", &at_hem, Unit::Millimetre)
         .with("angle", "As an angle", &lean(&at_hem, &along), Unit::Degree);
     if let Some(other) = other {
-        outcome = outcome.with("other", "Other leg", &seam_twist(&length("other", other, laying)?, &along), Unit::Percent);
+        outcome = outcome.with("other", "Other side", &seam_twist(&length("other", other, laying)?, &along), Unit::Percent);
         // Two readings, each with its own spread, at two standard uncertainties.
         let alike = (moved - other).abs() <= 2.0 * laying * std::f64::consts::SQRT_2;
         if alike && moved.min(other) > 2.0 * laying {
             outcome = outcome.saying(
-                "Both legs show the same. If the seams lean forward on both, the cut may mean it; if both turn one way round, the cloth does it.",
+                "Both sides show the same. If the seams lean forward on both, the cut may mean it; if both turn one way round, the cloth does it.",
             );
         }
     }

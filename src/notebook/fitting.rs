@@ -174,6 +174,7 @@ fn keyed(table: &FitTable, field: &str, key: &str, value: &Value) -> Option<FitA
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::catalog::jeans::JEANS;
     use crate::catalog::sources::SOURCES;
     use crate::catalog::{Family, Move, Sign};
     use crate::fit::{Allowance, Cure, Cut};
@@ -205,6 +206,8 @@ mod tests {
         looks: ["", "", ""],
         cause: "",
         cure: Cure::None,
+        needs: None,
+        tries: &[],
         weight: 0.5,
         caution: None,
         drawn: None,
@@ -216,6 +219,7 @@ mod tests {
         looks: "",
         cause: "",
         cure: Cure::None,
+        needs: None,
         mend: "",
         weight: 0.5,
         drawn: None,
@@ -234,8 +238,19 @@ mod tests {
         labels: &[LabelSystem::WaistInches],
     };
     static FAMILY: Family = Family { fit: Some(&TABLE), ..PLAIN };
-    const PLAIN: Family =
-        Family { key: "tests", name: "Tests", covers: "", checks: &[], points: &[], bill: None, fit: None, cautions: &[] };
+    const PLAIN: Family = Family {
+        key: "tests",
+        name: "Tests",
+        example: "",
+        drawn: JEANS.drawn,
+        covers: "",
+        checks: &[],
+        points: &[],
+        drawn_points: &[],
+        bill: None,
+        fit: None,
+        cautions: &[],
+    };
     static WITHOUT_A_TABLE: Family = PLAIN;
 
     fn bare() -> Garment {

@@ -5,9 +5,12 @@ use super::closing::{Buttonhole, Fly, Label};
 use super::cloth::{ClothFace, Fold, PocketCloth, Weave};
 use super::cloth_trial::{Give, Growth, LightThrough, RubOff};
 use super::colouring::Colouring;
+use super::drag::Drag;
 use super::drawing::Sheet;
 use super::edges::{BagSeam, Edge, Hem, OutseamEdge};
 use super::ends::{RowEnd, ThreadTails};
+use super::figure::OnBody;
+use super::figure_inside::LeftInside;
 use super::finish::{Fade, Wash};
 use super::graded::{ColourPair, Pilling};
 use super::handling::{Fingertips, HolesMarked, Hung, Rubbing, RulerOnSeam, SideLight, WashMarks, Window};
@@ -17,6 +20,8 @@ use super::jacket_inside::{LiningHem, SpareCloth};
 use super::jacket_match::Matched;
 use super::jacket_points::{JacketFlat, JacketMeasure};
 use super::jacket_shape::{CollarSit, SleeveHead};
+use super::light_cloth::{Layers, LightHand};
+use super::moves::Pose;
 use super::pen::clamp;
 use super::points::{JeansFlat, Measure};
 use super::pucker::Pucker;
@@ -25,8 +30,15 @@ use super::seam::{Join, JoinedSeam};
 use super::seam_look::{NeedleLines, SeamBack};
 use super::seam_place::{BeltLoop, Crotch, SeatYoke};
 use super::shape::{BackPockets, Bagging, LegTwist, Matching, Symmetry};
+use super::shirt_button::ShirtButton;
+use super::shirt_collar::{Collar, Cuffs};
+use super::shirt_front::{FineStitches, ShirtFront, ShirtPattern};
+use super::shirt_inside::{SeamWidth, ShirtTail};
 use super::stitch_run::StitchRun;
 use super::stitching::Topstitch;
+use super::tee_knit::{BodyTwist, NeckRib, Print};
+use super::tee_seams::{KnitHem, KnitSeam, Taped};
+use super::top_flat::{ShirtDetails, TopFlat};
 use super::trims::{BarTack, Button, Rivet, StressPoints};
 use super::waves::SeamWaves;
 use super::wear::{Tear, Wear};
@@ -181,6 +193,50 @@ pub enum Picture {
     WeaveFace(WeaveFace),
     /// Cloth with a corner turned over: where its colour is.
     Colouring(Colouring),
+    /// A shirt collar from the front.
+    Collar(Collar),
+    /// Both cuffs of a shirt.
+    Cuffs(Cuffs),
+    /// Fine stitches along the edge of a front.
+    FineStitches(FineStitches),
+    /// The edge of a shirt that buttons.
+    ShirtFront(ShirtFront),
+    /// A checked shirt front.
+    ShirtPattern(ShirtPattern),
+    /// A seam from inside beside a ruler.
+    SeamWidth(SeamWidth),
+    /// The tail of a shirt from inside.
+    ShirtTail(ShirtTail),
+    /// Cloth held before a hand, and crushed.
+    LightHand(LightHand),
+    /// Ten layers of cloth.
+    Layers(Layers),
+    /// A button with holes, in section.
+    ShirtButton(ShirtButton),
+    /// A shirt or T-shirt laid flat.
+    TopFlat(TopFlat),
+    /// The back of a shirt with special details on it.
+    ShirtDetails(ShirtDetails),
+    /// The neck of a T-shirt after a stretch.
+    NeckRib(NeckRib),
+    /// The body of a T-shirt laid flat: how far its side seam has walked.
+    BodyTwist(BodyTwist),
+    /// A print while the cloth is stretched.
+    Print(Print),
+    /// A seam of knitted cloth from inside.
+    KnitSeam(KnitSeam),
+    /// The hem of a T-shirt while it is stretched.
+    KnitHem(KnitHem),
+    /// A seam at shoulder or neck from inside, and what covers it.
+    Taped(Taped),
+    /// Where the tape goes on a body.
+    OnBody(OnBody),
+    /// Lines on a garment while it is worn.
+    Drag(Drag),
+    /// A move to make in a garment.
+    Pose(Pose),
+    /// Cloth left inside for a tailor, with a ruler on it.
+    LeftInside(LeftInside),
 }
 
 /// Something that is true of a picture because it was drawn so.
@@ -259,6 +315,12 @@ pub fn truth(picture: &Picture) -> Vec<Known> {
         Picture::WeaveFace(it) => std::iter::once(Known::Weave(it.kind)).chain(it.angle().map(Known::TwillDegrees)).collect(),
         Picture::Colouring(it) => vec![Known::Colour(it.work)],
         Picture::SpareCloth(it) => vec![Known::SpareMm(it.width())],
+        Picture::FineStitches(it) => vec![Known::StitchesPerInch(FineStitches::told(it.per_inch))],
+        Picture::Collar(it) => vec![Known::OffMm(clamp(it.off_mm, 0.0, 12.0))],
+        Picture::ShirtFront(it) => vec![Known::LooseEnds(it.tails.min(14)), Known::OffMm(clamp(it.ends_off_mm, 0.0, 12.0))],
+        Picture::ShirtPattern(it) => vec![Known::OffMm(it.worst())],
+        Picture::KnitHem(it) => vec![Known::LooseEnds(it.tails.min(14))],
+        Picture::SeamWidth(it) => vec![Known::Join(it.join)],
         _ => Vec::new(),
     }
 }
@@ -339,6 +401,28 @@ impl Picture {
             Picture::RawEdge(it) => it.words(),
             Picture::WeaveFace(it) => it.words(),
             Picture::Colouring(it) => it.words(),
+            Picture::Collar(it) => it.words(),
+            Picture::Cuffs(it) => it.words(),
+            Picture::FineStitches(it) => it.words(),
+            Picture::ShirtFront(it) => it.words(),
+            Picture::ShirtPattern(it) => it.words(),
+            Picture::SeamWidth(it) => it.words(),
+            Picture::ShirtTail(it) => it.words(),
+            Picture::LightHand(it) => it.words(),
+            Picture::Layers(it) => it.words(),
+            Picture::ShirtButton(it) => it.words(),
+            Picture::TopFlat(it) => it.words(),
+            Picture::ShirtDetails(it) => it.words(),
+            Picture::NeckRib(it) => it.words(),
+            Picture::BodyTwist(it) => it.words(),
+            Picture::Print(it) => it.words(),
+            Picture::KnitSeam(it) => it.words(),
+            Picture::KnitHem(it) => it.words(),
+            Picture::Taped(it) => it.words(),
+            Picture::OnBody(it) => it.words(),
+            Picture::Drag(it) => it.words(),
+            Picture::Pose(it) => it.words(),
+            Picture::LeftInside(it) => it.words(),
         }
     }
 
@@ -417,6 +501,28 @@ impl Picture {
             Picture::RawEdge(it) => it.draw(sheet, chance),
             Picture::WeaveFace(it) => it.draw(sheet, chance),
             Picture::Colouring(it) => it.draw(sheet, chance),
+            Picture::Collar(it) => it.draw(sheet, chance),
+            Picture::Cuffs(it) => it.draw(sheet, chance),
+            Picture::FineStitches(it) => it.draw(sheet, chance),
+            Picture::ShirtFront(it) => it.draw(sheet, chance),
+            Picture::ShirtPattern(it) => it.draw(sheet, chance),
+            Picture::SeamWidth(it) => it.draw(sheet, chance),
+            Picture::ShirtTail(it) => it.draw(sheet, chance),
+            Picture::LightHand(it) => it.draw(sheet, chance),
+            Picture::Layers(it) => it.draw(sheet, chance),
+            Picture::ShirtButton(it) => it.draw(sheet, chance),
+            Picture::TopFlat(it) => it.draw(sheet, chance),
+            Picture::ShirtDetails(it) => it.draw(sheet, chance),
+            Picture::NeckRib(it) => it.draw(sheet, chance),
+            Picture::BodyTwist(it) => it.draw(sheet, chance),
+            Picture::Print(it) => it.draw(sheet, chance),
+            Picture::KnitSeam(it) => it.draw(sheet, chance),
+            Picture::KnitHem(it) => it.draw(sheet, chance),
+            Picture::Taped(it) => it.draw(sheet, chance),
+            Picture::OnBody(it) => it.draw(sheet, chance),
+            Picture::Drag(it) => it.draw(sheet, chance),
+            Picture::Pose(it) => it.draw(sheet, chance),
+            Picture::LeftInside(it) => it.draw(sheet, chance),
         }
     }
 }

@@ -4,8 +4,8 @@ use super::stitching::MM;
 use super::*;
 
 /// A piece of path: its points, bends included, and how many bends it has.
-struct Piece {
-    points: Vec<(f64, f64)>,
+pub(super) struct Piece {
+    pub(super) points: Vec<(f64, f64)>,
     bends: usize,
 }
 
@@ -69,12 +69,12 @@ fn numbers(text: &str) -> Option<Vec<f64>> {
     Some(all)
 }
 
-fn pieces(mark: &Mark) -> Vec<Piece> {
+pub(super) fn pieces(mark: &Mark) -> Vec<Piece> {
     read(&mark.path).unwrap_or_else(|| panic!("not a path: {}", mark.path))
 }
 
 /// The first mark of an ink that is drawn along (not dashed) or filled.
-fn mark(picture: Picture, ink: Ink, filled: bool) -> Vec<Piece> {
+pub(super) fn mark(picture: Picture, ink: Ink, filled: bool) -> Vec<Piece> {
     let drawing = drawing(&picture, 3);
     let found = drawing
         .marks
@@ -83,7 +83,7 @@ fn mark(picture: Picture, ink: Ink, filled: bool) -> Vec<Piece> {
     found.map_or(Vec::new(), pieces)
 }
 
-fn near(a: f64, b: f64, tolerance: f64) {
+pub(super) fn near(a: f64, b: f64, tolerance: f64) {
     assert!((a - b).abs() <= tolerance, "{a} is not {b}");
 }
 
@@ -109,7 +109,7 @@ fn the_generator_is_the_published_one() {
     assert_eq!([step(0), step(0), step(0)], [0xa15c_02b7, 0x7b47_f409, 0xba1d_3330]);
 }
 
-fn check_marks(picture: &Picture, drawing: &Drawing) {
+pub(super) fn check_marks(picture: &Picture, drawing: &Drawing) {
     assert!(!drawing.marks.is_empty());
     let (wide, high) = (Drawing::WIDTH + pen::BLEED + 0.01, Drawing::HEIGHT + pen::BLEED + 0.01);
     for mark in &drawing.marks {

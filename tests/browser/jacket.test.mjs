@@ -11,9 +11,10 @@ test("a jacket is begun, checked, read, priced, measured and set beside jeans", 
   await visitWith([RACK[0]], {}, async ({ page }) => {
     await go(page, "#/new", "Check a garment");
     const kinds = main(page).locator(".families label");
-    assert.equal(await kinds.count(), 2);
+    const offered = await kinds.count();
+    assert.ok(offered >= 2);
     // Each kind is drawn, and the hint in the empty field is about the kind that is chosen.
-    assert.equal(await kinds.locator("svg").count(), 2);
+    assert.equal(await kinds.locator("svg").count(), offered);
     const hint = () => page.getByLabel("A name for it").getAttribute("placeholder");
     const before = await hint();
     await kinds.filter({ hasText: "Tailored jacket" }).click();

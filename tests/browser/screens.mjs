@@ -3,7 +3,7 @@
 import { camera, filmPicture, NONE } from "./fake_camera.mjs";
 import { board, FILE as SEAM, finger, placeOnScreen, RUB, setMarks, TRUTH } from "./picture.mjs";
 import { exported, garment, GUESSED, JACKET, page as pageOf, RACK, YEN } from "./rack.mjs";
-import { begin, chooseFile, fitCard, garmentId, go, guess, plan } from "./steps.mjs";
+import { addPerson, begin, chooseFile, fitCard, garmentId, go, guess, measureField, plan } from "./steps.mjs";
 
 const main = (page) => page.getByRole("main");
 const of = (place, screen) => `#/garment/${RACK[place].id}/${screen}`;
@@ -19,6 +19,12 @@ async function measure(page, count, length) {
   const field = main(page).getByRole("textbox", { name: "Length", exact: true });
   await field.fill(length);
   await field.blur();
+}
+
+/** Two people, the second on the screen. */
+async function twoPeople(page) {
+  await addPerson(page, "Robin", { "Chest girth": "98" });
+  return addPerson(page, "Kim", { "Waist girth": "31.5 in", "Hip girth": "97" });
 }
 
 /** Sees to it that the screen's scale is known, or that it is not; a window may have been on another screen of this list before. */
@@ -205,6 +211,57 @@ export const SCREENS = [
     act: async (page) => {
       await page.getByRole("button", { name: "Erase everything" }).click();
       await page.getByRole("dialog").waitFor();
+    },
+  },
+  { name: "people-empty", path: "#/people", whole: true },
+  {
+    name: "people",
+    path: "#/people",
+    whole: true,
+    act: async (page) => {
+      await twoPeople(page);
+      await go(page, "#/people", "People");
+      await main(page).getByRole("link", { name: /^Robin/ }).first().waitFor();
+    },
+  },
+  {
+    name: "person",
+    path: "#/people",
+    whole: true,
+    act: async (page) => {
+      await twoPeople(page);
+      await main(page).locator("li", { has: measureField(page, "Waist girth") }).locator("summary").click();
+    },
+  },
+  {
+    name: "person-fault",
+    path: "#/people",
+    act: async (page) => {
+      await twoPeople(page);
+      await measureField(page, "Waist girth").fill("34");
+      await measureField(page, "Waist girth").blur();
+      await main(page).getByRole("alert").first().waitFor();
+    },
+  },
+  {
+    name: "person-for",
+    path: "#/people",
+    whole: true,
+    act: async (page) => {
+      const id = await twoPeople(page);
+      await go(page, `#/people/${id}/for/${RACK[0].id}`, "Kim");
+      await main(page).getByRole("link", { name: "To the fitting room" }).waitFor();
+    },
+  },
+  {
+    name: "settings-people",
+    path: "#/people",
+    whole: true,
+    act: async (page) => {
+      await twoPeople(page);
+      await go(page, "#/settings", "Settings");
+      await main(page).locator("label").filter({ hasText: "Also the body measures of people" }).click();
+      await main(page).getByRole("button", { name: "Export everything" }).waitFor();
     },
   },
   { name: "bench", path: "#/bench", whole: true },

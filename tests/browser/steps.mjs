@@ -143,6 +143,23 @@ export async function chooseFile(page, text, name = "rack.json") {
 /** The plan that is shown before an import. */
 export const plan = (page) => page.getByRole("group", { name: /^In this file/ });
 
+/** The field of a measure on a person's page; the label on the screen is shorter than the one read aloud. */
+export const measureField = (page, name) => main(page).getByRole("textbox", { name: new RegExp(`^${name}, in `) });
+
+/** Adds a person with those measures, by name, and leaves their page open. Returns the id that the address names. */
+export async function addPerson(page, name, measures = {}) {
+  await go(page, "#/people", "People");
+  await main(page).getByLabel("What you call them").fill(name);
+  await main(page).getByRole("button", { name: "Add", exact: true }).click();
+  await page.getByRole("heading", { name: name || "No name", level: 1 }).waitFor();
+  for (const [measure, value] of Object.entries(measures)) {
+    await measureField(page, measure).fill(value);
+    await measureField(page, measure).blur();
+  }
+  await kept(page);
+  return hash(page).split("/")[2];
+}
+
 /** Loads the page again. */
 export async function reload(page) {
   await page.reload();

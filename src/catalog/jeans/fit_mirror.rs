@@ -6,6 +6,7 @@ use crate::catalog::{Move, Sign};
 use crate::fit::{Cure, sources};
 
 use super::fit_lines::{INNER_SEAM, SEAT_SEAM};
+use crate::specimen::{Drag, Picture, Pose};
 
 const BEFORE: &str = "Feel band and hems for pins before you step in. Raw indigo marks pale seats: ask before you sit.";
 const HOLD_ON: &str = "Hold on to something that stands firm. A chair can tip: use a step or a ledge.";
@@ -23,7 +24,7 @@ pub(super) static MOVES: [&Move; 6] = [
         tries: &["waist", "hip"],
         weight: 0.8,
         caution: Some(BEFORE),
-        drawn: None,
+        drawn: Some(Picture::Pose(Pose::Sit)),
         source: &sources::COMMON_PRACTICE,
     },
     &Move {
@@ -37,7 +38,7 @@ pub(super) static MOVES: [&Move; 6] = [
         tries: &["hip", "thigh"],
         weight: 0.8,
         caution: Some(HOLD_ON),
-        drawn: None,
+        drawn: Some(Picture::Pose(Pose::Squat)),
         source: &sources::COMMON_PRACTICE,
     },
     &Move {
@@ -51,7 +52,7 @@ pub(super) static MOVES: [&Move; 6] = [
         tries: &["thigh"],
         weight: 0.7,
         caution: None,
-        drawn: None,
+        drawn: Some(Picture::Pose(Pose::HighStep)),
         source: &sources::COMMON_PRACTICE,
     },
     &Move {
@@ -65,7 +66,7 @@ pub(super) static MOVES: [&Move; 6] = [
         tries: &["hip"],
         weight: 0.6,
         caution: None,
-        drawn: None,
+        drawn: Some(Picture::Pose(Pose::HandsInPockets)),
         source: &sources::TAILORING_ARTICLE,
     },
     &Move {
@@ -83,7 +84,7 @@ pub(super) static MOVES: [&Move; 6] = [
         tries: &["hip"],
         weight: 0.7,
         caution: None,
-        drawn: None,
+        drawn: Some(Picture::Pose(Pose::Bend)),
         source: &sources::COMMON_PRACTICE,
     },
     &Move {
@@ -97,7 +98,7 @@ pub(super) static MOVES: [&Move; 6] = [
         tries: &[],
         weight: 0.6,
         caution: None,
-        drawn: None,
+        drawn: Some(Picture::Pose(Pose::StandAMinute)),
         source: &sources::COMMON_PRACTICE,
     },
 ];
@@ -113,7 +114,7 @@ pub(super) static SIGNS: [&Sign; 13] = [
         needs: Some(&INNER_SEAM),
         mend: "Let out the inner leg seam, if cloth was left there; else a size larger.",
         weight: 0.8,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::SmileAtCrotch)),
         source: &sources::TAILORING_MANUAL,
     },
     &Sign {
@@ -125,7 +126,7 @@ pub(super) static SIGNS: [&Sign; 13] = [
         needs: None,
         mend: "Take in the back at yoke or waist, and drop what is over: a usual job.",
         weight: 0.5,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::SeatToKnee)),
         source: &sources::COMMON_PRACTICE,
     },
     &Sign {
@@ -137,7 +138,7 @@ pub(super) static SIGNS: [&Sign; 13] = [
         needs: Some(&SEAT_SEAM),
         mend: "Let out the top of the seat seam and take in at the side.",
         weight: 0.5,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::FoldsUnderSeat)),
         source: &sources::TAILORING_MANUAL,
     },
     &Sign {
@@ -149,7 +150,7 @@ pub(super) static SIGNS: [&Sign; 13] = [
         needs: Some(&SEAT_SEAM),
         mend: "Let out the seat seam, if cloth was left there; else another cut with a longer back rise.",
         weight: 0.85,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::SeatSeamRopes)),
         source: &sources::TAILORING_MANUAL,
     },
     &Sign {
@@ -161,7 +162,7 @@ pub(super) static SIGNS: [&Sign; 13] = [
         needs: Some(&INNER_SEAM),
         mend: "Let out the fork, if cloth was left there.",
         weight: 0.5,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::LapFullness)),
         source: &sources::TAILORING_MANUAL,
     },
     &Sign {
@@ -173,7 +174,7 @@ pub(super) static SIGNS: [&Sign; 13] = [
         needs: Some(&INNER_SEAM),
         mend: "Let out the inner leg seam low down and take in at the side.",
         weight: 0.5,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::InnerLegSurplus)),
         source: &sources::TAILORING_MANUAL,
     },
     &Sign {
@@ -185,7 +186,7 @@ pub(super) static SIGNS: [&Sign; 13] = [
         needs: None,
         mend: "Take in the centre back by 2 to 4 cm (¾ to 1½ in): a usual job.",
         weight: 0.8,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::WaistGaps)),
         source: &sources::COMMON_PRACTICE,
     },
     &Sign {
@@ -197,7 +198,7 @@ pub(super) static SIGNS: [&Sign; 13] = [
         needs: Some(&SEAT_SEAM),
         mend: "A size larger; or let out the hip, if cloth was left there.",
         weight: 0.7,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::PocketsGape)),
         source: &sources::TAILORING_ARTICLE,
     },
     &Sign {
@@ -209,7 +210,7 @@ pub(super) static SIGNS: [&Sign; 13] = [
         needs: None,
         mend: "A size larger.",
         weight: 0.7,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::LinesAtHip)),
         source: &sources::COMMON_PRACTICE,
     },
     &Sign {
@@ -221,7 +222,7 @@ pub(super) static SIGNS: [&Sign; 13] = [
         needs: None,
         mend: "Take in the fork: a usual job.",
         weight: 0.5,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::FrontFolds)),
         source: &sources::TAILORING_ARTICLE,
     },
     &Sign {
@@ -233,7 +234,7 @@ pub(super) static SIGNS: [&Sign; 13] = [
         needs: None,
         mend: "Another size, or a cut with a longer rise.",
         weight: 0.9,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::CutsIn)),
         source: &sources::COMMON_PRACTICE,
     },
     &Sign {
@@ -245,7 +246,7 @@ pub(super) static SIGNS: [&Sign; 13] = [
         needs: None,
         mend: "Nothing cures it: try another piece of the same style.",
         weight: 0.5,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::LegTurns)),
         source: &shared::TWIST_LIMIT,
     },
     &Sign {
@@ -257,7 +258,7 @@ pub(super) static SIGNS: [&Sign; 13] = [
         needs: None,
         mend: "A cut with another rise.",
         weight: 0.6,
-        drawn: None,
+        drawn: Some(Picture::Drag(Drag::BandRolls)),
         source: &sources::COMMON_PRACTICE,
     },
 ];

@@ -5,6 +5,7 @@ use crate::fit::{
     ARM, Against, Allowance, Along, Alteration, BUST, Between, CHEST, Cost, Cure, Cut, EaseRow, LabelSystem, Lies, Line, Room,
     SHOULDERS, UPPER_ARM, WAIST, Way, sources,
 };
+use crate::specimen::{Drag, Picture, Pose};
 
 pub(super) static FIT: FitTable = FitTable {
     cuts: &[&REGULAR, &SLIM, &OVER_A_SWEATER],
@@ -225,7 +226,7 @@ static REACH: Move = Move {
     tries: &["chest", "shoulders", "biceps"],
     weight: 0.6,
     caution: None,
-    drawn: None,
+    drawn: Some(Picture::Pose(Pose::ReachForward)),
     source: &sources::COMMON_PRACTICE,
 };
 
@@ -244,7 +245,7 @@ static ARMS_UP: Move = Move {
     tries: &["biceps"],
     weight: 0.4,
     caution: None,
-    drawn: None,
+    drawn: Some(Picture::Pose(Pose::ReachUp)),
     source: &sources::COMMON_PRACTICE,
 };
 
@@ -259,7 +260,7 @@ static BUTTON_AND_SIT: Move = Move {
     tries: &["waist"],
     weight: 0.6,
     caution: Some("Feel for pins at collar, cuffs and hem before you put it on."),
-    drawn: None,
+    drawn: Some(Picture::Pose(Pose::Sit)),
     source: &sources::COMMON_PRACTICE,
 };
 
@@ -273,7 +274,7 @@ static CROSS_AT_BUTTON: Sign = Sign {
     needs: Some(&BODY_SEAM),
     mend: "Let the waist out by 1 to 3 cm (⅜ to 1¼ in), if cloth was left in the seams: a usual job.",
     weight: 0.8,
-    drawn: None,
+    drawn: Some(Picture::Drag(Drag::XAtWaist)),
     source: &sources::COMMON_PRACTICE,
 };
 
@@ -286,7 +287,7 @@ static COLLAR_OFF: Sign = Sign {
     needs: None,
     mend: "A tailor takes collar and neck apart and sets them anew: a very large job. Try another cut first.",
     weight: 0.7,
-    drawn: None,
+    drawn: Some(Picture::Drag(Drag::CollarStandsOff)),
     source: &sources::COMMON_PRACTICE,
 };
 
@@ -299,7 +300,7 @@ static DENT_BELOW_SHOULDER: Sign = Sign {
     needs: None,
     mend: "Hardly anybody can mend it: another size or another cut.",
     weight: 0.7,
-    drawn: None,
+    drawn: Some(Picture::Drag(Drag::ShoulderHollow)),
     source: &sources::COMMON_PRACTICE,
 };
 
@@ -312,6 +313,6 @@ static SLEEVE_TURNS: Sign = Sign {
     needs: None,
     mend: "A tailor takes the sleeve out and turns it in its armhole: a large job.",
     weight: 0.6,
-    drawn: None,
+    drawn: Some(Picture::Drag(Drag::SleeveTurns)),
     source: &sources::COMMON_PRACTICE,
 };

@@ -1,0 +1,140 @@
+//! Shirts in the mirror: moves to make, and lines that show where cloth is short or over. A line points to the tight spot; level lines say
+//! too narrow across, upright ones too wide, slanting ones run from tight to loose.
+
+use crate::catalog::{Move, Sign};
+use crate::fit::{Cure, sources};
+use crate::specimen::{Drag, Picture, Pose};
+
+const PINS: &str = "New shirts hold pins at collar, cuffs and card. Take them all out before you put it on.";
+
+/// Moves of a minute, buttoned up. Judgement.
+pub(super) static MOVES: [&Move; 4] = [
+    &Move {
+        key: "turn-head",
+        name: "Turn your head",
+        how: "Close the collar, if you wear it so. Slip two fingers in, then look over each shoulder.",
+        looks: [
+            "Two fingers fit, the collar stays.",
+            "One finger fits, or the collar follows.",
+            "It presses, or will not close.",
+        ],
+        cause: "The collar is short for this neck.",
+        cure: Cure::None,
+        needs: None,
+        tries: &["neck"],
+        weight: 0.8,
+        caution: Some(PINS),
+        drawn: Some(Picture::Pose(Pose::TurnHead)),
+        source: &sources::JUDGEMENT,
+    },
+    &Move {
+        key: "hug",
+        name: "Hug yourself",
+        how: "Cross your arms and lay each hand on the other shoulder. Feel the back and the armholes.",
+        looks: ["The back gives you room.", "It pulls across the shoulder blades.", "It stops you, or a seam cracks."],
+        cause: "Too little cloth across back and chest.",
+        cure: Cure::None,
+        needs: None,
+        tries: &["chest", "shoulders"],
+        weight: 0.8,
+        caution: None,
+        drawn: Some(Picture::Pose(Pose::Hug)),
+        source: &sources::JUDGEMENT,
+    },
+    &Move {
+        key: "reach-up",
+        name: "Reach up",
+        how: "Stretch both arms straight up, then let them hang. See how far hem and cuffs travel.",
+        looks: [
+            "The tail stays tucked, cuffs near the wrist.",
+            "The tail rises to the band.",
+            "It comes out, or cuffs slide far up.",
+        ],
+        cause: "Deep armholes or short sleeves and tail.",
+        cure: Cure::None,
+        needs: None,
+        tries: &["sleeve"],
+        weight: 0.5,
+        caution: None,
+        drawn: Some(Picture::Pose(Pose::ReachUp)),
+        source: &sources::JUDGEMENT,
+    },
+    &Move {
+        key: "sit",
+        name: "Sit down",
+        how: "Sit upright, all buttons closed, and look down the front.",
+        looks: ["The front lies flat.", "It pulls a little between two buttons.", "It gapes, or a button strains."],
+        cause: "Too little cloth round waist or hip.",
+        cure: Cure::None,
+        needs: None,
+        tries: &["chest"],
+        weight: 0.7,
+        caution: None,
+        drawn: Some(Picture::Pose(Pose::Sit)),
+        source: &sources::JUDGEMENT,
+    },
+];
+
+/// Lines and gapes. Causes and cures of the first three as the handbook has them, section 9.5 and its data; the others are judgement.
+pub(super) static SIGNS: [&Sign; 5] = [
+    &Sign {
+        key: "x-at-chest",
+        name: "Lines that cross at a chest button",
+        looks: "They run out from one button like an X.",
+        cause: "Too little cloth round the chest.",
+        cure: Cure::None,
+        needs: None,
+        mend: "A size larger.",
+        weight: 0.9,
+        drawn: Some(Picture::Drag(Drag::XAtChest)),
+        source: &sources::COMMON_PRACTICE,
+    },
+    &Sign {
+        key: "shoulder-to-neck",
+        name: "Lines from the shoulder to the neck",
+        looks: "They run from the end of the shoulder up to the collar.",
+        cause: "The shoulders are narrow for you, or slope another way.",
+        cure: Cure::None,
+        needs: None,
+        mend: "Another size or another cut.",
+        weight: 0.7,
+        drawn: Some(Picture::Drag(Drag::ShoulderToNeck)),
+        source: &sources::COMMON_PRACTICE,
+    },
+    &Sign {
+        key: "back-folds",
+        name: "Upright folds behind the armholes",
+        looks: "Cloth stands in folds beside the shoulder blades while your arms hang.",
+        cause: "More width across the back than is filled.",
+        cure: Cure::Easy,
+        needs: None,
+        mend: "Darts in the back, up to 8 cm (3 in) in all: a small job. Some room there is needed to reach.",
+        weight: 0.5,
+        drawn: Some(Picture::Drag(Drag::BackFolds)),
+        source: &sources::COMMON_PRACTICE,
+    },
+    &Sign {
+        key: "collar-stands-off",
+        name: "The collar stands off at the back",
+        looks: "A finger fits between collar and neck while the front is closed.",
+        cause: "The collar is long for this neck, or the yoke pulls it back.",
+        cure: Cure::None,
+        needs: None,
+        mend: "A smaller collar, or another cut.",
+        weight: 0.5,
+        drawn: None,
+        source: &sources::JUDGEMENT,
+    },
+    &Sign {
+        key: "cuff-over-hand",
+        name: "Cuffs slide over the hand",
+        looks: "A closed cuff passes the root of the thumb while the arm hangs.",
+        cause: "The sleeve is long, or the cuff is wide.",
+        cure: Cure::Some,
+        needs: None,
+        mend: "Move the cuff button first; shortening a sleeve is a large job.",
+        weight: 0.6,
+        drawn: None,
+        source: &sources::JUDGEMENT,
+    },
+];
