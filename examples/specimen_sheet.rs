@@ -63,6 +63,13 @@ fn sets() -> Vec<(String, Vec<Picture>)> {
     }
     sets.push(("families".to_owned(), FAMILIES.iter().map(|family| family.drawn).collect()));
     sets.push(("bench stitches".to_owned(), bench::STITCHES.iter().map(|stitch| stitch.1).collect()));
+    let close = |kind, ends_per_cm| Picture::WeaveFace(WeaveFace { kind, ends_per_cm, picks_per_cm: 13.0 });
+    sets.push(("practice weaves".to_owned(), WeaveKind::ALL.map(|kind| close(kind, 15.0)).to_vec()));
+    sets.push(("practice twills".to_owned(), [13.0, 18.6, 25.5, 35.7].map(|ends| close(WeaveKind::TwillRight, ends)).to_vec()));
+    let coloured =
+        [(ColourWork::WarpFaced, 0.0), (ColourWork::Printed, 0.0), (ColourWork::Printed, 0.5), (ColourWork::Printed, 1.0)];
+    let coloured = coloured.map(|(work, through)| Picture::Colouring(Colouring { work, through }));
+    sets.push(("practice colour".to_owned(), coloured.to_vec()));
     for look in bench::LOOKS {
         sets.push((format!("bench look: {}", look.look.key), look.choices.iter().map(|choice| choice.1).collect()));
     }

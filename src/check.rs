@@ -70,7 +70,7 @@ impl Speaks {
 }
 
 /// One ordered answer.
-#[derive(Debug)]
+#[derive(Debug, PartialEq)]
 pub struct Level {
     /// Name in storage; never renamed once released.
     pub key: &'static str,

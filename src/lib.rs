@@ -11,6 +11,7 @@ pub mod garment;
 pub mod grading;
 pub mod measure;
 pub mod notebook;
+pub mod practice;
 pub mod quantity;
 pub mod rack;
 pub mod source;

@@ -6,8 +6,11 @@ mod read;
 
 use std::collections::HashSet;
 
+use garment_assay::catalog::on_body::BODY_PICTURES;
 use garment_assay::catalog::{FAMILIES, FitTable, SOURCES, jeans::JEANS, tailored_jacket::TAILORED_JACKET};
-use garment_assay::fit::{Alteration, Between, Cost, Cure, Cut, EaseRow, Line, Reach, Room, floor, nominal, sources, wanted};
+use garment_assay::fit::{
+    Alteration, BODY_MEASURES, Between, Cost, Cure, Cut, EaseRow, Line, Reach, Room, floor, nominal, sources, wanted,
+};
 use garment_assay::source::{Kind, Source};
 
 fn jeans() -> &'static FitTable {
@@ -497,4 +500,11 @@ fn moves_fail_where_the_handbook_says() {
     assert!(of(jeans(), "squat").looks[2].contains("more than 3 cm"));
     assert!(of(jeans(), "high-step").how.contains("45 cm"));
     assert!(of(jacket(), "reach-forward").looks[2].contains("more than 4 cm"));
+}
+
+#[test]
+fn every_measure_of_a_body_is_drawn_once() {
+    for measure in BODY_MEASURES {
+        assert_eq!(BODY_PICTURES.iter().filter(|(place, _)| *place == measure.place).count(), 1, "{}", measure.key);
+    }
 }

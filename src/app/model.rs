@@ -8,7 +8,8 @@ use garment_assay::cost::Rates;
 use garment_assay::fit::{Person, PersonId};
 use garment_assay::garment::{Act, FitAct, Garment, Id, Readings};
 use garment_assay::measure::ScreenScale;
-use garment_assay::notebook::{Change, Healed, SetAside, Settings, ShelfFault};
+use garment_assay::notebook::{Change, Healed, MOST_TRIALS, SetAside, Settings, ShelfFault};
+use garment_assay::practice::Trial;
 use garment_assay::trade::{Day, Ticket};
 
 use super::route::Route;
@@ -44,6 +45,8 @@ pub struct Model {
     pub wide: bool,
     /// Today, for new garments.
     pub today: Day,
+    /// What was answered in practice, oldest first.
+    pub trials: Rc<Vec<Trial>>,
     /// The scale of this screen, if it was fitted.
     pub scale: Option<ScreenScale>,
     /// A scale is kept, but for another screen or another zoom.
@@ -65,6 +68,8 @@ pub struct Notice {
     pub people_away: Vec<PersonId>,
     /// Rates that "Undo" puts back.
     pub rates: Option<Rates>,
+    /// Answers of practice that "Undo" puts back.
+    pub trials: Option<Rc<Vec<Trial>>>,
 }
 
 impl Notice {
@@ -77,6 +82,7 @@ impl Notice {
             people_back: Vec::new(),
             people_away: Vec::new(),
             rates: None,
+            trials: None,
         }
     }
 
@@ -93,7 +99,7 @@ impl Notice {
     /// Whether there is a way back.
     pub fn can_undo(&self) -> bool {
         let garments = !self.back.is_empty() || !self.away.is_empty();
-        garments || !self.people_back.is_empty() || !self.people_away.is_empty() || self.rates.is_some()
+        garments || !self.people_back.is_empty() || !self.people_away.is_empty() || self.rates.is_some() || self.trials.is_some()
     }
 }
 
@@ -158,6 +164,10 @@ pub enum Message {
     DropSetAside(String),
     /// An instrument was given these on the bench.
     Tried(Readings),
+    /// A question of practice was answered.
+    Practised(Trial),
+    /// What is known of the learner is to be forgotten.
+    ForgetPractice,
     /// The ruler was fitted to this screen, or is to be fitted again.
     ScaleFitted(Option<ScreenScale>),
     /// The page is on another screen or at another zoom: what is kept for it, and whether something is kept for others.
@@ -181,6 +191,8 @@ pub enum Effect {
     KeepSettings,
     /// Keep what was given to an instrument on the bench.
     KeepOnTheBench(Readings),
+    /// Keep what was answered in practice.
+    KeepTrials,
     /// Keep or forget the scale of this screen.
     KeepScale(Option<ScreenScale>),
     /// Erase shelf and mirror.
@@ -344,6 +356,10 @@ impl Model {
                     self.put(garment.clone());
                     effects.push(Effect::Keep(garment.clone()));
                 }
+                if let Some(trials) = &notice.trials {
+                    self.trials = trials.clone();
+                    effects.push(Effect::KeepTrials);
+                }
                 if let Some(rates) = &notice.rates {
                     self.settings = self.settings.with_rates(rates.in_market(self.settings.rates.market()));
                     effects.push(Effect::KeepSettings);
@@ -388,6 +404,7 @@ impl Model {
                 self.set_aside = Rc::default();
                 self.undo = Rc::default();
                 self.settings = Settings::default();
+                self.trials = Rc::default();
                 (self.scale, self.scale_void) = (None, false);
                 // Whether all is gone is said by whoever erased it.
                 self.notice = None;
@@ -449,6 +466,20 @@ impl Model {
                 vec![Effect::DropSetAside(key)]
             }
             Message::Tried(readings) => vec![Effect::KeepOnTheBench(readings)],
+            Message::Practised(trial) => {
+                let trials = Rc::make_mut(&mut self.trials);
+                trials.push(trial);
+                if trials.len() > MOST_TRIALS {
+                    trials.remove(0);
+                }
+                vec![Effect::KeepTrials]
+            }
+            Message::ForgetPractice => {
+                let before = std::mem::take(&mut self.trials);
+                let text = "Forgotten: what was answered in practice.";
+                self.notice = Some(Rc::new(Notice { trials: Some(before), ..Notice::plain(text) }));
+                vec![Effect::KeepTrials]
+            }
             Message::ScaleFitted(scale) => {
                 self.scale = scale;
                 self.scale_void = false;
@@ -605,6 +636,7 @@ mod tests {
             on_the_way: 0,
             wide: false,
             today: day(),
+            trials: Rc::default(),
             scale: None,
             scale_void: false,
         }

@@ -32,6 +32,7 @@ use super::pages::marks::Marks;
 use super::pages::numbers::Numbers;
 use super::pages::people::PeoplePage;
 use super::pages::person::PersonPage;
+use super::pages::practice::PracticePage;
 use super::pages::rack::Rack;
 use super::pages::rates::RatesPage;
 use super::pages::result::ResultPage;
@@ -111,6 +112,7 @@ impl Component for App {
             on_the_way: 0,
             wide: document::is_wide(),
             today: clock::today(),
+            trials: Rc::new(notebook.trials()),
             scale: None,
             scale_void: false,
         };
@@ -320,6 +322,9 @@ impl Component for App {
                     people={model.people.clone()} {system} />
             },
             (Route::Guesses, _) => html! { <Guesses garments={model.garments.clone()} /> },
+            (Route::Practice, _) => html! {
+                <PracticePage trials={model.trials.clone()} rates={model.settings.rates.clone()} appraisals={self.appraisals.clone()} send={send.clone()} />
+            },
             (Route::Numbers, _) => html! { <Numbers /> },
             (Route::Bench, _) => html! { <Bench scale={model.scale} void={model.scale_void} /> },
             (Route::SeamKind, _) => html! { <SeamKind backs={looks(&BACK)} rows={looks(&ROWS)} edges={looks(&EDGE)} /> },
@@ -495,6 +500,11 @@ impl App {
                     self.model.fault = Some(fault);
                 }
             }
+            Effect::KeepTrials => {
+                if let Err(KeepFault(fault)) = self.notebook.keep_trials(&self.model.trials) {
+                    self.model.fault = Some(fault);
+                }
+            }
             Effect::KeepScale(scale) => {
                 let kept = screen::name().map_or(Ok(()), |name| self.notebook.keep_scale(&name, scale.as_ref()));
                 if let Err(KeepFault(fault)) = kept {
@@ -658,6 +668,7 @@ impl App {
             (Route::Rates, _) => "Rates".to_owned(),
             (Route::Beside(_), _) => "Side by side".to_owned(),
             (Route::Guesses, _) => "Your guesses".to_owned(),
+            (Route::Practice, _) => "Practise".to_owned(),
             (Route::Bench, _) => "Bench".to_owned(),
             (Route::SeamKind, _) => "Which stitch, which seam".to_owned(),
             (Route::Ruler, _) => "Ruler on the screen".to_owned(),

@@ -52,6 +52,8 @@ pub enum Route {
     Beside(Vec<Id>),
     /// Guesses at tickets, and the habit in them.
     Guesses,
+    /// Training the eye on drawn specimens.
+    Practice,
     /// The market, and the prices, wages and shares behind a build-up.
     Rates,
 }
@@ -72,6 +74,7 @@ impl Route {
             }
             ["rates"] => Route::Rates,
             ["guesses"] => Route::Guesses,
+            ["practice"] => Route::Practice,
             ["beside", ids @ ..] => Route::Beside(ids.iter().filter_map(|id| Id::new(id)).collect()),
             ["bench"] => Route::Bench,
             ["bench", "ruler"] => Route::Ruler,
@@ -113,6 +116,7 @@ impl Route {
             Route::Person(person, Some(id)) => format!("#/people/{}/for/{}", person.as_str(), id.as_str()),
             Route::Rates => "#/rates".to_owned(),
             Route::Guesses => "#/guesses".to_owned(),
+            Route::Practice => "#/practice".to_owned(),
             Route::Beside(ids) => ids.iter().fold("#/beside".to_owned(), |href, id| format!("{href}/{}", id.as_str())),
             Route::Bench => "#/bench".to_owned(),
             Route::Ruler => "#/bench/ruler".to_owned(),
@@ -172,6 +176,7 @@ impl Route {
             | Route::Settings
             | Route::Numbers
             | Route::People
+            | Route::Practice
             | Route::Rates
             | Route::Guesses
             | Route::Beside(_)
@@ -198,6 +203,7 @@ mod tests {
             Route::Numbers,
             Route::Rates,
             Route::Guesses,
+            Route::Practice,
             Route::Beside(Vec::new()),
             Route::Beside(vec![id(), id()]),
             Route::Resume(id()),

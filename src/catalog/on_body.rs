@@ -19,16 +19,3 @@ pub static BODY_PICTURES: [(BodyPlace, Picture); 13] = [
     (BodyPlace::Back, Picture::OnBody(OnBody::BackLength)),
     (BodyPlace::UpperArm, Picture::OnBody(OnBody::UpperArm)),
 ];
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::fit::BODY_MEASURES;
-
-    #[test]
-    fn every_measure_of_a_body_is_drawn_once() {
-        for measure in BODY_MEASURES {
-            assert_eq!(BODY_PICTURES.iter().filter(|(place, _)| *place == measure.place).count(), 1, "{}", measure.key);
-        }
-    }
-}

@@ -7,12 +7,15 @@ use super::page::{self, Page, Unreadable, read, read_as, write, write_gone};
 use super::record::{LONGEST, PageName, Record};
 use super::scale;
 use super::shelf::{Shelf, ShelfFault};
+use super::trials;
 use crate::fit::{Person, PersonId};
 use crate::garment::{Garment, Given, Id, Readings};
 use crate::measure::{Instrument, ScreenScale};
+use crate::practice::Trial;
 
 const BENCH: &str = "garment-assay/bench/";
 const SCALE: &str = "garment-assay/scale/";
+const PRACTICE: &str = "garment-assay/practice";
 pub(super) const SETTINGS: &str = "garment-assay/settings";
 const BALLAST: &str = "garment-assay/ballast";
 /// Room set free when the shelf is full, so that the last edit still fits: 32,768 characters. Judgement; a page has 2 to 6 thousand.
@@ -300,6 +303,19 @@ impl<S: Shelf> Notebook<S> {
     pub fn keep_on_the_bench(&mut self, readings: &Readings) -> Result<(), KeepFault> {
         let text = page::given_written(&readings.given).to_string();
         self.put(&format!("{BENCH}{}", readings.instrument.key), &text).map(|_| ()).map_err(KeepFault)
+    }
+
+    /// What was answered in practice, oldest first.
+    pub fn trials(&self) -> Vec<Trial> {
+        self.shelf.get(PRACTICE).ok().flatten().map(|text| trials::read(&text)).unwrap_or_default()
+    }
+
+    /// Keeps what was answered in practice, the latest of it.
+    ///
+    /// # Errors
+    /// The shelf refused; what was kept before still is.
+    pub fn keep_trials(&mut self, trials: &[Trial]) -> Result<(), KeepFault> {
+        self.put(PRACTICE, &trials::write(trials)).map(|_| ()).map_err(KeepFault)
     }
 
     /// The scale kept for a screen of that name; none when there is none or it cannot be read.

@@ -11,6 +11,7 @@ mod record;
 mod scale;
 mod settings;
 mod shelf;
+mod trials;
 
 pub use export::{Change, Import, ImportFault, Mode, export, export_all, import, import_all};
 pub use healing::{Elsewhere, Healed};
@@ -19,3 +20,4 @@ pub use page::{FORM, Page, Unreadable, read, write};
 pub use record::{PageName, Record};
 pub use settings::{Settings, TextSize, Theme};
 pub use shelf::{FaultyShelf, MemoryShelf, Shelf, ShelfFault};
+pub use trials::MOST_TRIALS;

@@ -1,11 +1,11 @@
 //! A small deterministic generator: the same seed gives the same drawing on every machine. Not for secrets.
 
 /// A permuted congruential generator of 64 bits of state (the XSH-RR 64/32 member of that family).
-pub(super) struct Chance(u64);
+pub struct Chance(u64);
 
 impl Chance {
     /// A generator from a seed handed in.
-    pub(super) fn new(seed: u64) -> Chance {
+    pub fn new(seed: u64) -> Chance {
         let mut chance = Chance(seed.wrapping_add(0x9e37_79b9_7f4a_7c15));
         chance.draw();
         chance
@@ -18,17 +18,22 @@ impl Chance {
     }
 
     /// A number from 0 up to 1.
-    pub(super) fn share(&mut self) -> f64 {
+    pub fn share(&mut self) -> f64 {
         f64::from(self.draw()) / 4_294_967_296.0
     }
 
     /// A number from `-half` to `half`.
-    pub(super) fn about(&mut self, half: f64) -> f64 {
+    pub fn about(&mut self, half: f64) -> f64 {
         (2.0 * self.share() - 1.0) * half
     }
 
+    /// A whole number from 0 up to, and without, `many`; 0 where that is 0.
+    pub fn below(&mut self, many: usize) -> usize {
+        ((self.share() * many as f64) as usize).min(many.saturating_sub(1))
+    }
+
     /// A number from `low` to `high`.
-    pub(super) fn between(&mut self, low: f64, high: f64) -> f64 {
+    pub fn between(&mut self, low: f64, high: f64) -> f64 {
         low + (high - low) * self.share()
     }
 }

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::closing::{Buttonhole, Fly, Label};
 use super::cloth::{ClothFace, Fold, PocketCloth, Weave};
 use super::cloth_trial::{Give, Growth, LightThrough, RubOff};
+use super::colouring::Colouring;
 use super::drag::Drag;
 use super::drawing::Sheet;
 use super::edges::{BagSeam, Edge, Hem, OutseamEdge};
@@ -41,6 +42,7 @@ use super::top_flat::{ShirtDetails, TopFlat};
 use super::trims::{BarTack, Button, Rivet, StressPoints};
 use super::waves::SeamWaves;
 use super::wear::{Tear, Wear};
+use super::weave_kind::WeaveFace;
 use super::whiskers::Whiskers;
 use super::whole::{Details, Waistband};
 
@@ -187,6 +189,10 @@ pub enum Picture {
     NeedleLines(NeedleLines),
     /// What became of the raw edges of a seam or hem: in section, and from inside.
     RawEdge(RawEdge),
+    /// Cloth so close that one sees how its yarns cross.
+    WeaveFace(WeaveFace),
+    /// Cloth with a corner turned over: where its colour is.
+    Colouring(Colouring),
     /// A shirt collar from the front.
     Collar(Collar),
     /// Both cuffs of a shirt.
@@ -270,6 +276,12 @@ pub enum Known {
     ColourGrade(u8),
     /// Lines of needle thread on the face.
     NeedleLines(u8),
+    /// How yarns cross.
+    Weave(super::weave_kind::WeaveKind),
+    /// Angle of a twill line from the weft, in degrees.
+    TwillDegrees(f64),
+    /// Where colour is.
+    Colour(super::colouring::ColourWork),
     /// Cloth beside a seam, in mm.
     SpareMm(f64),
 }
@@ -300,6 +312,8 @@ pub fn truth(picture: &Picture) -> Vec<Known> {
         Picture::Pilling(it) => vec![Known::Balls(it.balls())],
         Picture::ColourPair(it) => vec![Known::ColourGrade(it.held())],
         Picture::NeedleLines(it) => vec![Known::NeedleLines(it.lines.min(4))],
+        Picture::WeaveFace(it) => std::iter::once(Known::Weave(it.kind)).chain(it.angle().map(Known::TwillDegrees)).collect(),
+        Picture::Colouring(it) => vec![Known::Colour(it.work)],
         Picture::SpareCloth(it) => vec![Known::SpareMm(it.width())],
         Picture::FineStitches(it) => vec![Known::StitchesPerInch(FineStitches::told(it.per_inch))],
         Picture::Collar(it) => vec![Known::OffMm(clamp(it.off_mm, 0.0, 12.0))],
@@ -385,6 +399,8 @@ impl Picture {
             Picture::SeamBack(it) => it.words(),
             Picture::NeedleLines(it) => it.words(),
             Picture::RawEdge(it) => it.words(),
+            Picture::WeaveFace(it) => it.words(),
+            Picture::Colouring(it) => it.words(),
             Picture::Collar(it) => it.words(),
             Picture::Cuffs(it) => it.words(),
             Picture::FineStitches(it) => it.words(),
@@ -483,6 +499,8 @@ impl Picture {
             Picture::SeamBack(it) => it.draw(sheet, chance),
             Picture::NeedleLines(it) => it.draw(sheet, chance),
             Picture::RawEdge(it) => it.draw(sheet, chance),
+            Picture::WeaveFace(it) => it.draw(sheet, chance),
+            Picture::Colouring(it) => it.draw(sheet, chance),
             Picture::Collar(it) => it.draw(sheet, chance),
             Picture::Cuffs(it) => it.draw(sheet, chance),
             Picture::FineStitches(it) => it.draw(sheet, chance),

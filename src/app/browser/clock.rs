@@ -30,6 +30,16 @@ pub fn new_person_id() -> PersonId {
     PersonId::new(&new_name()).or(PersonId::new("p")).expect("a plain letter is a name")
 }
 
+/// A seed for specimens that nobody has seen before.
+pub fn seed() -> u32 {
+    (Math::random() * f64::from(u32::MAX)) as u32
+}
+
+/// Seconds since some moment in the past; only differences mean something.
+pub fn seconds() -> f64 {
+    Date::now() / 1000.0
+}
+
 /// A day as people here write it: "25 Nov 2026".
 pub fn written_day(day: Day) -> String {
     let (year, month, date) = day.parts();

@@ -11,6 +11,7 @@ pub mod marks;
 pub mod numbers;
 pub mod people;
 pub mod person;
+pub mod practice;
 pub mod rack;
 pub mod rates;
 pub mod result;

@@ -22,6 +22,7 @@ pub mod means;
 pub mod money_scale;
 pub mod note;
 pub mod offer;
+pub mod practice_question;
 pub mod reading;
 pub mod ruler;
 pub mod side_room;

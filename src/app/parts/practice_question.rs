@@ -1,0 +1,208 @@
+//! One question of practice: specimens, the answers, and afterwards what was true.
+
+use garment_assay::practice::{Described, Given, Judged, Next, PriceGuess, Takes};
+use garment_assay::trade::Band;
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+use super::drawn::Drawn;
+use crate::app::money::sum;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The question.
+    pub next: Next,
+    /// How it was answered, once it is.
+    pub judged: Option<Judged>,
+    /// Called with an answer.
+    pub answer: Callback<Given>,
+    /// Called to go on.
+    pub on: Callback<()>,
+}
+
+/// What was found on a garment, as lines.
+fn evidence(described: &Described) -> Html {
+    html! {
+        <>
+            <p>{ format!("{}, in {}.", described.family().name, described.channel().name()) }</p>
+            <ul class="practice-evidence">
+                { for described.answers().iter().map(|(check, level)| html! {
+                    <li key={check.key}><small>{ check.name }</small>{ " " }<b>{ level.name }</b></li>
+                }) }
+            </ul>
+        </>
+    }
+}
+
+/// A guess at band and ticket.
+#[component]
+fn WholeAnswer(props: &WholeProps) -> Html {
+    let WholeProps { described, answer } = props;
+    let band = use_state_eq(|| None::<usize>);
+    let (low, high) = (use_node_ref(), use_node_ref());
+    let fault = use_state_eq(|| None::<&'static str>);
+    let amount = |field: &NodeRef| field.cast::<HtmlInputElement>().map(|field| field.value()).unwrap_or_default();
+    let onsubmit = {
+        let (band, low, high, fault, answer) = (band.clone(), low.clone(), high.clone(), fault.clone(), answer.clone());
+        Callback::from(move |event: SubmitEvent| {
+            event.prevent_default();
+            let Some(band) = *band else {
+                fault.set(Some("Choose a band."));
+                return;
+            };
+            let (low, high) = (amount(&low), amount(&high));
+            let number = |text: &str| {
+                text.trim().replace(',', ".").parse::<f64>().ok().filter(|number| number.is_finite() && *number > 0.0)
+            };
+            let guess = match (low.trim().is_empty() && high.trim().is_empty(), number(&low), number(&high)) {
+                (true, ..) => None,
+                (false, Some(low), Some(high)) if low <= high => Some(PriceGuess { low, high }),
+                _ => {
+                    fault.set(Some("Type two prices, the smaller first, or none."));
+                    return;
+                }
+            };
+            answer.emit(Given::BandAndTicket(band, guess));
+        })
+    };
+    let currency = described.ticket().map(|(_, currency)| currency.code());
+    html! {
+        <form {onsubmit} novalidate=true>
+            <fieldset class="chips">
+                <legend>{ "How well made" }</legend>
+                { for Band::ALL.into_iter().map(|one| {
+                    let onchange = { let band = band.clone(); Callback::from(move |_: Event| band.set(Some(one.index()))) };
+                    html! {
+                        <label key={one.name()} class="chip" data-chosen={(*band == Some(one.index())).to_string()}>
+                            <input type="radio" name="practice-band" checked={*band == Some(one.index())} {onchange} /><span>{ one.name() }</span>
+                        </label>
+                    }
+                }) }
+            </fieldset>
+            if let Some(currency) = currency {
+                <div class="practice-prices">
+                    <div class="field"><label for="practice-low">{ format!("Ticket at least, {currency}") }</label><input id="practice-low" ref={low} inputmode="decimal" autocomplete="off" /></div>
+                    <div class="field"><label for="practice-high">{ format!("At most, {currency}") }</label><input id="practice-high" ref={high} inputmode="decimal" autocomplete="off" /></div>
+                </div>
+                <p class="hint">{ "So wide that four tickets of five would lie inside. Leave both empty to guess the band alone." }</p>
+            }
+            if let Some(fault) = *fault {
+                <p class="fault" role="alert">{ fault }</p>
+            }
+            <p><button type="submit" class="prime">{ "Answer" }</button></p>
+        </form>
+    }
+}
+
+#[derive(Properties, PartialEq)]
+struct WholeProps {
+    described: Described,
+    answer: Callback<Given>,
+}
+
+/// The answers of a question about specimens, as buttons: one tap answers.
+fn buttons(takes: &Takes, answer: &Callback<Given>) -> Html {
+    match takes {
+        Takes::OneOf(choices) => html! {
+            <div class="practice-choices">
+                { for choices.iter().enumerate().map(|(place, word)| {
+                    let onclick = answer.reform(move |_: MouseEvent| Given::OneOf(place));
+                    html! { <button key={place} type="button" class="second" {onclick}>{ *word }</button> }
+                }) }
+            </div>
+        },
+        Takes::Count(least, most) => html! {
+            <div class="practice-choices practice-numbers">
+                { for (*least..=*most).map(|number| {
+                    let onclick = answer.reform(move |_: MouseEvent| Given::Count(number));
+                    html! { <button key={number} type="button" class="second" {onclick}>{ number }</button> }
+                }) }
+            </div>
+        },
+        Takes::BandAndTicket => Html::default(),
+    }
+}
+
+/// What is true, and how the guess at the ticket was.
+fn told(next: &Next, judged: &Judged) -> Html {
+    let ticket = next.question.described().and_then(|described| {
+        let (ticket, currency) = described.ticket()?;
+        let (low, high) = described.likely()?;
+        Some(format!(
+            "Its ticket: {}. The app would have said {} to {}.",
+            sum(currency, ticket),
+            sum(currency, low),
+            sum(currency, high)
+        ))
+    });
+    html! {
+        <>
+            <p class="practice-told" data-right={judged.right.to_string()}><b>{ if judged.right { "Right" } else { "Not so" } }</b>{ format!(": {}. ", judged.truth) }{ judged.because.clone() }</p>
+            if let Some(ticket) = ticket {
+                <p>{ ticket }
+                    if let Some(score) = judged.ticket {
+                        { format!(" Your range {}: {:.0} points of 100.", if score.held { "held it" } else { "did not hold it" }, score.points.clamp(0.0, 100.0)) }
+                    }
+                </p>
+            }
+            if !judged.right {
+                <p class="hint">{ next.question.topic.look_at() }</p>
+            }
+        </>
+    }
+}
+
+/// The card.
+#[component]
+pub fn QuestionCard(props: &Props) -> Html {
+    let Props { next, judged, answer, on } = props;
+    let heading = use_node_ref();
+    let onward = use_node_ref();
+    {
+        // Read aloud as it comes, and the next one a key away.
+        let (heading, onward) = (heading.clone(), onward.clone());
+        use_effect_with(judged.is_some(), move |answered| {
+            let field = if *answered { onward.cast::<web_sys::HtmlElement>() } else { heading.cast::<web_sys::HtmlElement>() };
+            if let Some(field) = field {
+                // What cannot be sought out can still be tapped.
+                let _ = field.focus();
+            }
+        });
+    }
+    let question = &next.question;
+    let onclick = on.reform(|_: MouseEvent| ());
+    html! {
+        <section class="card practice-question">
+            <h2 ref={heading} tabindex="-1">{ question.asks }</h2>
+            if next.again {
+                <p class="hint">{ "A like one that you missed before." }</p>
+            }
+            if !question.shown.is_empty() {
+                <div class="practice-shown" data-count={question.shown.len().to_string()}>
+                    { for question.shown.iter().enumerate().map(|(place, shown)| html! {
+                        <figure key={place}>
+                            <Drawn picture={shown.picture} seed={shown.seed} aloud={judged.is_some()} />
+                            if question.shown.len() > 1 {
+                                <figcaption>{ if place == 0 { "The first" } else { "The second" } }</figcaption>
+                            }
+                        </figure>
+                    }) }
+                </div>
+                if judged.is_none() {
+                    <p class="unseen">{ "A drawn specimen. What it shows is the question; it is told in words after the answer." }</p>
+                }
+            }
+            if let Some(described) = question.described() {
+                { evidence(described) }
+            }
+            if let Some(judged) = judged {
+                <div role="status">{ told(next, judged) }</div>
+                <p><button ref={onward} type="button" class="prime" {onclick}>{ "Next" }</button></p>
+            } else if let Some(described) = question.described() {
+                <WholeAnswer described={described.clone()} answer={answer.clone()} />
+            } else {
+                { buttons(&question.takes, answer) }
+            }
+        </section>
+    }
+}
