@@ -429,7 +429,7 @@ fn of_shelf_and_mirror_the_page_written_more_often_wins_on_both_sides() {
     notebook.keep(&edited).expect("room");
     let healed = notebook.heal(&[(key("p"), write(&new, 7))]).expect("no fault");
     let beside = new.with_id(pid("p~2"));
-    assert_eq!(healed.people, [beside.clone()]);
+    assert_eq!(healed.people, std::slice::from_ref(&beside));
     assert_eq!(healed.to_mirror, [(key("p"), write(&edited, 8)), (key("p~2"), write(&beside, 1))]);
 }
 
