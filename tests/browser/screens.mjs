@@ -262,7 +262,7 @@ export const SCREENS = [
       await page.getByRole("dialog").waitFor();
     },
   },
-  { name: "people-empty", path: "#/people", whole: true },
+  { name: "people-empty", path: "#/people", whole: true, filled: false },
   {
     name: "people",
     path: "#/people",

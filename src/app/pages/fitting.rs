@@ -19,7 +19,7 @@ use crate::app::parts::fit_later::{self, Later};
 use crate::app::parts::fit_mirror::Mirror;
 use crate::app::parts::fit_part::FitPart;
 use crate::app::parts::fit_scale::FitScale;
-use crate::app::parts::fit_tape::TapeRows;
+use crate::app::parts::fit_tape::{Drafts, TapeRows, with_drafts};
 use crate::app::parts::fit_who::Who;
 use crate::app::parts::icon::{Icon, Shape};
 use crate::app::parts::verdict::VerdictLines;
@@ -196,6 +196,18 @@ pub fn FittingPage(props: &Props) -> Html {
     };
     let chosen = wearer(garment, people);
     let open = use_state_eq(|| garment.family().fit.map_or_else(Vec::new, |table| vec![Part::waiting(garment, table, chosen)]));
+    let drafts = use_state_eq(|| Rc::new(Drafts::new()));
+    let typed = {
+        let drafts = drafts.clone();
+        Callback::from(move |(key, text): (&'static str, Option<String>)| {
+            let mut next = drafts.as_ref().clone();
+            match text {
+                Some(text) => drop(next.insert(key, text)),
+                None => drop(next.remove(key)),
+            }
+            drafts.set(Rc::new(next));
+        })
+    };
     // Which part is to be brought to the top, and how often that was asked.
     let sought = use_state_eq(|| (Part::Who, 0_u32));
     let label = if garment.label().is_empty() { garment.family().name } else { garment.label() };
@@ -204,7 +216,9 @@ pub fn FittingPage(props: &Props) -> Html {
             <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label="Undo"><Icon shape={Shape::Undo} /></button>
         </Bar>
     };
-    let (Some(table), Some(report)) = (garment.family().fit, report(garment, people)) else {
+    let (Some(table), Some(kept), Some(report)) =
+        (garment.family().fit, report(garment, people), report(&with_drafts(garment, &drafts, *system), people))
+    else {
         return html! {
             <>
                 { bar }
@@ -216,7 +230,8 @@ pub fn FittingPage(props: &Props) -> Html {
         Some(Spoken::Row(place)) => report.rows.get(place).and_then(|row| row.fit.clone().ok()),
         _ => None,
     };
-    let (lead, rest) = fit_words::verdict(&report);
+    // Read aloud only once it is kept.
+    let (lead, rest) = fit_words::verdict(&kept);
     // Opens a part and brings it up, in place of another where there is one.
     let go_to = |part: Part, from: Option<Part>| {
         let (open, sought) = (open.clone(), sought.clone());
@@ -246,7 +261,7 @@ pub fn FittingPage(props: &Props) -> Html {
         Part::Cut => cut(garment, table, &report, &note),
         Part::Tape => {
             let measures = chosen.map(|person| AttrValue::from(Route::Person(person.id().clone(), Some(id.clone())).href()));
-            html! { <TapeRows garment={garment.clone()} report={report.clone()} {measures} system={*system} act={act.clone()} choose={go_to(Part::Who, None)} /> }
+            html! { <TapeRows garment={garment.clone()} report={report.clone()} drafts={(*drafts).clone()} {measures} system={*system} act={act.clone()} typed={typed.clone()} choose={go_to(Part::Who, None)} /> }
         }
         Part::Later => {
             html! { <Later garment={garment.clone()} {table} report={report.clone()} system={*system} act={note.clone()} /> }

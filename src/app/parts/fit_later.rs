@@ -1,18 +1,18 @@
-//! What washing and wearing will change: the same places after the first washes and after a day's wear, as ranges; the size, and its label.
+//! What washing and wearing will change: the same places after the first washes and after a day's wear, as ranges; and the size.
 
 use std::rc::Rc;
 
 use garment_assay::catalog::FitTable;
 use garment_assay::check::Check;
-use garment_assay::fit::{BodyMeasure, LabelSystem, Span, Time, nominal};
-use garment_assay::garment::{Answer, FitAct, FitReport, Garment, LabelSize, Standing, USUAL_WASH, WashKnown};
+use garment_assay::fit::Time;
+use garment_assay::garment::{Answer, FitAct, FitReport, Garment, Standing, USUAL_WASH, WashKnown};
 use garment_assay::measure::{Drying, Warmth};
 use garment_assay::quantity::System;
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
+use super::fit_label::SizeLabel;
 use super::fit_scale::FitScale;
-use super::typed::Typed;
 use crate::app::fit_words;
 use crate::app::route::Route;
 
@@ -116,71 +116,6 @@ fn growth(props: &Props) -> Html {
     }
 }
 
-/// The measure of this piece where the label speaks of the body.
-fn this_one(report: &FitReport, body: &BodyMeasure, system: System) -> String {
-    let row = report
-        .rows
-        .iter()
-        .filter_map(|row| row.fit.as_ref().ok())
-        .find(|fit| fit.line.against.iter().any(|against| against.measure == body));
-    row.map_or_else(String::new, |fit| {
-        format!(" This one: {}.", fit_words::length(fit.tape.garment.value, fit.tape.garment.spread, system))
-    })
-}
-
-/// The size on the label, and how far it can be trusted.
-fn label(props: &Props) -> Html {
-    let Props { garment, table, report, system, act } = props;
-    let size = garment.fitting().label();
-    let counted = size.map_or(table.labels.first().copied(), |size| Some(size.system()));
-    let Some(counted) = counted else { return Html::default() };
-    let text = size.map_or("", LabelSize::text).to_owned();
-    let system_chosen = {
-        let text = text.clone();
-        act.reform(move |event: Event| {
-            let system = LabelSystem::from_key(&chosen(&event)).unwrap_or(counted);
-            FitAct::Label(LabelSize::new(system, &text))
-        })
-    };
-    let write = {
-        let act = act.clone();
-        Callback::from(move |text: String| {
-            if !text.trim().is_empty() {
-                nominal(counted, &text).map_err(|fault| fault.to_string())?;
-            }
-            act.emit(FitAct::Label(LabelSize::new(counted, &text)));
-            Ok(())
-        })
-    };
-    let means = size.and_then(|size| nominal(size.system(), size.text()).ok()).map(|means| {
-        let body = Span { low: means.body_cm.low, middle: means.body_cm.low, high: means.body_cm.high };
-        let found = means.found_cm.map_or_else(String::new, |found| {
-            let found = Span { low: found.low, middle: found.low, high: found.high };
-            format!(" Pieces so marked were found to measure {}.", fit_words::range(&found, *system))
-        });
-        format!(
-            "It names a {} of {}.{found}{}",
-            means.body.name.to_lowercase(),
-            fit_words::range(&body, *system),
-            this_one(report, means.body, *system)
-        )
-    });
-    html! {
-        <details class="fit-label" open={size.is_some()}>
-            <summary>{ "The size on the label" }</summary>
-            <div class="field">
-                <label for="fit-counted">{ "How it counts" }</label>
-                <select id="fit-counted" onchange={system_chosen} disabled={table.labels.len() < 2}>
-                    { for table.labels.iter().map(|other| html! { <option key={other.key()} value={other.key()} selected={*other == counted}>{ other.words() }</option> }) }
-                </select>
-            </div>
-            <Typed id="fit-size" label="What it says" kept={text} {write} />
-            if let Some(means) = means { <p>{ means }</p> }
-            <p class="hint">{ counted.trust() }{ " Measure; a label is a hint." }</p>
-        </details>
-    }
-}
-
 /// The part.
 #[component]
 pub fn Later(props: &Props) -> Html {
@@ -222,7 +157,7 @@ pub fn Later(props: &Props) -> Html {
                 <h3>{ "Another size" }</h3>
                 <p class="fit-size">{ fit_words::size(report.size) }</p>
             }
-            { label(props) }
+            <SizeLabel garment={props.garment.clone()} table={props.table} report={report.clone()} {system} act={props.act.clone()} />
         </>
     }
 }

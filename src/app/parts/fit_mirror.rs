@@ -21,10 +21,8 @@ pub struct Props {
 }
 
 /// What must be said before anything is put on.
-const CAUTIONS: [&str; 2] = [
-    "Ask before you try on goods that are not yours, and do not strain seams or fastenings.",
-    "New goods can hold pins or bits of needle: feel bands and hems from outside before you put it on.",
-];
+const CAUTION: &str = "Ask before you try on goods that are not yours, and do not strain seams or fastenings. New goods can hold pins or bits of \
+    needle: feel bands and hems from outside first.";
 /// What must be said of raw cloth.
 const RAW: &str = "Raw indigo rubs off on skin, pale seats and bags until it has been washed a few times.";
 
@@ -99,7 +97,7 @@ pub fn Mirror(props: &Props) -> Html {
     let raw = fitting.cloth().is_some_and(|cloth| cloth.raw);
     html! {
         <>
-            { for CAUTIONS.iter().chain(raw.then_some(&RAW)).map(|caution| html! {
+            { for [CAUTION].iter().chain(raw.then_some(&RAW)).map(|caution| html! {
                 <p key={*caution} class="caution"><Icon shape={Shape::Care} /><span>{ *caution }</span></p>
             }) }
             <h3>{ "Move" }<small>{ format!("{moves} of {} made", table.moves.len()) }</small></h3>

@@ -1,10 +1,11 @@
 //! What the tape says, place by place: the garment's measure typed right here, the body's beside it, and how the two sit.
 
+use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use garment_assay::fit::LineFit;
 use garment_assay::garment::{Act, FitReport, Garment, Missing, Row, Taped};
-use garment_assay::measure::GIRTH;
+use garment_assay::measure::{GIRTH, PointOfMeasure};
 use garment_assay::quantity::{Amount, Decimal, System, Unit, read, written_exactly};
 use yew::prelude::*;
 
@@ -15,18 +16,26 @@ use crate::app::fit_words;
 use crate::app::route::Route;
 use crate::app::words::percent;
 
+/// What is being typed, by the keys of points of measure. It is reckoned with at once, so that nothing moves when the field is left: a
+/// button that a thumb is already on its way to must not slip away.
+pub type Drafts = BTreeMap<&'static str, String>;
+
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The garment.
     pub garment: Rc<Garment>,
-    /// What everything comes to.
+    /// What everything comes to, with what is being typed.
     pub report: FitReport,
+    /// What is being typed.
+    pub drafts: Rc<Drafts>,
     /// Where the measures of the person are typed; none while nobody is chosen.
     pub measures: Option<AttrValue>,
     /// Metric or imperial.
     pub system: System,
     /// Called when readings are to be kept.
     pub act: Callback<Act>,
+    /// Called with what is being typed at a point, and with none once it is kept.
+    pub typed: Callback<(&'static str, Option<String>)>,
     /// Called to choose the person.
     pub choose: Callback<()>,
 }
@@ -38,9 +47,34 @@ fn kept(taped: Option<&Taped>, unit: Unit) -> String {
     if reading.unit == unit { number } else { format!("{number} {}", reading.unit.symbol()) }
 }
 
+/// What was typed as a reading, none where nothing was, or why it cannot be taken.
+fn taken(text: &str, point: &'static PointOfMeasure, round: bool, system: System) -> Result<Option<Taped>, String> {
+    if text.trim().is_empty() {
+        return Ok(None);
+    }
+    let amount: Amount = read(text, GIRTH.inputs[1].unit_in(system), Decimal::Point).map_err(|fault| fault.sentence())?;
+    let taped = Taped::new(vec![amount], round).ok_or_else(|| "Type a length.".to_owned())?;
+    taped.outcome(point).map_err(|fault| fault.sentence(system, Decimal::Point))?;
+    Ok(Some(taped))
+}
+
+/// The garment as it would be with what is being typed.
+pub fn with_drafts(garment: &Rc<Garment>, drafts: &Drafts, system: System) -> Rc<Garment> {
+    let typed = |garment: Rc<Garment>, (key, text): (&&str, &String)| {
+        let point = garment.family().points.iter().find(|point| point.key == *key);
+        let round = point.and_then(|point| garment.taped(point)).is_some_and(Taped::round);
+        match point.map(|point| (point, taken(text, point, round, system))) {
+            Some((point, Ok(taped))) => Rc::new(garment.after(Act::Measure(point, taped))),
+            _ => garment,
+        }
+    };
+    drafts.iter().fold(garment.clone(), typed)
+}
+
 /// The field for the garment's width or length at a place.
-fn field(garment: &Garment, row: &Row, system: System, act: &Callback<Act>) -> Html {
-    let (point, taped) = (row.point, garment.taped(row.point));
+fn field(props: &Props, row: &Row) -> Html {
+    let Props { garment, drafts, system, act, typed, .. } = props;
+    let (point, taped, system) = (row.point, garment.taped(row.point), *system);
     let unit = GIRTH.inputs[1].unit_in(system);
     if taped.is_some_and(|taped| taped.readings().len() > 1) {
         let sheet = Route::TapeSheet(garment.id().clone()).href();
@@ -48,26 +82,23 @@ fn field(garment: &Garment, row: &Row, system: System, act: &Callback<Act>) -> H
     }
     let round = taped.is_some_and(Taped::round);
     let write = {
-        let act = act.clone();
+        let (act, typed) = (act.clone(), typed.clone());
         Callback::from(move |text: String| {
-            if text.trim().is_empty() {
-                act.emit(Act::Measure(point, None));
-                return Ok(());
-            }
-            let amount: Amount = read(&text, unit, Decimal::Point).map_err(|fault| fault.sentence())?;
-            let taped = Taped::new(vec![amount], round).ok_or_else(|| "Type a length.".to_owned())?;
-            taped.outcome(point).map_err(|fault| fault.sentence(system, Decimal::Point))?;
-            act.emit(Act::Measure(point, Some(taped)));
+            let taped = taken(&text, point, round, system)?;
+            act.emit(Act::Measure(point, taped));
+            typed.emit((point.key, None));
             Ok(())
         })
     };
+    let typing = typed.reform(|text: String| (point.key, Some(text)));
     let how = match (point.doubled, round) {
         (true, false) => "flat width",
         (true, true) => "all round",
         (false, _) => "length",
     };
+    let text = drafts.get(point.key).cloned().unwrap_or_else(|| kept(taped, unit));
     html! {
-        <Typed id={format!("fit-{}", point.key)} label={format!("{}, {how}, {}", point.name, unit.symbol())} kept={kept(taped, unit)} {write} />
+        <Typed id={format!("fit-{}", point.key)} label={format!("{}, {how}, {}", point.name, unit.symbol())} kept={text} {typing} {write} />
     }
 }
 
@@ -118,7 +149,7 @@ fn said(fit: &LineFit, row: &Row, system: System) -> Html {
 /// The places.
 #[component]
 pub fn TapeRows(props: &Props) -> Html {
-    let Props { garment, report, system, act, .. } = props;
+    let Props { garment, report, system, .. } = props;
     let system = *system;
     let pictures = garment.family().drawn_points;
     let stretched = report.rows.iter().filter_map(|row| row.fit.as_ref().ok()).any(|fit| fit.wanted.low < 0.0);
@@ -132,7 +163,7 @@ pub fn TapeRows(props: &Props) -> Html {
                         <li key={row.point.key}>
                             <div class="fit-entry">
                                 if let Some(picture) = picture { <Drawn {picture} /> }
-                                { field(garment, row, system, act) }
+                                { field(props, row) }
                             </div>
                             { match &row.fit {
                                 Ok(fit) => said(fit, row, system),

@@ -8,6 +8,7 @@ pub mod build_steps;
 pub mod confirm;
 pub mod drawn;
 pub mod fit_inside;
+pub mod fit_label;
 pub mod fit_later;
 pub mod fit_mirror;
 pub mod fit_part;

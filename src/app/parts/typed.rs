@@ -14,6 +14,9 @@ pub struct Props {
     pub hint: AttrValue,
     /// The amount as kept.
     pub kept: AttrValue,
+    /// Called with each change while it is being typed; the caller then hands the text back as `kept`.
+    #[prop_or_default]
+    pub typing: Callback<String>,
     /// Takes what was typed, or says why it cannot.
     pub write: Callback<String, Result<(), String>>,
 }
@@ -21,7 +24,7 @@ pub struct Props {
 /// The field.
 #[component]
 pub fn Typed(props: &Props) -> Html {
-    let Props { id, label, hint, kept, write } = props;
+    let Props { id, label, hint, kept, typing, write } = props;
     let fault = use_state_eq(|| None::<String>);
     let onchange = {
         let (fault, write) = (fault.clone(), write.clone());
@@ -31,11 +34,19 @@ pub fn Typed(props: &Props) -> Html {
             }
         })
     };
+    let oninput = {
+        let typing = typing.clone();
+        Callback::from(move |event: InputEvent| {
+            if let Some(field) = event.target_dyn_into::<HtmlInputElement>() {
+                typing.emit(field.value());
+            }
+        })
+    };
     let said = format!("{id}-said");
     html! {
         <div class="field">
             <label for={id}>{ label }</label>
-            <input {id} inputmode="decimal" autocomplete="off" value={kept} {onchange} aria-invalid={fault.is_some().to_string()}
+            <input {id} inputmode="decimal" autocomplete="off" value={kept} {oninput} {onchange} aria-invalid={fault.is_some().to_string()}
                 aria-describedby={(fault.is_some() || !hint.is_empty()).then_some(said.clone())} />
             if let Some(fault) = fault.as_ref() {
                 <p class="fault" id={said} role="alert">{ fault }</p>
