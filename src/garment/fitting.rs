@@ -21,7 +21,9 @@ impl LabelSize {
 
     /// What stands on the label, counted in that way. None for an empty text.
     pub fn new(system: LabelSystem, text: &str) -> Option<LabelSize> {
-        let text: String = text.trim().chars().take(LabelSize::LONGEST).collect();
+        let cut: String = text.trim().chars().take(LabelSize::LONGEST).collect();
+        // Once more: what was cut may end in a space, and what is read must be what was written.
+        let text = cut.trim_end().to_owned();
         (!text.is_empty()).then_some(LabelSize { system, text })
     }
 

@@ -317,6 +317,15 @@ mod tests {
     }
 
     #[test]
+    fn a_label_that_was_cut_at_a_space_is_read_as_it_was_written() {
+        let label = LabelSize::new(LabelSystem::WaistInches, " W32 L34 and a note   that is cut").expect("a label");
+        let garment = bare().after(Act::Fit(FitAct::Label(Some(label.clone()))));
+        let again = read(bare(), written_of(&garment).expect("a fitting"));
+        assert_eq!((again.fitting().label(), again.aside().len()), (Some(&label), 0));
+        assert_eq!(label.text(), "W32 L34 and a note");
+    }
+
+    #[test]
     fn nothing_noted_is_nothing_written() {
         assert_eq!(written_of(&bare()), None);
     }

@@ -279,7 +279,7 @@ export const SCREENS = [
     whole: true,
     act: async (page) => {
       await twoPeople(page);
-      await main(page).locator("li", { has: measureField(page, "Waist girth") }).locator("summary").click();
+      await main(page).locator("summary[aria-label='How to take it: waist girth']").click();
     },
   },
   {
@@ -299,7 +299,7 @@ export const SCREENS = [
     act: async (page) => {
       const id = await twoPeople(page);
       await go(page, `#/people/${id}/for/${RACK[0].id}`, "Kim");
-      await main(page).getByRole("link", { name: "To the fitting room" }).waitFor();
+      await main(page).getByRole("link", { name: "To the fitting room", exact: true }).waitFor();
     },
   },
   {

@@ -63,15 +63,17 @@ pub fn PeoplePage(props: &Props) -> Html {
                     <p class="hint">{ "Measures stay on this device. A file you export holds them only if you tick that in the settings." }</p>
                 }
             </section>
-            <form class="card" {onsubmit} aria-labelledby="people-add">
+            <section class="card" aria-labelledby="people-add">
                 <h2 id="people-add">{ "Add a person" }</h2>
-                <div class="field">
-                    <label for="person-new">{ "What you call them" }</label>
-                    <input ref={field} id="person-new" autocomplete="off" maxlength={Person::LONGEST_NAME.to_string()} aria-describedby="person-new-hint" />
-                    <p class="hint" id="person-new-hint">{ "Any word that you will know again. It may stay empty." }</p>
-                </div>
-                <p><button type="submit" class="prime">{ "Add" }</button></p>
-            </form>
+                <form {onsubmit}>
+                    <div class="field">
+                        <label for="person-new">{ "What you call them" }</label>
+                        <input ref={field} id="person-new" autocomplete="off" maxlength={Person::LONGEST_NAME.to_string()} aria-describedby="person-new-hint" />
+                        <p class="hint" id="person-new-hint">{ "Any word that you will know again. It may stay empty." }</p>
+                    </div>
+                    <p><button type="submit" class="prime">{ "Add" }</button></p>
+                </form>
+            </section>
         </>
     }
 }

@@ -43,8 +43,7 @@ fn taken(measure: &BodyMeasure, text: &str, unit: Unit) -> Result<Option<BodyRea
     let other = if amount.unit == Unit::Inch { Unit::Centimetre } else { Unit::Inch };
     let number = typed(amount);
     Err(if BodyReading::new(measure, Amount { number: amount.number, unit: other }).is_some() {
-        let symbol = other.symbol();
-        format!("The field takes {expected} here. If you read {symbol}, type “{number} {symbol}”.")
+        format!("The field takes {expected} here. If you read {}, type “{number} {}”.", other.name(), other.symbol())
     } else {
         format!("The field takes {expected} here. See whether a digit or a point slipped.")
     })
