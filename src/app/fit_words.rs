@@ -59,14 +59,20 @@ pub const fn when(time: Time) -> &'static str {
     }
 }
 
-/// The verdict in a few words. What fits today and not later is said so.
+/// The verdict in a few words, and how sure it is. What fits today and not later is said so; what turns on nothing but what nobody looked at
+/// is no verdict yet.
 pub fn verdict(report: &FitReport) -> (String, String) {
     let Some(found) = &report.verdict else {
         return ("Not tried yet".to_owned(), "tape or mirror, whichever is at hand".to_owned());
     };
+    // A per cent sign does not stand alone at the beginning of a line.
+    let chance = percent(found.chances[found.fate as usize]).replace(' ', "\u{a0}");
+    if found.fate != Fate::Fits && report.decides() == Some(Spoken::Unseen) {
+        return ("Too early to say".to_owned(), format!("likeliest: {}, {chance}", found.fate.words().to_lowercase()));
+    }
     let later = found.fate == Fate::WillNotFit && fits_today(report);
     let lead = if later { "Will not fit after washing" } else { found.fate.words() };
-    let sure = format!("{}, {}", found.sure.words(), percent(found.chances[found.fate as usize]));
+    let sure = format!("{}, {chance}", found.sure.words());
     (lead.to_owned(), if later { format!("fits now · {sure}") } else { sure })
 }
 

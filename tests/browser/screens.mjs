@@ -90,7 +90,8 @@ async function fitMirror(page) {
   const mirror = await openPart(page, "mirror");
   await mirror.getByText("The band stays where it was.").click();
   await mirror.getByText("It drops 1 to 3 cm", { exact: false }).click();
-  await mirror.getByText(/^Stand and look for lines/).click();
+  const lines = mirror.locator("details.fit-signs");
+  if (!(await lines.evaluate((details) => details.open))) await lines.locator("summary").click();
   await mirror.getByRole("group", { name: "The waist stands off at the back" }).getByText("I see it").click();
   await mirror.getByText(/Take in the centre back/).waitFor();
 }
@@ -206,6 +207,26 @@ export const SCREENS = [
     act: async (page) => {
       await fitRaw(page);
       for (const key of ["who", "cut", "tape", "inside"]) await openPart(page, key);
+    },
+  },
+  {
+    name: "result-fit",
+    path: of(0, "fit"),
+    act: async (page) => {
+      await fitRaw(page);
+      await go(page, of(0, "result"), "What this does not say");
+      await main(page).getByRole("heading", { name: "Fit", exact: true }).scrollIntoViewIfNeeded();
+    },
+  },
+  {
+    name: "beside-fit",
+    path: of(0, "fit"),
+    act: async (page) => {
+      await fitRaw(page);
+      await go(page, of(1, "fit"), "Fitting room");
+      await fitMirror(page);
+      await go(page, beside(0, 1, 2), "Side by side");
+      await main(page).getByRole("heading", { name: "Fit", exact: true }).scrollIntoViewIfNeeded();
     },
   },
   { name: "fit-fault", path: of(2, "fit"), whole: true, act: fitFault },

@@ -143,13 +143,12 @@ fn fits(garments: &[Rc<Garment>], people: &[Rc<Person>], system: System) -> Html
         let (lead, rest) = fit_words::verdict(report);
         html! { <><b>{ lead }</b><small>{ rest }</small></> }
     });
-    let turns = each(&|report| html! { { fit_words::turns_on(report, system).unwrap_or_default() } });
-    let sizes = each(&|report| {
-        if report.verdict.is_some() {
-            html! { { fit_words::size(report.size) } }
-        } else {
-            Html::default()
-        }
+    let open = || html! { <span class="sbs-open"><span aria-hidden="true">{ "–" }</span><span class="unseen">{ "not known" }</span></span> };
+    let turns = each(&|report| fit_words::turns_on(report, system).map_or_else(open, |why| html! { { why } }));
+    let sizes = each(&|report| match fit_words::size_briefly(report.size) {
+        _ if report.rows.iter().all(|row| row.fit.is_err()) => open(),
+        Some(size) => html! { <b>{ size }</b> },
+        None => html! { "not called for" },
     });
     html! {
         <section class="card">

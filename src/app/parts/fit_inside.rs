@@ -97,7 +97,9 @@ pub fn Inside(props: &Props) -> Html {
         .collect();
     html! {
         <>
-            <p class="hint">{ "Turn it inside out and lay a ruler on what was left for later. Cloth left inside says that the maker thought of it." }</p>
+            if !table.allowances.is_empty() {
+                <p class="hint">{ "Turn it inside out and lay a ruler on what was left for later. Cloth left inside says that the maker thought of it." }</p>
+            }
             { for table.allowances.iter().map(|allowance| found(garment, allowance, *system, act)) }
             if jobs.is_empty() && short.is_empty() {
                 <p>{ if report.rows.iter().any(|row| row.fit.is_ok()) { "Nothing that was measured needs a tailor." } else { "What the tape finds amiss stands here with what mends it. What the mirror shows says its own cure." } }</p>

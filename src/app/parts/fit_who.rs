@@ -68,7 +68,7 @@ pub fn Who(props: &Props) -> Html {
                 </div>
                 <button type="submit" class="second">{ "Add" }</button>
             </form>
-            <p class="hint">{ "Then come the few body measures that this piece is compared with. They stay on this device, and you can delete them. Without any, the mirror still tells." }</p>
+            <p class="hint">{ "Whoever you add is measured next, only where this piece is compared. Measures stay on this device, and you can delete them. Without any, the mirror still tells." }</p>
         </>
     }
 }
