@@ -69,6 +69,9 @@ impl fmt::Display for SeamRefusal {
     }
 }
 
+/// How far a seam may lie off the straight line between the marks, as a share of it: beyond, it is not followed.
+const MOST_BOW: f32 = 0.135;
+
 /// What speaks for and against a reading.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Signs {
@@ -96,22 +99,39 @@ pub(super) struct Signs {
     pub(super) shared: f32,
     /// How usual stitches of this length are, 0 to 1.
     pub(super) usual: f32,
+    /// How far the seam lies off the straight line between the marks, as a share of it.
+    pub(super) bow: f32,
 }
 
 impl Signs {
-    /// Chance that the reading is wrong. Logistic; weights fitted, none against its sense, on the even seeds of 100000 to 100599 of our own
-    /// drawing, with marks on the seam and 9 mm off it, and on the open sets; judged on the odd seeds and on 200000 to 200399.
-    pub(super) fn doubt(&self) -> f32 {
+    /// How surely the reading is right: logarithm of the odds. Logistic; weights fitted, none against its sense, on the even seeds of 100000 to
+    /// 100599 of our own drawing, with marks on the seam and 9 mm off it, and on the open sets; judged on the odd seeds and on 200000 to 200399.
+    pub(super) fn trust(&self) -> f32 {
         let likeness = self.likeness.clamp(0.01, 0.995);
         let alike = 1.0 - (1.0 - self.neighbours) * (self.stitches as f32 / 16.0).min(1.0);
-        let z = 1.98 - 0.06 * (likeness / (1.0 - likeness)).ln() + 1.91 * self.rival.min(1.5) + 3.39 * self.near.min(1.0)
-            - 1.35 * alike
-            + 3.08 * self.drift.min(2.0)
-            - 2.08 * self.strength.max(0.1).ln()
-            - 0.6 * self.line.max(0.1).ln().min(3.5)
-            - 0.93 * (self.stitches as f32 / 12.0).ln().min(0.0)
-            + 2.42 * self.shared
-            - 13.7 * self.usual.max(0.1).ln();
-        1.0 / (1.0 + (-z).exp())
+        -1.98 + 0.06 * (likeness / (1.0 - likeness)).ln() - 1.91 * self.rival.min(1.5) - 3.39 * self.near.min(1.0) + 1.35 * alike
+            - 3.08 * self.drift.min(2.0)
+            + 2.08 * self.strength.max(0.1).ln()
+            + 0.6 * self.line.max(0.1).ln().min(3.5)
+            + 0.93 * (self.stitches as f32 / 12.0).ln().min(0.0)
+            - 2.42 * self.shared
+            + 13.7 * self.usual.max(0.1).ln()
+    }
+
+    /// What alone forbids an answer.
+    pub(super) fn forbids(&self) -> Option<SeamRefusal> {
+        if self.stitches < 6 {
+            Some(SeamRefusal::TooFew { stitches: self.stitches })
+        } else if self.px_per_stitch < 7.0 {
+            Some(SeamRefusal::TooSmall { px_per_stitch: f64::from(self.px_per_stitch) })
+        } else if self.bow > MOST_BOW {
+            Some(SeamRefusal::Bends)
+        } else if self.line < 0.5 || self.strength < 0.2 {
+            Some(SeamRefusal::NoSeam)
+        } else if self.likeness < 0.5 {
+            Some(SeamRefusal::Faint)
+        } else {
+            None
+        }
     }
 }
