@@ -131,9 +131,14 @@ impl Lines {
         at >= self.range.0 as f32 && at <= self.range.1 as f32
     }
 
+    /// Length of a stitch at a frequency, mm on the cloth.
+    pub(super) fn length(&self, frequency: f32) -> f32 {
+        1.0 / (frequency * self.per_true_mm).max(1e-6)
+    }
+
     /// How usual stitches of this length are, 0 to 1: 1 for those that are sewn, less the further beyond.
     pub(super) fn usual(&self, frequency: f32) -> f32 {
-        let length = 1.0 / (frequency * self.per_true_mm).max(1e-6);
+        let length = self.length(frequency);
         let beyond = (length / USUAL.1).ln().max((USUAL.0 / length).ln()).max(0.0);
         (-0.5 * (beyond / 0.12).powi(2)).exp()
     }

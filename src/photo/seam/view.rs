@@ -184,5 +184,6 @@ fn signs(best: &Reading, lines: &Lines, peaks: &[Candidate], seam: &Track, lengt
         shared: lines.shared(candidate.frequency),
         usual: lines.usual(1.0 / placed.pitch().max(1e-6)),
         bow: seam.sagitta / length as f32,
+        length: lines.length(1.0 / placed.pitch().max(1e-6)),
     }
 }
