@@ -13,13 +13,16 @@ pub(super) struct Voice {
     pub(super) unevenness: f64,
 }
 
-/// Trust from which the first look is taken at its word: odds of 30 to 1 (judgement: of 259 such usable drawings one was off by half a stitch).
-pub(super) const SURE: f32 = 3.5;
+/// Trust from which the first look is taken at its word: odds of 55 to 1 (judgement).
+pub(super) const SURE: f32 = 4.0;
 /// How uneven stitches may be for that: very uneven ones are lost more easily than the odds know.
 pub(super) const SURE_UNEVEN: f64 = 0.09;
 
 /// Stitches by which looks that agree may differ over the whole row. Half of one is as near to one more as to none.
 const APART: f64 = 0.5;
+
+/// How much a look that says otherwise counts against those that agree (judgement: it may be the one that is right).
+const AGAINST: f32 = 2.0;
 
 /// Trust of one look counts up to here: five looks at one picture err together, so that none of them alone can carry an answer.
 const MOST_TRUST: f32 = 5.0;
@@ -29,14 +32,14 @@ const MOST_TRUST: f32 = 5.0;
 const MOST_UNEVEN: f64 = 0.125;
 const MOST_UNEVEN_OF_ALL: f64 = 0.17;
 
-/// The look to answer with, when two or more agree and their trust together, less that of those that say otherwise, reaches `enough`. A look
+/// The look to answer with, when two or more agree and their trust together, less twice that of those that say otherwise, reaches `enough`. A look
 /// without a reading has no voice, but it is missed.
 pub(super) fn agreed(voices: &[Option<Voice>], enough: f32) -> Option<usize> {
     let heard: Vec<usize> = (0..voices.len()).filter(|n| voices[*n].is_some()).collect();
     let group = likeliest(voices, &heard)?;
     let weight = |n: &usize| voices[*n].map_or(0.0, |voice| voice.trust.clamp(0.0, MOST_TRUST));
     let (mut by_pitch, others): (Vec<usize>, Vec<usize>) = heard.iter().partition(|n| group.contains(n));
-    let trust = by_pitch.iter().map(weight).sum::<f32>() - others.iter().map(weight).sum::<f32>();
+    let trust = by_pitch.iter().map(weight).sum::<f32>() - AGAINST * others.iter().map(weight).sum::<f32>();
     let mut uneven: Vec<f64> = by_pitch.iter().filter_map(|n| Some(voices[*n]?.unevenness)).collect();
     uneven.sort_unstable_by(f64::total_cmp);
     let allowed = if by_pitch.len() == voices.len() { MOST_UNEVEN_OF_ALL } else { MOST_UNEVEN };
@@ -102,8 +105,8 @@ mod tests {
     #[test]
     fn a_look_that_counts_one_stitch_more_speaks_against() {
         // One in twenty: 28.5 for 30.
-        assert_eq!(agreed(&[voice(30.0, 2.5), voice(30.1, 2.5), voice(28.5, 0.5)], 4.0), Some(1));
-        assert_eq!(agreed(&[voice(30.0, 2.5), voice(30.1, 2.5), voice(28.5, 2.0)], 4.0), None);
+        assert_eq!(agreed(&[voice(30.0, 2.5), voice(30.1, 2.5), voice(28.5, 0.4)], 4.0), Some(1));
+        assert_eq!(agreed(&[voice(30.0, 2.5), voice(30.1, 2.5), voice(28.5, 0.6)], 4.0), None);
     }
 
     #[test]
