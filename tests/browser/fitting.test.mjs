@@ -16,17 +16,23 @@ test("raw jeans fit now and not after washing; another size is named, and all of
     assert.match(await verdict(page).innerText(), /^Not tried yet/);
     await give(page, id, "Rigid");
     await measured(page, "Robin", RAW.body);
-    await tape(page, RAW.cloth);
+    const { Inseam: inseam, ...widths } = RAW.cloth;
+    await tape(page, widths);
     await says(page, "Fits");
     // 43 flat are 86 round, as large as the body, which this cut is meant to be.
     const waist = part(page, "tape").getByRole("listitem").first();
     assert.match(await waist.innerText(), /as intended[^]*86\.0 ± 0\.6 cm[^]*86\.0 ± 1\.2 cm[^]*0\.0 ± 1\.3 cm[^]*−2 to 2 cm/);
 
-    // On to the part after it: the one closes, the other opens and stands below the verdict.
-    await part(page, "tape").getByRole("button", { name: `Next: ${PARTS.later}` }).click();
+    // On to the part after it, with a field still open: the tap is not lost, the one closes, the other opens and stands below the verdict.
+    await main(page).getByLabel(/^Inseam/).tap();
+    await page.keyboard.type(inseam);
+    await until(() => part(page, "tape").getByRole("listitem").nth(3).innerText(), (text) => /84\.0 ±/.test(text), "what is typed to be reckoned with");
+    assert.equal((await facts(page, id)).measures.inseam, undefined);
+    await part(page, "tape").getByRole("button", { name: `Next: ${PARTS.later}` }).tap();
     await until(() => part(page, "later").evaluate((details) => details.open), Boolean, "the part to open");
     assert.ok(!(await part(page, "tape").evaluate((details) => details.open)));
     const tops = async () => [await page.locator(".fit-pinned").boundingBox(), await part(page, "later").locator("summary").first().boundingBox()];
+    assert.deepEqual((await facts(page, id)).measures.inseam, { readings: [{ amount: 84, unit: "cm" }] });
     await until(tops, ([pinned, summary]) => summary.y >= pinned.y + pinned.height - 1 && summary.y < 400, "the part below the verdict");
 
     await main(page).getByLabel("What the cloth is").selectOption("loomstate");
@@ -157,6 +163,11 @@ test("a jacket whose waist is tight can be altered where cloth was left inside, 
     // Pieces of this kind are cleaned: nothing is said of later, and the page says why.
     await open(page, "later");
     await part(page, "later").getByText(/only today is judged/).waitFor();
+    // Its label counts in letters, which is chosen before anything is typed.
+    await part(page, "later").getByText("The size on the label").click();
+    await main(page).getByLabel("How it counts").selectOption("letters-bust");
+    await type(page, "What it says", "M");
+    await part(page, "later").getByText(/^It names a bust girth of 90 to 98 cm\. This one: 108\.0 ±/).waitFor();
     await kept(page);
     await reload(page);
     await says(page, "Can be altered");

@@ -216,9 +216,7 @@ pub fn FittingPage(props: &Props) -> Html {
             <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label="Undo"><Icon shape={Shape::Undo} /></button>
         </Bar>
     };
-    let (Some(table), Some(kept), Some(report)) =
-        (garment.family().fit, report(garment, people), report(&with_drafts(garment, &drafts, *system), people))
-    else {
+    let (Some(table), Some(kept)) = (garment.family().fit, report(garment, people)) else {
         return html! {
             <>
                 { bar }
@@ -226,6 +224,8 @@ pub fn FittingPage(props: &Props) -> Html {
             </>
         };
     };
+    let typing = (!drafts.is_empty()).then(|| report(&with_drafts(garment, &drafts, *system), people)).flatten();
+    let report = typing.unwrap_or_else(|| kept.clone());
     let deciding = match report.decides() {
         Some(Spoken::Row(place)) => report.rows.get(place).and_then(|row| row.fit.clone().ok()),
         _ => None,
