@@ -512,6 +512,17 @@ export const SCREENS = [
     ["jacket-rack", "#/"],
   ].map(([name, path]) => ({ name, path, alone: true, whole: true, pages: [pageOf(JACKET)] })),
   { name: "guesses-few", path: "#/guesses", alone: true, whole: true, pages: GUESSED.slice(0, 3).map((garment) => pageOf(garment)) },
+  { name: "practice", path: "#/practice", whole: true },
+  {
+    name: "practice-question",
+    path: "#/practice",
+    alone: true,
+    whole: true,
+    act: async (page) => {
+      await main(page).getByRole("button", { name: "Start", exact: true }).click();
+      await main(page).locator(".practice-question").waitFor();
+    },
+  },
   { name: "guesses", path: "#/guesses", alone: true, whole: true, pages: GUESSED.map((garment) => pageOf(garment)) },
   { name: "rates", path: "#/rates", whole: true, act: (page) => main(page).locator("summary").filter({ hasText: "Freight" }).click() },
   {

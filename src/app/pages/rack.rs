@@ -258,6 +258,7 @@ pub fn Rack(props: &Props) -> Html {
                     <h2>{ "Take a garment in your hands" }</h2>
                     <p>{ "The app asks for one look or touch at a time, the most telling first. After each answer you see how well the garment seems to be made, and how sure that is. Stop whenever you like; it is kept on this device." }</p>
                     <p><a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a></p>
+                    <p><a href={Route::Practice.href()}>{ "Or practise first: two minutes for your eye" }</a></p>
                 </section>
             } else {
                 <div class="rack-tools" role="search">
@@ -288,6 +289,9 @@ pub fn Rack(props: &Props) -> Html {
                 </ul>
                 if garments.iter().any(|garment| garment.guess().is_some()) {
                     <p class="lonely"><a href={Route::Guesses.href()}>{ "Your guesses, and the habit in them" }</a></p>
+                }
+                if !*beside {
+                    <p class="lonely"><a href={Route::Practice.href()}>{ "Practise: two minutes for your eye" }</a></p>
                 }
                 if found > *shown {
                     <p class="lonely"><button type="button" class="ghost" onclick={more}>{ format!("Show more ({} left)", found - *shown) }</button></p>

@@ -14,9 +14,6 @@ const MARK_MM: f64 = 0.25;
 const MARK_PX: f64 = 2.0;
 /// A corner where two fitted edges meet, mm (judgement: a blurred or shadowed edge limits it).
 const EDGE_MM: f64 = 0.08;
-/// A card lies flat on the cloth and is thin, so its height counts half of a ruler's (judgement).
-const FLAT: f64 = 0.5;
-
 /// The scale from a card.
 pub(super) fn scale(picture: &Raster, corners: [Point; 4]) -> Result<Scale, ScaleFault> {
     if corners.iter().any(|corner| !corner.is_finite()) {
@@ -49,10 +46,9 @@ pub(super) fn scale(picture: &Raster, corners: [Point; 4]) -> Result<Scale, Scal
     // Two corners at each end of a side of which two are averaged; the change of scale from side to opposite side.
     let share = corner_mm / LONG;
     let drift = corner_mm * std::f64::consts::SQRT_2 / LONG / (SHORT * px_mm);
-    let height = height(picture, px_mm);
     Ok(Scale {
         plane,
-        spread: vec![Part { from: Cause::Scale, share }, Part { share: FLAT * height.share, ..height }],
+        spread: vec![Part { from: Cause::Scale, share }, height(picture, px_mm)],
         graduation: None,
         found: corners.to_vec(),
         object: corners.to_vec(),

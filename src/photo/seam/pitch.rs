@@ -32,8 +32,8 @@ pub(super) struct Lines {
     floor: Vec<f32>,
     /// The cloth's part of what is seen there, 0 to 1.
     shared: Vec<f32>,
-    /// Samples in a millimetre.
-    per_mm: f32,
+    /// Samples in a millimetre of the cloth.
+    per_true_mm: f32,
     /// First and last bin where stitches may lie.
     range: (usize, usize),
 }
@@ -55,8 +55,8 @@ impl Lines {
         let samples = bank.samples();
         let mut fourier = Fourier::for_samples(samples);
         let bins = fourier.length() as f32;
-        let coarsest = (1.0 / (8.5 * bank.per_mm)).max(3.2 / samples as f32);
-        let finest = (1.0 / (1.25 * bank.per_mm)).min(finest).min(0.45);
+        let coarsest = (1.0 / (8.5 * bank.per_true_mm)).max(3.2 / samples as f32);
+        let finest = (1.0 / (1.25 * bank.per_true_mm)).min(finest).min(0.45);
         let range = ((coarsest * bins).ceil() as usize, (finest * bins) as usize);
         if range.0 + 2 >= range.1 {
             return None;
@@ -112,7 +112,7 @@ impl Lines {
         let broad = moving_mean(&pooled, wide);
         let strength: Vec<f32> = pooled.iter().zip(broad).map(|(value, broad)| (value - 1.5 * broad).max(0.0)).collect();
         let shared = on_cloth.iter().map(|on| on / weights).collect();
-        Some(Lines { fourier, bins, strength, own, floor: floors, shared, per_mm: bank.per_mm, range })
+        Some(Lines { fourier, bins, strength, own, floor: floors, shared, per_true_mm: bank.per_true_mm, range })
     }
 
     /// Strength near a frequency: the most within a third of a main lobe.
@@ -131,9 +131,14 @@ impl Lines {
         at >= self.range.0 as f32 && at <= self.range.1 as f32
     }
 
+    /// Length of a stitch at a frequency, mm on the cloth.
+    pub(super) fn length(&self, frequency: f32) -> f32 {
+        1.0 / (frequency * self.per_true_mm).max(1e-6)
+    }
+
     /// How usual stitches of this length are, 0 to 1: 1 for those that are sewn, less the further beyond.
     pub(super) fn usual(&self, frequency: f32) -> f32 {
-        let length = 1.0 / (frequency * self.per_mm).max(1e-6);
+        let length = self.length(frequency);
         let beyond = (length / USUAL.1).ln().max((USUAL.0 / length).ln()).max(0.0);
         (-0.5 * (beyond / 0.12).powi(2)).exp()
     }

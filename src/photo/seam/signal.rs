@@ -15,8 +15,9 @@ const LUMA: [f32; 3] = [0.299, 0.587, 0.114];
 
 /// Profiles along the seam, one value a column.
 pub(super) struct Bank {
-    /// Samples in a millimetre.
+    /// Samples in a millimetre as the strip counts them, and in one of the cloth.
     pub(super) per_mm: f32,
+    pub(super) per_true_mm: f32,
     /// Bands across the seam, thread colour first, then brightness.
     pub(super) seam: Vec<Vec<f32>>,
     /// Bands of the cloth in four zones: left and right near the seam, left and right further off.
@@ -26,8 +27,8 @@ pub(super) struct Bank {
 }
 
 impl Bank {
-    /// Profiles of a strip along the line of the seam.
-    pub(super) fn of(strip: &Strip) -> Bank {
+    /// Profiles of a strip along the line of the seam; a millimetre of the cloth is `nearer` of its millimetres.
+    pub(super) fn of(strip: &Strip, nearer: f32) -> Bank {
         let per_mm = strip.per_mm;
         let (left, right) = (strip.band(-2.5, -1.3), strip.band(1.3, 2.5));
         // The colour of the cloth hereabouts: it follows puckers and shadows.
@@ -62,7 +63,13 @@ impl Bank {
         let before = FLANKS.map(|bands| bands.map(|(from, to)| (-to, -from)));
         let seam = both(&BANDS);
         let thread = seam[BANDS.len() - 1].clone();
-        Bank { per_mm, seam, sides: [both(&before[0]), both(&FLANKS[0]), both(&before[1]), both(&FLANKS[1])], thread }
+        Bank {
+            per_mm,
+            per_true_mm: nearer * per_mm,
+            seam,
+            sides: [both(&before[0]), both(&FLANKS[0]), both(&before[1]), both(&FLANKS[1])],
+            thread,
+        }
     }
 
     /// The widest band of the seam and the mean of each side, in both kinds: enough to judge a warp by.
@@ -74,6 +81,7 @@ impl Bank {
         let side = |side: &Vec<Vec<f32>>| vec![mean(&side[..side.len() / 2]), mean(&side[side.len() / 2..])];
         Bank {
             per_mm: self.per_mm,
+            per_true_mm: self.per_true_mm,
             seam: vec![self.seam[half - 1].clone(), self.seam[2 * half - 1].clone()],
             sides: self.sides.each_ref().map(side),
             thread: self.thread.clone(),
@@ -87,6 +95,7 @@ impl Bank {
         let read = |profile: &Vec<f32>| places.iter().map(|at| between(profile, *at)).collect::<Vec<f32>>();
         Bank {
             per_mm: self.per_mm,
+            per_true_mm: self.per_true_mm,
             seam: self.seam.iter().map(read).collect(),
             sides: self.sides.each_ref().map(|side| side.iter().map(read).collect()),
             thread: read(&self.thread),
