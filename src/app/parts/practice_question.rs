@@ -6,6 +6,7 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use super::drawn::Drawn;
+use crate::app::browser::document::focus_on;
 use crate::app::money::sum;
 
 #[derive(Properties, PartialEq)]
@@ -162,11 +163,7 @@ pub fn QuestionCard(props: &Props) -> Html {
         // Read aloud as it comes, and the next one a key away.
         let (heading, onward) = (heading.clone(), onward.clone());
         use_effect_with(judged.is_some(), move |answered| {
-            let field = if *answered { onward.cast::<web_sys::HtmlElement>() } else { heading.cast::<web_sys::HtmlElement>() };
-            if let Some(field) = field {
-                // What cannot be sought out can still be tapped.
-                let _ = field.focus();
-            }
+            focus_on(if *answered { &onward } else { &heading });
         });
     }
     let question = &next.question;
