@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { visit } from "./harness.mjs";
-import { go, reload, storage, until } from "./steps.mjs";
+import { go, reload, until } from "./steps.mjs";
 
 const main = (page) => page.getByRole("main");
 const card = (page) => main(page).locator(".practice-question");
@@ -73,7 +73,7 @@ test("what was answered is kept, told with its width, and forgotten only with a 
     }
     await main(page).getByRole("button", { name: "Stop here" }).click();
     await main(page).getByRole("heading", { name: `${right} of 6 right` }).waitFor();
-    const kept = JSON.parse((await storage(page))["garment-assay/practice"]);
+    const kept = JSON.parse(await page.evaluate(() => window.localStorage.getItem("garment-assay/practice")));
     assert.equal(kept.trials.length, 6);
     assert.equal(kept.trials.filter((trial) => trial.right).length, right);
     await reload(page);
