@@ -161,13 +161,18 @@ fn straightened(bank: Bank, plain: Lines, warp: f32, finest: f32) -> (Bank, Line
 /// What speaks for and against the reading of a seam so long (mm).
 fn signs(best: &Reading, lines: &Lines, peaks: &[Candidate], seam: &Track, length: f64, px_per_sample: f64) -> Signs {
     let Reading { candidate, placed, neighbours, .. } = best;
-    let harmonic = |frequency: f32| {
-        [0.5, 1.0, 1.5, 2.0, 3.0, 4.0, 5.0].iter().any(|times| (frequency / (times * candidate.frequency) - 1.0).abs() < 0.06)
+    let is_one_of = |times: &[f32], peak: &&Candidate| {
+        times.iter().any(|times| (peak.frequency / (times * candidate.frequency) - 1.0).abs() < 0.06)
+    };
+    // A multiple much stronger than the line itself is more than its overtone; what goes twice into every second stitch or thrice, and is stronger
+    // than the line at all, is no trace of every second stitch.
+    let explained = |peak: &&Candidate| {
+        (is_one_of(&[1.0, 2.0, 3.0, 4.0, 5.0], peak) && peak.line <= 3.0 * candidate.line)
+            || (is_one_of(&[0.5, 1.5], peak) && peak.line <= candidate.line)
     };
     let near = |peak: &&Candidate| (peak.frequency / candidate.frequency - 1.0).abs() < 0.15;
     let strongest = |peaks: Vec<&Candidate>| peaks.iter().map(|peak| peak.line).fold(0.0, f32::max) / candidate.line.max(1e-6);
-    // A multiple much stronger than the line itself is more than its overtone.
-    let others = || peaks.iter().filter(|peak| !harmonic(peak.frequency) || peak.line > 3.0 * candidate.line);
+    let others = || peaks.iter().filter(|peak| !explained(peak));
     let thirds = placed.thirds();
     let (slope, bend) = (thirds[2] - thirds[0], thirds[0] - 2.0 * thirds[1] + thirds[2]);
     Signs {
