@@ -8,6 +8,8 @@ import { chooseFile, exportAll, go, plan, reload, until, visitWith } from "./ste
 
 const main = (page) => page.getByRole("main");
 const row = (page, name) => main(page).locator("li.rate").filter({ hasText: name });
+/** A rate of the other family has a name much like it. */
+const THREAD = "Thread, a pair of jeans";
 /** The stored settings. */
 const settings = async (page) => JSON.parse(await page.evaluate(() => window.localStorage.getItem("garment-assay/settings")));
 
@@ -41,12 +43,12 @@ test("a rate is changed, marked as yours, put back, and undone, and the day stan
 
     await type(page, "Zip", { High: "0.7" });
     await use(page, "Zip");
-    await type(page, "Thread", { High: "0.9" });
-    await use(page, "Thread");
+    await type(page, THREAD, { High: "0.9" });
+    await use(page, THREAD);
     await row(page, "Zip").getByRole("button", { name: "Put it back as it came: Zip" }).click();
     await until(async () => Object.keys((await settings(page)).rates), (keys) => keys.join() === "thread", "zip to be as it came");
-    await type(page, "Labels", { High: "0.9" });
-    await use(page, "Labels");
+    await type(page, "Labels, a pair of jeans", { High: "0.9" });
+    await use(page, "Labels, a pair of jeans");
     await main(page).getByText("2 rates of this market are yours.").waitFor();
     await page.getByRole("button", { name: "Put every rate back as it came" }).click();
     await main(page).getByText("Every rate of this market is as it came.").waitFor();
@@ -129,8 +131,8 @@ test("rates that a newer version wrote go along unread, and another window's are
     await use(page, "Zip");
     await unfold(other, "Trims");
     await row(other, "Zip").getByText("0.12 – 0.7, usually 0.3").waitFor();
-    await type(other, "Thread", { High: "0.9" });
-    await use(other, "Thread");
+    await type(other, THREAD, { High: "0.9" });
+    await use(other, THREAD);
     await until(async () => Object.keys((await settings(page)).rates).sort(), (keys) => keys.join() === "glue,thread,zip", "all three");
     assert.deepEqual((await settings(page)).rates.glue, stored.rates.glue);
   });
@@ -140,9 +142,9 @@ test("a rate that was changed is marked behind the ticket, in the part that it a
   await visitWith([RACK[0]], { path: "#/rates" }, async ({ page }) => {
     await main(page).getByRole("heading", { name: "Rates" }).waitFor();
     await unfold(page, "Trims");
-    await type(page, "Thread", { High: "0.9" });
-    await use(page, "Thread");
-    await row(page, "Thread").getByText(/^yours, of/).waitFor();
+    await type(page, THREAD, { High: "0.9" });
+    await use(page, THREAD);
+    await row(page, THREAD).getByText(/^yours, of/).waitFor();
     await go(page, `#/garment/${RACK[0].id}/ticket`, "Behind the ticket");
     const changed = main(page).locator("small.changed");
     await until(() => changed.count(), (count) => count === 1, "one part marked");

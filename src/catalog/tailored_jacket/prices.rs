@@ -73,7 +73,7 @@ pub(super) static BUTTONS_NATURAL: Rate = Rate::new(
 pub(super) static THREAD: Rate =
     Rate::new("jacket-thread", "Thread, a jacket", RateUnit::UsdAPiece, [0.2, 0.3, 0.5], JACKETS, JUDGED);
 pub(super) static PACK: Rate =
-    Rate::new("jacket-pack", "Labels, hanger, bag, share of the carton", RateUnit::UsdAPiece, [0.5, 0.9, 1.8], JACKETS, JUDGED);
+    Rate::new("jacket-pack", "Labels, hanger, bag, carton, a jacket", RateUnit::UsdAPiece, [0.5, 0.9, 1.8], JACKETS, JUDGED);
 pub(super) static TESTS: Rate =
     Rate::new("jacket-tests", "Tests and inspection, a jacket", RateUnit::UsdAPiece, [0.15, 0.3, 0.6], JACKETS, JUDGED);
 
