@@ -7,11 +7,12 @@ use criterion::{BatchSize, Criterion, criterion_group, criterion_main};
 use garment_assay::catalog::jeans::JEANS;
 use garment_assay::check::Check;
 use garment_assay::cost::{Market, Rates};
-use garment_assay::garment::{Act, Answer, Appraiser, Garment, Given, Id, Readings, price};
+use garment_assay::fit::{BAND, BodyReading, HIP, INSIDE_LEG, Person, PersonId, THIGH, Went};
+use garment_assay::garment::{Act, Answer, Appraiser, FitAct, Garment, Given, Id, Readings, Taped, fit, price};
 use garment_assay::grading::Care;
 use garment_assay::measure::STITCH_DENSITY;
 use garment_assay::notebook::{MemoryShelf, Mode, Notebook, export, import, read, write};
-use garment_assay::quantity::Unit;
+use garment_assay::quantity::{Amount, Unit};
 use garment_assay::trade::Day;
 
 /// A pair with that many answers about quality, one of them a counted seam, none of a check that does not apply.
@@ -62,6 +63,29 @@ fn appraising(c: &mut Criterion) {
     }
 }
 
+/// A pair that was taped at every line, looked over in the mirror, raw, on a person whose measures are known.
+fn fitting(c: &mut Criterion) {
+    let (Some(table), Some(garment), Some(id)) = (JEANS.fit, pair("fit", 1), PersonId::new("me")) else { return };
+    let centimetres = |number| Amount { number, unit: Unit::Centimetre };
+    let taped =
+        [("waist", 43.0), ("hip", 50.0), ("thigh", 30.5), ("inseam", 79.0)].into_iter().fold(garment, |garment, (key, flat)| {
+            let Some(point) = JEANS.points.iter().find(|point| point.key == key) else { return garment };
+            garment.after(Act::Measure(point, Taped::new(vec![centimetres(flat)], false)))
+        });
+    let moved = table.moves.iter().fold(taped, |garment, one| garment.after(Act::Fit(FitAct::Move(one, Some(Went::Freely)))));
+    let full = moved.after(Act::Fit(FitAct::Cloth(table.cloths.last().copied())));
+    let person = [(&BAND, 86.0), (&HIP, 99.0), (&THIGH, 57.0), (&INSIDE_LEG, 80.0)]
+        .into_iter()
+        .fold(Person::new(id, ""), |person, (measure, value)| {
+            person.with(measure, BodyReading::new(measure, centimetres(value)))
+        });
+    println!(
+        "the fitting room: {:?}",
+        fit(&full, Some(&person)).map(|found| (found.verdict.map(|found| found.fate), found.size))
+    );
+    c.bench_function("fit of four places, washed, and the sizes beside it", |b| b.iter(|| fit(black_box(&full), Some(&person))));
+}
+
 fn storing(c: &mut Criterion) {
     let Some(full) = pair("full", 30) else { return };
     let page = write(&full, 1);
@@ -90,5 +114,5 @@ fn storing(c: &mut Criterion) {
     group.finish();
 }
 
-criterion_group!(benches, appraising, storing);
+criterion_group!(benches, appraising, fitting, storing);
 criterion_main!(benches);

@@ -1,6 +1,7 @@
 //! The bibliography of the catalog: what its wording and numbers lean on. A standard named here was not always read; the title says so.
 
 use crate::cost::sources as cost;
+use crate::fit::sources as fit;
 use crate::source::{Kind, Source};
 
 // What instruments lean on too stands with them.
@@ -342,4 +343,13 @@ pub static SOURCES: &[&Source] = &[
     &OTHER_COSTS,
     &SHIRT_TARIFFS,
     &T_SHIRT_TARIFFS,
+    &fit::JUDGEMENT,
+    &fit::COMMON_PRACTICE,
+    &fit::COSTUME_TEXT,
+    &fit::ISO_8559,
+    &fit::EN_13402_3,
+    &fit::JACKET_DRAFT,
+    &fit::TAILORING_MANUAL,
+    &fit::TAILORING_ARTICLE,
+    &fit::LABEL_SURVEYS,
 ];

@@ -101,3 +101,27 @@ pub struct Alteration {
     /// Where it comes from.
     pub source: &'static Source,
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    static SEAM: Allowance = Allowance { key: "seam", name: "Seam", how: "", most_cm: 8.0 };
+    const INSIDE: Room = Room::Inside { allowance: &SEAM, times: 2.0, keep: 1.0, most: 4.0 };
+
+    #[test]
+    fn cloth_inside_counts_once_it_was_found_and_never_below_nothing() {
+        let far = |found: Option<f64>| INSIDE.centimetres(|_| found);
+        assert_eq!(far(None), 0.0);
+        assert_eq!(far(Some(0.4)), 0.0);
+        assert_eq!(far(Some(2.5)), 3.0);
+        assert_eq!(far(Some(8.0)), 4.0);
+        assert_eq!(far(Some(f64::NAN)), 0.0);
+        assert_eq!(Room::UpTo(3.0).centimetres(|_| None), 3.0);
+    }
+
+    #[test]
+    fn costs_rise_in_their_order() {
+        assert!(Cost::ALL.is_sorted() && Cost::ALL.windows(2).all(|pair| pair[0].words() != pair[1].words()));
+    }
+}

@@ -1,9 +1,8 @@
 //! Garment against body at one place: now, after the first washes, and after a day's wear; how each sits, and how sure that is.
 
 use super::alter::{Alteration, Cost, Way};
-use super::ease::{Against, Cut, Ease, Line, Sits, floor, wanted};
-use super::verdict::Fate;
-use crate::quantity::normal::area_below;
+use super::borders::{Borders, Seen, add, between, fates_of};
+use super::ease::{Against, Cut, Ease, Line, Sits};
 use crate::quantity::{Estimate, Length, Number, Unit};
 
 /// Two ends between which a thing lies, all places alike.
@@ -156,7 +155,7 @@ pub struct LineFit {
     pub fails: [f64; 2],
     /// Ease above which too much fails, at the give as read; infinite where it is a matter of taste.
     pub ceiling: f64,
-    /// How likely each of [`Fate::ALL`] is, by this place alone; they sum to 1.
+    /// How likely each of [`Fate::ALL`](super::verdict::Fate::ALL) is, by this place alone; they sum to 1.
     pub fates: [f64; 4],
 }
 
@@ -205,43 +204,11 @@ impl Reach {
 /// scipy 1.17.1, `norm.ppf([0.1, 0.3, 0.5, 0.7, 0.9])`.
 const FIFTHS: [f64; 5] = [-FOUR_FIFTHS, -0.524_400_512_708_041, 0.0, 0.524_400_512_708_041, FOUR_FIFTHS];
 
-/// The borders of [`Sits`], in centimetres of ease: least to move in, least meant, most meant, and last where too much fails (infinite where
-/// it is a matter of taste). Kept in order: a floor above what is meant takes its place.
-#[derive(Clone, Copy)]
-struct Borders([f64; 4]);
-
-impl Borders {
-    fn new(line: &Line, cut: &Cut, body: f64, give: f64) -> Option<Borders> {
-        let ease = wanted(line, cut, give)?;
-        let (low, high) = (ease.low.min(ease.high), ease.high.max(ease.low));
-        let fails = line.fails_over_cm.map_or(f64::INFINITY, |over| high + over.max(0.0));
-        Some(Borders([floor(line, body, give).min(low), low, high, fails]))
-    }
-
-    /// As they lie for the ease of today, when the garment will have so much more cloth.
-    fn before(self, more: f64) -> Borders {
-        Borders(self.0.map(|border| border - more))
-    }
-
-    fn sits(self, ease: f64) -> Sits {
-        Sits::ALL[self.0[..3].iter().filter(|border| ease >= **border).count()]
-    }
-
-    fn fits(self, ease: f64) -> bool {
-        (self.0[0]..self.0[3]).contains(&ease)
-    }
-}
-
-/// Area of a normal distribution of that spread about 0, below a point; a step where there is no spread.
-fn below(point: f64, spread: f64) -> f64 {
-    if spread > 0.0 { area_below(point / spread) } else { f64::from(u8::from(point > 0.0)) }
-}
-
 /// How garment and body sit at a place, now and later, and what becomes of it. None where the table has no ease for the cut,
 /// and where a number is none.
 ///
 /// # Formula
-/// Ease is `E = G - B` with `u^2 = u_G^2 + u_B^2`. It sits too tight below [`floor`], close below what is [`wanted`], as intended within it,
+/// Ease is `E = G - B` with `u^2 = u_G^2 + u_B^2`. It sits too tight below [`floor`](super::ease::floor), close below what is [`wanted`](super::ease::wanted), as intended within it,
 /// and loose above. After the first washes the garment is `G (1 + d)`, after a day's wear `G (1 + d) + w`, with `d` and `w` anywhere in
 /// their ranges. The chances are areas of the normal distribution of `E` between these borders, averaged over five values of the give and
 /// fifteen of `d` and `w` together; what is off today is off by as much later, so both are judged together for each.
@@ -267,48 +234,46 @@ pub fn assess(line: &'static Line, cut: &Cut, tape: Tape, after: After, reach: R
     let wear = wear_of(line, garment, after);
     let borders = |give: f64| Borders::new(line, cut, body, give.max(0.0));
 
-    let (mut now, mut washed, mut worn, mut fates, mut fails) = ([0.0; 4], [0.0; 4], [0.0; 4], [0.0; 4], [0.0; 2]);
     // Never nothing: however freely one moved, the tape is not thrown away.
     let let_through = if tape.let_through.is_finite() { tape.let_through.clamp(0.01, 1.0) } else { 1.0 };
-    let mut all = 0.0;
+    let gives = FIFTHS.map(|far| borders(tape.give.value + far * tape.give.spread));
+    // Where the give moves no border, or nothing is washed, one case stands for all.
+    let gives = if gives[0] == gives[4] { &gives[..1] } else { &gives[..] };
     let washes: [f64; 5] = wash.unwrap_or(Between::NOTHING).parts();
+    let washes = if wash.is_some() { &washes[..] } else { &washes[..1] };
     let wears: [f64; 3] = wear.parts();
-    for far in FIFTHS {
-        let today = borders(tape.give.value + far * tape.give.spread)?;
-        for wash_share in washes {
+    let wears = if wash.is_some() && wear.low < wear.high { &wears[..] } else { &wears[..1] };
+
+    let (mut now, mut washed, mut worn, mut fates, mut fails) = ([0.0; 4], [0.0; 4], [0.0; 4], [0.0; 4], [0.0; 2]);
+    let (mut first, mut all) = (0.0, 0.0);
+    for today in gives {
+        let today = (*today)?;
+        let seen = Seen::new(ease, spread, today, let_through);
+        let whole = seen.below(f64::INFINITY);
+        let areas = today.areas(&seen);
+        add(&mut now, between(areas, whole));
+        first += whole;
+        for share in washes {
+            let shrunk = garment * share;
+            let fresh = if wash.is_some() { today.before(shrunk).areas(&seen) } else { areas };
             for worn_by in wears {
-                let shrunk = garment * wash_share;
-                let later = if wash.is_some() { today.before(shrunk + worn_by) } else { today };
-                let fresh = today.before(shrunk);
-                let mut edges: Vec<f64> = [today.0, later.0, fresh.0].concat();
-                edges.extend([later.0[0] - reach.out, later.0[3] + reach.taken_in]);
-                edges.retain(|edge| edge.is_finite());
-                edges.sort_by(f64::total_cmp);
-                let mut left = 0.0;
-                for place in 0..=edges.len() {
-                    let right = edges.get(place).map_or(1.0, |edge| below(edge - ease, spread));
-                    let inside = match place {
-                        0 => edges[0] - 1.0,
-                        place if place == edges.len() => edges[place - 1] + 1.0,
-                        place => 0.5 * (edges[place - 1] + edges[place]),
-                    };
-                    let seen = if today.sits(inside) == Sits::TooTight { let_through } else { 1.0 };
-                    let share = (right - left).max(0.0) * seen;
-                    left = right;
-                    all += share;
-                    now[today.sits(inside) as usize] += share;
-                    washed[fresh.sits(inside) as usize] += share;
-                    worn[later.sits(inside) as usize] += share;
-                    fates[fate(today, later, reach, inside) as usize] += share;
-                    if !later.fits(inside) {
-                        fails[usize::from(inside >= later.0[3])] += share;
+                let (border, last) = match wash {
+                    Some(_) => {
+                        let later = today.before(shrunk + worn_by);
+                        (later, later.areas(&seen))
                     }
-                }
+                    None => (today, areas),
+                };
+                all += whole;
+                add(&mut washed, between(fresh, whole));
+                add(&mut worn, between(last, whole));
+                add(&mut fails, [last[0], whole - last[3]]);
+                add(&mut fates, fates_of(areas, last, border.reached(last, reach.out, reach.taken_in, &seen), whole));
             }
         }
     }
     // Nothing adds up where a number that was handed in is none.
-    if all <= 0.0 {
+    if all <= 0.0 || !fates.iter().chain(&now).all(|sum| sum.is_finite()) {
         return None;
     }
     let mean = |sums: [f64; 4]| sums.map(|sum| sum / all);
@@ -316,7 +281,7 @@ pub fn assess(line: &'static Line, cut: &Cut, tape: Tape, after: After, reach: R
     let moment = |by: f64, more_spread: f64, chances: [f64; 4]| Moment {
         size: Span::of(garment + by, tape.garment.spread.hypot(more_spread)),
         ease: Span::of(ease + by, spread.hypot(more_spread)),
-        chances: mean(chances),
+        chances,
     };
     Some(LineFit {
         line,
@@ -325,10 +290,11 @@ pub fn assess(line: &'static Line, cut: &Cut, tape: Tape, after: After, reach: R
         floor: least,
         ceiling,
         fails: fails.map(|sum| sum / all),
-        now: moment(0.0, 0.0, now),
-        washed: wash.map(|wash| moment(garment * wash.middle(), garment * wash.spread(), washed)),
-        worn: wash
-            .map(|wash| moment(garment * wash.middle() + wear.middle(), (garment * wash.spread()).hypot(wear.spread()), worn)),
+        now: moment(0.0, 0.0, now.map(|sum| sum / first)),
+        washed: wash.map(|wash| moment(garment * wash.middle(), garment * wash.spread(), mean(washed))),
+        worn: wash.map(|wash| {
+            moment(garment * wash.middle() + wear.middle(), (garment * wash.spread()).hypot(wear.spread()), mean(worn))
+        }),
         fates: mean(fates),
     })
 }
@@ -340,16 +306,6 @@ fn wear_of(line: &Line, garment: f64, after: After) -> Between {
         // A hand's pull is harder than a day: what it leaves behind is the most that wear will.
         Some(growth) => Between { low: usual.low, high: usual.high.max(growth.clamp(0.0, 0.5) * garment) },
         None => usual,
-    }
-}
-
-fn fate(today: Borders, later: Borders, reach: Reach, ease: f64) -> Fate {
-    let in_reach = later.0[0] - reach.out <= ease && ease < later.0[3] + reach.taken_in;
-    match (today.fits(ease), later.fits(ease)) {
-        (true, true) => Fate::Fits,
-        (false, true) => Fate::FitsAfterWashing,
-        _ if in_reach => Fate::CanBeAltered,
-        _ => Fate::WillNotFit,
     }
 }
 

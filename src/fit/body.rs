@@ -36,7 +36,8 @@ pub enum BodyPlace {
 /// A measure of a body.
 ///
 /// # Source
-/// The girth at the band is ours. The others: what is measured is as ISO 8559-1:2017 and EN 13402-1 define it; the words are ours, and the standards were not at hand: from memory.
+/// The girth at the band is ours. The others: what is measured is as ISO 8559-1:2017 and EN 13402-1 define it, in words of
+/// ours. The standards were not at hand: from memory, but for chest, bust, neck and waist, which were read in pages that repeat them.
 #[derive(Debug, PartialEq)]
 pub struct BodyMeasure {
     /// Name in storage; never renamed once released.

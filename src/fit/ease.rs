@@ -201,3 +201,23 @@ pub fn needed_stretch(body: f64, garment: f64) -> Option<f64> {
     let share = (body - garment) / garment;
     (garment > 0.0 && share.is_finite()).then_some(share)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn lengths_are_short_and_long_and_girths_tight_and_loose() {
+        assert_eq!(Sits::ALL.map(|sits| sits.words(Lies::Round)), ["too tight", "close", "as intended", "loose"]);
+        assert_eq!(Sits::ALL.map(|sits| sits.words(Lies::Down)), ["too short", "short", "as intended", "long"]);
+    }
+
+    /// Handbook, section 9.2: 98 on 90.
+    #[test]
+    fn stretch_is_counted_from_the_garment() {
+        assert!((needed_stretch(98.0, 90.0).unwrap() - 0.08889).abs() < 1e-5);
+        assert!(needed_stretch(90.0, 98.0).unwrap() < 0.0);
+        assert_eq!(needed_stretch(f64::NAN, 90.0), None);
+        assert_eq!(needed_stretch(90.0, -1.0), None);
+    }
+}

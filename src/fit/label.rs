@@ -58,7 +58,8 @@ pub struct Nominal {
 
 const INCH_CM: f64 = 2.54;
 
-/// Chest girths of the letter codes, in centimetres. EN 13402-3, from memory.
+/// Chest girths of the letter codes, in centimetres. EN 13402-3, from memory: each letter holds two girths of its scale, and ends midway to
+/// the next.
 const CHESTS: [(&str, f64, f64); 7] = [
     ("XS", 78.0, 86.0),
     ("S", 86.0, 94.0),
@@ -69,13 +70,13 @@ const CHESTS: [(&str, f64, f64); 7] = [
     ("3XL", 129.0, 141.0),
 ];
 
-/// Bust girths of the letter codes, in centimetres. EN 13402-3, from memory.
+/// Bust girths of the letter codes, in centimetres. EN 13402-3, from memory, as above.
 const BUSTS: [(&str, f64, f64); 7] = [
     ("XS", 74.0, 82.0),
     ("S", 82.0, 90.0),
     ("M", 90.0, 98.0),
-    ("L", 98.0, 106.0),
-    ("XL", 106.0, 119.0),
+    ("L", 98.0, 107.0),
+    ("XL", 107.0, 119.0),
     ("XXL", 119.0, 131.0),
     ("3XL", 131.0, 143.0),
 ];
@@ -189,5 +190,37 @@ pub fn nominal(system: LabelSystem, text: &str) -> Result<Nominal, LabelFault> {
         LabelSystem::HalfChest => one(36.0, 80.0).and_then(|half| girth(&CHEST, 2.0 * half, 2.0 * half)),
         // Chests stand 4 cm apart in EN 13402-3, so a number stands for two either side.
         LabelSystem::Centimetres => one(70.0, 150.0).and_then(|chest| girth(&CHEST, chest - 2.0, chest + 2.0)),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_first_number_counts() {
+        assert_eq!(number("W32 L34"), Some(32.0));
+        assert_eq!(number("size 38,5"), Some(38.5));
+        assert_eq!(number("50."), Some(50.0));
+        assert_eq!(number("1.2.3"), None);
+        assert_eq!(number("½"), None);
+    }
+
+    /// The scales of EN 13402-3: chests 4 cm apart to 120 and 6 from there, busts 4 cm apart to 104 and 6 from there; from memory.
+    #[test]
+    fn letters_end_midway_between_two_girths_of_the_scale() {
+        for (table, first, wide_from) in [(CHESTS, 80.0, 120.0), (BUSTS, 76.0, 104.0)] {
+            let mut scale = vec![first];
+            while scale[scale.len() - 1] < 150.0 {
+                let last: f64 = scale[scale.len() - 1];
+                scale.push(last + if last >= wide_from { 6.0 } else { 4.0 });
+            }
+            for (place, (letter, low, high)) in table.into_iter().enumerate() {
+                let [one, two] = [scale[2 * place], scale[2 * place + 1]];
+                assert!(low < one && two < high, "{letter}");
+                assert_eq!(high, 0.5 * (two + scale[2 * place + 2]), "{letter}");
+                assert!(place == 0 || table[place - 1].2 == low, "{letter} does not begin where the one before ends");
+            }
+        }
     }
 }

@@ -4,6 +4,7 @@
 mod alter;
 mod assess;
 mod body;
+mod borders;
 mod ease;
 mod label;
 mod mirror;

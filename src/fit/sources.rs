@@ -19,14 +19,16 @@ pub static COMMON_PRACTICE: Source = Source {
 /// Ease of woven garments.
 pub static COSTUME_TEXT: Source = Source {
     name: "costume-making text on ease",
-    title: "A university’s open text on costume making, chapter 16: the ease that woven bodices, dresses, shirts, skirts and trousers need.",
+    title: "A university’s open text on costume making, chapter 16: the ease that woven bodices, dresses, shirts, skirts and trousers need. \
+        Of the thigh it names the least only.",
     kind: Kind::Document,
 };
 
 /// Where body measures lie.
 pub static ISO_8559: Source = Source {
     name: "ISO 8559-1; EN 13402-1",
-    title: "ISO 8559-1:2017, Size designation of clothes, part 1: anthropometric definitions for body measurement; EN 13402-1. From memory.",
+    title: "ISO 8559-1:2017, Size designation of clothes, part 1: anthropometric definitions for body measurement; EN 13402-1. From \
+        memory, but for chest, bust, neck and waist, which were read in pages that repeat the standards.",
     kind: Kind::Memory,
 };
 
@@ -35,6 +37,14 @@ pub static EN_13402_3: Source = Source {
     name: "EN 13402-3",
     title: "EN 13402-3, Size designation of clothes, part 3: body measurements and intervals; letter codes by chest and bust. From memory.",
     kind: Kind::Memory,
+};
+
+/// Ease of a jacket.
+pub static JACKET_DRAFT: Source = Source {
+    name: "jacket draft of 1954",
+    title: "A tailor’s draft of a man’s jacket, 1954, for a chest of 100 cm: 12 cm of ease at the chest, 9.5 at the waist, 8.5 at the seat. \
+        The ranges round it are judgement.",
+    kind: Kind::Document,
 };
 
 /// What drag lines on trousers mean.

@@ -152,3 +152,26 @@ pub fn verdict(findings: &[Finding]) -> Option<Verdict> {
         .fold(0, |loudest, place| if speaks(&findings[place]) > speaks(&findings[loudest]) { place } else { loudest });
     Some(Verdict { fate: Fate::ALL[best], chances, sure: Sure::of(chances[best]), decides })
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_fault_goes_where_its_cure_sends_it() {
+        let of = |cure| Finding::fault(0.8, cure).chances.map(|chance| (100.0 * chance).round());
+        assert_eq!(of(Cure::Easy), [20.0, 0.0, 80.0, 0.0]);
+        assert_eq!(of(Cure::Some), [20.0, 0.0, 40.0, 40.0]);
+        assert_eq!(of(Cure::Costly), of(Cure::None));
+        assert_eq!(of(Cure::None), [20.0, 0.0, 0.0, 80.0]);
+        assert_eq!(Finding::fault(f64::NAN, Cure::None).chances, [1.0, 0.0, 0.0, 0.0]);
+        assert_eq!(Finding::fault(7.0, Cure::None).chances, [0.0, 0.0, 0.0, 1.0]);
+    }
+
+    #[test]
+    fn what_fits_turns_on_what_comes_nearest_to_not_fitting() {
+        let findings = [[1.0, 0.0, 0.0, 0.0], [0.8, 0.0, 0.1, 0.1], [0.9, 0.0, 0.0, 0.1]].map(|chances| Finding { chances });
+        let found = verdict(&findings).unwrap();
+        assert_eq!((found.fate, found.decides, found.sure), (Fate::Fits, 1, Sure::Likely));
+    }
+}

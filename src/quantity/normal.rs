@@ -37,7 +37,8 @@ pub fn area_above(x: f64) -> f64 {
         return 0.0;
     }
     let mut tail = x;
-    for step in (1..=120).rev() {
+    // From 2.5 on, 60 steps are off by 1.5e-15 at most, against 400 steps reckoned in Python.
+    for step in (1..=60).rev() {
         tail = x + f64::from(step) / tail;
     }
     density(x) / tail

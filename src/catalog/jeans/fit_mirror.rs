@@ -43,7 +43,7 @@ pub(super) static MOVES: [&Move; 6] = [
     &Move {
         key: "high-step",
         name: "Step up high",
-        how: "Put one foot on a firm step or ledge, up to about 45 cm (18 in) high, and shift your weight on to it.",
+        how: "Put one foot on a firm step or ledge, up to about 45 cm (18 in) high, and step up.",
         looks: ["The leg follows.", "It pulls at thigh or knee.", "It stops you, or pulls the band down."],
         cause: "Too little cloth round the thigh, or a crotch that hangs low.",
         cure: Cure::None,
