@@ -51,8 +51,12 @@ fn svg(drawing: &Drawing, width: u32, words: &str) -> String {
 
 /// Every set of pictures: those of the checks, then those of the bench.
 fn sets() -> Vec<(String, Vec<Picture>)> {
-    let mut sets: Vec<(String, Vec<Picture>)> = (FAMILIES.iter().flat_map(|family| family.checks))
-        .map(|check| (check.key.to_owned(), check.levels.iter().filter_map(|level| level.drawn).collect()))
+    let mut sets: Vec<(String, Vec<Picture>)> = FAMILIES
+        .iter()
+        .flat_map(|family| family.checks.iter().map(move |check| (family, check)))
+        .map(|(family, check)| {
+            (format!("{}/{}", family.key, check.key), check.levels.iter().filter_map(|level| level.drawn).collect())
+        })
         .collect();
     for drawer in bench::DRAWERS {
         let pictures = drawer.tools.iter().filter_map(|tool| tool.drawn).collect();
@@ -96,7 +100,7 @@ fn main() -> std::io::Result<()> {
             if text > 3000 || drawing.marks.len() > 40 {
                 println!("{name} {index}: {} marks, {text} bytes", drawing.marks.len());
             }
-            let large = if has("small") { String::new() } else { svg(&drawing, 320, &words) };
+            let large = if has("small") { String::new() } else { svg(&drawing, 160, &words) };
             let _ = write!(page, "<figure title='{words}'>{}{large}</figure>", svg(&drawing, 84, &words));
         }
         page.push_str("</section>");

@@ -88,7 +88,8 @@ const NOTEBOOK: [(&str, &[&str]); 6] = [
 ];
 
 /// Words that are a check's key in the catalog and something else where they stand: file, word, what it is there.
-const OTHERWISE: [(&str, &str, &str); 4] = [
+const OTHERWISE: [(&str, &str, &str); 5] = [
+    ("app/pages/beside.rs", "band", "the row in which the bands of garments stand"),
     ("app/route.rs", "details", "the page on which a garment is named, in the address"),
     ("photo_worker.rs", "canvas", "where the browser draws a picture"),
     ("pictures/browser/reader.rs", "canvas", "where the browser draws a picture"),

@@ -9,6 +9,7 @@ pub mod jeans;
 mod rates;
 mod shared;
 pub mod sources;
+pub mod sweater;
 pub mod t_shirt;
 pub mod tailored_jacket;
 pub mod woven_shirt;

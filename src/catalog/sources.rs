@@ -290,6 +290,22 @@ pub static T_SHIRT_TARIFFS: Source = Source {
     kind: Kind::Memory,
 };
 
+/// Duty on sweaters.
+pub static SWEATER_TARIFFS: Source = Source {
+    name: "tariffs on sweaters",
+    title: "United States tariff, 6110.20: cotton sweaters 16.5 per cent, wool about as much, man-made fibres about twice that, from memory; \
+        duties by country since 2025 stack on top: the high end is judgement. Elsewhere from memory.",
+    kind: Kind::Memory,
+};
+
+/// How many minutes it takes to knit and link a sweater.
+pub static KNITTING_MINUTES: Source = Source {
+    name: "minutes of sweaters",
+    title: "Fully fashioned sweaters: 40 to 90 minutes on the knitting machine, 15 to 30 of linking and finishing by hand; common practice, \
+        no single source.",
+    kind: Kind::CommonPractice,
+};
+
 /// Every entry, for the page that says where numbers come from.
 pub static SOURCES: &[&Source] = &[
     &JUDGEMENT,
@@ -343,6 +359,8 @@ pub static SOURCES: &[&Source] = &[
     &OTHER_COSTS,
     &SHIRT_TARIFFS,
     &T_SHIRT_TARIFFS,
+    &SWEATER_TARIFFS,
+    &KNITTING_MINUTES,
     &fit::JUDGEMENT,
     &fit::COMMON_PRACTICE,
     &fit::COSTUME_TEXT,

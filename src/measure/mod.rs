@@ -6,6 +6,7 @@ mod girth;
 mod give;
 mod grades;
 mod instrument;
+mod knit;
 mod list;
 mod live_comb;
 mod photo_readings;
@@ -40,6 +41,7 @@ pub use grades::{
     UsualRubOff, change_difference, change_grade, change_grade_by_table, staining_difference, staining_grade,
 };
 pub use instrument::{Also, Choice, Fault, Input, InputKind, Instrument, Needed, Outcome};
+pub use knit::{KNIT_GAUGE, RIB_RETURN};
 pub use list::INSTRUMENTS;
 pub use live_comb::STITCH_COMB_LIVE;
 pub use photo_readings::{

@@ -31,6 +31,7 @@ use super::shirt_front::{FineStitches, ShirtFront, ShirtPattern};
 use super::shirt_inside::{SeamWidth, ShirtTail};
 use super::stitch_run::StitchRun;
 use super::stitching::Topstitch;
+use super::sweater::Sweater;
 use super::tee_knit::{BodyTwist, NeckRib, Print};
 use super::tee_seams::{KnitHem, KnitSeam, Taped};
 use super::top_flat::{ShirtDetails, TopFlat};
@@ -219,6 +220,8 @@ pub enum Picture {
     KnitHem(KnitHem),
     /// A seam at shoulder or neck from inside, and what covers it.
     Taped(Taped),
+    /// A look at a sweater.
+    Sweater(Sweater),
 }
 
 /// Something that is true of a picture because it was drawn so.
@@ -260,6 +263,8 @@ pub enum Known {
     NeedleLines(u8),
     /// Cloth beside a seam, in mm.
     SpareMm(f64),
+    /// Columns of loops per inch across.
+    LoopsPerInch(f64),
 }
 
 /// What is known to be true of a picture, where that means something; empty where it does not.
@@ -295,6 +300,7 @@ pub fn truth(picture: &Picture) -> Vec<Known> {
         Picture::ShirtPattern(it) => vec![Known::OffMm(it.worst())],
         Picture::KnitHem(it) => vec![Known::LooseEnds(it.tails.min(14))],
         Picture::SeamWidth(it) => vec![Known::Join(it.join)],
+        Picture::Sweater(Sweater::Gauge(it)) => vec![Known::LoopsPerInch(it.told())],
         _ => Vec::new(),
     }
 }
@@ -391,6 +397,7 @@ impl Picture {
             Picture::KnitSeam(it) => it.words(),
             Picture::KnitHem(it) => it.words(),
             Picture::Taped(it) => it.words(),
+            Picture::Sweater(it) => it.words(),
         }
     }
 
@@ -485,6 +492,7 @@ impl Picture {
             Picture::KnitSeam(it) => it.draw(sheet, chance),
             Picture::KnitHem(it) => it.draw(sheet, chance),
             Picture::Taped(it) => it.draw(sheet, chance),
+            Picture::Sweater(it) => it.draw(sheet, chance),
         }
     }
 }
