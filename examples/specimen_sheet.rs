@@ -100,7 +100,7 @@ fn main() -> std::io::Result<()> {
             if text > 3000 || drawing.marks.len() > 40 {
                 println!("{name} {index}: {} marks, {text} bytes", drawing.marks.len());
             }
-            let large = if has("small") { String::new() } else { svg(&drawing, 160, &words) };
+            let large = if has("small") { String::new() } else { svg(&drawing, 320, &words) };
             let _ = write!(page, "<figure title='{words}'>{}{large}</figure>", svg(&drawing, 84, &words));
         }
         page.push_str("</section>");

@@ -75,7 +75,10 @@ pub static DRAWERS: &[Drawer] = &[
     },
     Drawer {
         name: "Tape",
-        tools: &[Tool { instrument: &measure::GIRTH, drawn: Some(Picture::Measure(Measure { point: Point::Waist })) }],
+        tools: &[
+            Tool { instrument: &measure::GIRTH, drawn: Some(Picture::Measure(Measure { point: Point::Waist })) },
+            Tool { instrument: &measure::HEM_ROUND, drawn: Some(Picture::Dress(Dress::HemRound(HemRound { metres: 2.0 }))) },
+        ],
     },
     Drawer {
         name: "From a photograph",

@@ -3,6 +3,7 @@
 pub mod bench;
 pub mod cautions;
 mod drawer;
+pub mod dress_skirt;
 mod family;
 mod fit_table;
 pub mod jeans;

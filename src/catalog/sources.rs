@@ -298,6 +298,21 @@ pub static SWEATER_TARIFFS: Source = Source {
     kind: Kind::Memory,
 };
 
+/// Duty on dresses and skirts.
+pub static DRESS_TARIFFS: Source = Source {
+    name: "tariffs on dresses",
+    title: "United States tariff, 6204.4 and 6204.5: cotton about 8 per cent, man-made fibres about 16; European Union 12 per cent on most \
+        clothing; all from memory. Duties by country since 2025 stack on top: the high end is judgement.",
+    kind: Kind::Memory,
+};
+
+/// How many minutes it takes to sew a dress or a skirt.
+pub static DRESS_MINUTES: Source = Source {
+    name: "minutes of dresses",
+    title: "Lists of an industrial-engineering tutorial: basic dress 20 to 30 minutes, basic skirt 10 to 15. What the minutes cover differs.",
+    kind: Kind::Document,
+};
+
 /// How many minutes it takes to knit and link a sweater.
 pub static KNITTING_MINUTES: Source = Source {
     name: "minutes of sweaters",
@@ -361,6 +376,8 @@ pub static SOURCES: &[&Source] = &[
     &T_SHIRT_TARIFFS,
     &SWEATER_TARIFFS,
     &KNITTING_MINUTES,
+    &DRESS_TARIFFS,
+    &DRESS_MINUTES,
     &fit::JUDGEMENT,
     &fit::COMMON_PRACTICE,
     &fit::COSTUME_TEXT,

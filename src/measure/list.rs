@@ -36,6 +36,7 @@ pub static INSTRUMENTS: &[&Instrument] = &[
     &SEAM_TWIST,
     // Tape.
     &GIRTH,
+    &HEM_ROUND,
     // From a photograph.
     &STITCH_PHOTO,
     &THREAD_COUNT_PHOTO,

@@ -1,4 +1,4 @@
-//! What must hold of the drawings of sweaters: no knob breaks one.
+//! What must hold of the drawings of sweaters and dresses: no knob breaks one, and the truth told of a picture is what was drawn.
 
 use super::tests::check_marks;
 use super::*;
@@ -31,4 +31,24 @@ fn a_wider_cuff_is_drawn_wider() {
     };
     let widths = [0.0, 3.5, 8.0, 22.0].map(width);
     assert!(widths.windows(2).all(|pair| pair[0] < pair[1]), "{widths:?}");
+}
+
+#[test]
+fn no_knob_value_breaks_a_drawing_of_a_dress() {
+    for wild in WILD {
+        holds(Picture::Dress(Dress::HemRound(HemRound { metres: wild })));
+    }
+    for ends in [0, 1, 255] {
+        holds(Picture::Dress(Dress::Tails(TailsInside { ends })));
+    }
+}
+
+#[test]
+fn thread_ends_inside_a_dress_are_those_told() {
+    for ends in [1, 6, 14] {
+        let picture = Picture::Dress(Dress::Tails(TailsInside { ends }));
+        assert_eq!(truth(&picture), [Known::LooseEnds(ends)]);
+        let drawn = drawing(&picture, 3);
+        assert_eq!(drawn.marks.last().map(tests::pieces).unwrap_or_default().len(), usize::from(ends));
+    }
 }

@@ -5,6 +5,7 @@ use super::closing::{Buttonhole, Fly, Label};
 use super::cloth::{ClothFace, Fold, PocketCloth, Weave};
 use super::cloth_trial::{Give, Growth, LightThrough, RubOff};
 use super::drawing::Sheet;
+use super::dress::Dress;
 use super::edges::{BagSeam, Edge, Hem, OutseamEdge};
 use super::ends::{RowEnd, ThreadTails};
 use super::finish::{Fade, Wash};
@@ -222,6 +223,8 @@ pub enum Picture {
     Taped(Taped),
     /// A look at a sweater.
     Sweater(Sweater),
+    /// A look at a dress or skirt.
+    Dress(Dress),
 }
 
 /// Something that is true of a picture because it was drawn so.
@@ -300,6 +303,7 @@ pub fn truth(picture: &Picture) -> Vec<Known> {
         Picture::ShirtPattern(it) => vec![Known::OffMm(it.worst())],
         Picture::KnitHem(it) => vec![Known::LooseEnds(it.tails.min(14))],
         Picture::SeamWidth(it) => vec![Known::Join(it.join)],
+        Picture::Dress(Dress::Tails(it)) => vec![Known::LooseEnds(it.told())],
         Picture::Sweater(Sweater::Gauge(it)) => vec![Known::LoopsPerInch(it.told())],
         _ => Vec::new(),
     }
@@ -398,6 +402,7 @@ impl Picture {
             Picture::KnitHem(it) => it.words(),
             Picture::Taped(it) => it.words(),
             Picture::Sweater(it) => it.words(),
+            Picture::Dress(it) => it.words(),
         }
     }
 
@@ -493,6 +498,7 @@ impl Picture {
             Picture::KnitHem(it) => it.draw(sheet, chance),
             Picture::Taped(it) => it.draw(sheet, chance),
             Picture::Sweater(it) => it.draw(sheet, chance),
+            Picture::Dress(it) => it.draw(sheet, chance),
         }
     }
 }
