@@ -22,7 +22,8 @@ pub(super) static FIT: FitTable = FitTable {
     allowances: &[&SIDE_SEAM],
     moves: &MOVES,
     signs: &SIGNS,
-    labels: &[LabelSystem::LettersByBust, LabelSystem::Centimetres],
+    // Sizes in numbers differ from country to country; no table of them was at hand.
+    labels: &[LabelSystem::LettersByBust],
 };
 
 static FITTED: Cut = Cut { key: "fitted", name: "Fitted", says: "Follows bust, waist and hip." };

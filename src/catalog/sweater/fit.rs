@@ -80,7 +80,8 @@ static ALONG_SLEEVE: Line = Line {
         // The shoulder has dropped, so less sleeve reaches as far.
         EaseRow::new(&LOOSE, KNITTING, -9.0, 3.0, &sources::JUDGEMENT),
     ],
-    floor_cm: -4.0,
+    // Above that it ends half way up the forearm.
+    floor_cm: -9.0,
     floor_source: &sources::JUDGEMENT,
     yields: false,
     wear_cm: [Between::NOTHING, Between::NOTHING],
@@ -104,7 +105,7 @@ static MOVES: [&Move; 3] = [
         needs: None,
         tries: &[],
         weight: 0.7,
-        caution: Some("Take glasses and earrings off first: they catch in loops."),
+        caution: Some("Feel for pins first. Take glasses and earrings off: they catch in loops."),
         drawn: None,
         source: &sources::JUDGEMENT,
     },
