@@ -51,8 +51,12 @@ fn svg(drawing: &Drawing, width: u32, words: &str) -> String {
 
 /// Every set of pictures: those of the checks, then those of the bench.
 fn sets() -> Vec<(String, Vec<Picture>)> {
-    let mut sets: Vec<(String, Vec<Picture>)> = (FAMILIES.iter().flat_map(|family| family.checks))
-        .map(|check| (check.key.to_owned(), check.levels.iter().filter_map(|level| level.drawn).collect()))
+    let mut sets: Vec<(String, Vec<Picture>)> = FAMILIES
+        .iter()
+        .flat_map(|family| family.checks.iter().map(move |check| (family, check)))
+        .map(|(family, check)| {
+            (format!("{}/{}", family.key, check.key), check.levels.iter().filter_map(|level| level.drawn).collect())
+        })
         .collect();
     for drawer in bench::DRAWERS {
         let pictures = drawer.tools.iter().filter_map(|tool| tool.drawn).collect();

@@ -97,10 +97,11 @@ const NOTEBOOK: [(&str, &[&str]); 7] = [
 ];
 
 /// Words that are a check's key in the catalog and something else where they stand: file, word, what it is there.
-const OTHERWISE: [(&str, &str, &str); 8] = [
+const OTHERWISE: [(&str, &str, &str); 9] = [
     ("practice/draws.rs", "printed", "how whiskers were made"),
     ("app/parts/fit_scale.rs", "body", "the word on a strip of tape"),
     ("notebook/fitting.rs", "cloth", "what the cloth is before the first wash, as it is stored"),
+    ("app/pages/beside.rs", "band", "the row in which the bands of garments stand"),
     ("app/route.rs", "details", "the page on which a garment is named, in the address"),
     ("photo_worker.rs", "canvas", "where the browser draws a picture"),
     ("pictures/browser/reader.rs", "canvas", "where the browser draws a picture"),

@@ -51,6 +51,7 @@ pub static DRAWERS: &[Drawer] = &[
             Tool { instrument: &measure::THREAD_COUNT, drawn: Some(Picture::Window(Window { ends: 14, picks: 10 })) },
             Tool { instrument: &measure::CLOTH_COVER, drawn: Some(Picture::Weave(Weave { cover: 0.6, ..CLOSE })) },
             Tool { instrument: &measure::YARN, drawn: None },
+            Tool { instrument: &measure::KNIT_GAUGE, drawn: Some(Picture::Sweater(Sweater::Gauge(Gauge { per_inch: 7.0 }))) },
         ],
     },
     Drawer {
@@ -59,6 +60,10 @@ pub static DRAWERS: &[Drawer] = &[
             Tool { instrument: &measure::GIVE, drawn: Some(Picture::Fingertips(Fingertips { give_cm: 2.0 })) },
             Tool { instrument: &measure::GROWTH, drawn: Some(Picture::Growth(Growth { percent: 3.0 })) },
             Tool { instrument: &measure::STRETCH_AND_RECOVERY, drawn: Some(Picture::Give(Give { give_cm: 2.5 })) },
+            Tool {
+                instrument: &measure::RIB_RETURN,
+                drawn: Some(Picture::Sweater(Sweater::RibCuff(RibCuff { wider_percent: 8.0 }))),
+            },
             Tool { instrument: &measure::SHRINKAGE, drawn: Some(Picture::WashMarks(WashMarks { shorter_percent: 8.0 })) },
             Tool {
                 instrument: &measure::SHRINKAGE_TO_EXPECT,
@@ -70,7 +75,10 @@ pub static DRAWERS: &[Drawer] = &[
     },
     Drawer {
         name: "Tape",
-        tools: &[Tool { instrument: &measure::GIRTH, drawn: Some(Picture::Measure(Measure { point: Point::Waist })) }],
+        tools: &[
+            Tool { instrument: &measure::GIRTH, drawn: Some(Picture::Measure(Measure { point: Point::Waist })) },
+            Tool { instrument: &measure::HEM_ROUND, drawn: Some(Picture::Dress(Dress::HemRound(HemRound { metres: 2.0 }))) },
+        ],
     },
     Drawer {
         name: "From a photograph",

@@ -6,7 +6,7 @@ use crate::measure::PointOfMeasure;
 use crate::specimen::Picture;
 
 use super::fit_table::FitTable;
-use super::{jeans, t_shirt, tailored_jacket, woven_shirt};
+use super::{dress_skirt, jeans, sweater, t_shirt, tailored_jacket, woven_shirt};
 
 /// A kind of garment with its own checks.
 #[derive(Debug, PartialEq)]
@@ -36,5 +36,11 @@ pub struct Family {
 }
 
 /// Every family.
-pub static FAMILIES: [&Family; 4] =
-    [&jeans::JEANS, &woven_shirt::WOVEN_SHIRT, &t_shirt::T_SHIRT, &tailored_jacket::TAILORED_JACKET];
+pub static FAMILIES: [&Family; 6] = [
+    &jeans::JEANS,
+    &woven_shirt::WOVEN_SHIRT,
+    &t_shirt::T_SHIRT,
+    &sweater::SWEATER,
+    &dress_skirt::DRESS_SKIRT,
+    &tailored_jacket::TAILORED_JACKET,
+];

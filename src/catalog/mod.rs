@@ -3,6 +3,7 @@
 pub mod bench;
 pub mod cautions;
 mod drawer;
+pub mod dress_skirt;
 mod family;
 mod fit_table;
 pub mod jeans;
@@ -10,6 +11,7 @@ pub mod on_body;
 mod rates;
 mod shared;
 pub mod sources;
+pub mod sweater;
 pub mod t_shirt;
 pub mod tailored_jacket;
 pub mod woven_shirt;

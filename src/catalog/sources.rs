@@ -290,6 +290,37 @@ pub static T_SHIRT_TARIFFS: Source = Source {
     kind: Kind::Memory,
 };
 
+/// Duty on sweaters.
+pub static SWEATER_TARIFFS: Source = Source {
+    name: "tariffs on sweaters",
+    title: "United States tariff, 6110.20: cotton sweaters 16.5 per cent, wool about as much, man-made fibres about twice that, from memory; \
+        duties by country since 2025 stack on top: the high end is judgement. Elsewhere from memory.",
+    kind: Kind::Memory,
+};
+
+/// Duty on dresses and skirts.
+pub static DRESS_TARIFFS: Source = Source {
+    name: "tariffs on dresses",
+    title: "United States tariff, 6204.4 and 6204.5: cotton about 8 per cent, man-made fibres about 16; European Union 12 per cent on most \
+        clothing; all from memory. Duties by country since 2025 stack on top: the high end is judgement.",
+    kind: Kind::Memory,
+};
+
+/// How many minutes it takes to sew a dress or a skirt.
+pub static DRESS_MINUTES: Source = Source {
+    name: "minutes of dresses",
+    title: "Lists of an industrial-engineering tutorial: basic dress 20 to 30 minutes, basic skirt 10 to 15. What the minutes cover differs.",
+    kind: Kind::Document,
+};
+
+/// How many minutes it takes to knit and link a sweater.
+pub static KNITTING_MINUTES: Source = Source {
+    name: "minutes of sweaters",
+    title: "Fully fashioned sweaters: 40 to 90 minutes on the knitting machine, 15 to 30 of linking and finishing by hand; common practice, \
+        no single source.",
+    kind: Kind::CommonPractice,
+};
+
 /// Every entry, for the page that says where numbers come from.
 pub static SOURCES: &[&Source] = &[
     &JUDGEMENT,
@@ -338,6 +369,15 @@ pub static SOURCES: &[&Source] = &[
     &cost::COST_SHEET_SHARES,
     &cost::WEAR_SURVEYS,
     &PRICE_AND_LIFE,
+    &CLOTH_CHARTS,
+    &GARMENT_MINUTES,
+    &OTHER_COSTS,
+    &SHIRT_TARIFFS,
+    &T_SHIRT_TARIFFS,
+    &SWEATER_TARIFFS,
+    &KNITTING_MINUTES,
+    &DRESS_TARIFFS,
+    &DRESS_MINUTES,
     &fit::JUDGEMENT,
     &fit::COMMON_PRACTICE,
     &fit::COSTUME_TEXT,
@@ -347,9 +387,4 @@ pub static SOURCES: &[&Source] = &[
     &fit::TAILORING_MANUAL,
     &fit::TAILORING_ARTICLE,
     &fit::LABEL_SURVEYS,
-    &CLOTH_CHARTS,
-    &GARMENT_MINUTES,
-    &OTHER_COSTS,
-    &SHIRT_TARIFFS,
-    &T_SHIRT_TARIFFS,
 ];

@@ -79,6 +79,28 @@ pub static SPARE_CLOTH: Instrument = Instrument {
     formula: straight,
 };
 
+/// All the way round a hem, in centimetres. Usual spread 5 cm: judgement, since a tape follows a curved edge and folds in cloth.
+pub static HEM_ROUND: Instrument = Instrument {
+    key: "hem-round",
+    name: "Way round the hem",
+    says: "How far it is all the way round a hem.",
+    unit: Unit::Centimetre,
+    inputs: &[
+        reading(
+            "Round the hem",
+            "Lay the hem flat and follow its edge with a tape from side to side, pleats open. Type twice that.",
+            InputKind::Measured,
+            [Unit::Centimetre, Unit::Centimetre, Unit::Inch],
+            [30.0, 2000.0],
+        ),
+        spread([Unit::Centimetre, Unit::Centimetre, Unit::Inch], [0.3, 50.0], 5.0),
+    ],
+    steps: &["Lay the hem flat and open its pleats.", "Follow its edge with a tape from side to side, and double it."],
+    cautions: &["Hems of new goods can hold pins: feel from outside first."],
+    sources: &[&sources::JUDGEMENT],
+    formula: straight,
+};
+
 /// Cloth mass in ounces per square yard, from a label or worked out from a scale; g/m² is taken too. Usual spread 1.1 oz/yd², which is
 /// what weighing a whole pair gives (handbook, section 4.3): judgement.
 pub static CLOTH_MASS: Instrument = Instrument {

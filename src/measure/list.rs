@@ -24,16 +24,19 @@ pub static INSTRUMENTS: &[&Instrument] = &[
     &THREAD_COUNT,
     &CLOTH_COVER,
     &YARN,
+    &KNIT_GAUGE,
     // Stretch, shrinkage and twist.
     &GIVE,
     &GROWTH,
     &STRETCH_AND_RECOVERY,
+    &RIB_RETURN,
     &SHRINKAGE,
     &SHRINKAGE_TO_EXPECT,
     &LEG_TWIST,
     &SEAM_TWIST,
     // Tape.
     &GIRTH,
+    &HEM_ROUND,
     // From a photograph.
     &STITCH_PHOTO,
     &THREAD_COUNT_PHOTO,

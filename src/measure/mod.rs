@@ -6,6 +6,7 @@ mod girth;
 mod give;
 mod grades;
 mod instrument;
+mod knit;
 mod list;
 mod live_comb;
 mod photo_readings;
@@ -26,7 +27,7 @@ pub use cloth_mass::{
     CLOTH_MASS_BUILT, CLOTH_MASS_COMPARED, CLOTH_MASS_WEIGHED, JeansMeasures, jeans_area, mass_after_shrinking,
     mass_from_threads, mass_from_weighing,
 };
-pub use direct::{CLOTH_MASS, LOOSE_ENDS, SPARE_CLOTH, TACKS};
+pub use direct::{CLOTH_MASS, HEM_ROUND, LOOSE_ENDS, SPARE_CLOTH, TACKS};
 pub use girth::{
     GIRTH, ONE_READING_MM, PRIOR_FREEDOM, PointOfMeasure, girth_of_flat, length_of_readings, mean_of_readings, taped,
 };
@@ -40,6 +41,7 @@ pub use grades::{
     UsualRubOff, change_difference, change_grade, change_grade_by_table, staining_difference, staining_grade,
 };
 pub use instrument::{Also, Choice, Fault, Input, InputKind, Instrument, Needed, Outcome};
+pub use knit::{KNIT_GAUGE, RIB_RETURN};
 pub use list::INSTRUMENTS;
 pub use live_comb::STITCH_COMB_LIVE;
 pub use photo_readings::{

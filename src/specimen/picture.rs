@@ -7,6 +7,7 @@ use super::cloth_trial::{Give, Growth, LightThrough, RubOff};
 use super::colouring::Colouring;
 use super::drag::Drag;
 use super::drawing::Sheet;
+use super::dress::Dress;
 use super::edges::{BagSeam, Edge, Hem, OutseamEdge};
 use super::ends::{RowEnd, ThreadTails};
 use super::figure::OnBody;
@@ -36,6 +37,7 @@ use super::shirt_front::{FineStitches, ShirtFront, ShirtPattern};
 use super::shirt_inside::{SeamWidth, ShirtTail};
 use super::stitch_run::StitchRun;
 use super::stitching::Topstitch;
+use super::sweater::Sweater;
 use super::tee_knit::{BodyTwist, NeckRib, Print};
 use super::tee_seams::{KnitHem, KnitSeam, Taped};
 use super::top_flat::{ShirtDetails, TopFlat};
@@ -237,6 +239,10 @@ pub enum Picture {
     Pose(Pose),
     /// Cloth left inside for a tailor, with a ruler on it.
     LeftInside(LeftInside),
+    /// A look at a sweater.
+    Sweater(Sweater),
+    /// A look at a dress or skirt.
+    Dress(Dress),
 }
 
 /// Something that is true of a picture because it was drawn so.
@@ -284,6 +290,8 @@ pub enum Known {
     Colour(super::colouring::ColourWork),
     /// Cloth beside a seam, in mm.
     SpareMm(f64),
+    /// Columns of loops per inch across.
+    LoopsPerInch(f64),
 }
 
 /// What is known to be true of a picture, where that means something; empty where it does not.
@@ -321,6 +329,8 @@ pub fn truth(picture: &Picture) -> Vec<Known> {
         Picture::ShirtPattern(it) => vec![Known::OffMm(it.worst())],
         Picture::KnitHem(it) => vec![Known::LooseEnds(it.tails.min(14))],
         Picture::SeamWidth(it) => vec![Known::Join(it.join)],
+        Picture::Dress(Dress::Tails(it)) => vec![Known::LooseEnds(it.told())],
+        Picture::Sweater(Sweater::Gauge(it)) => vec![Known::LoopsPerInch(it.told())],
         _ => Vec::new(),
     }
 }
@@ -423,6 +433,8 @@ impl Picture {
             Picture::Drag(it) => it.words(),
             Picture::Pose(it) => it.words(),
             Picture::LeftInside(it) => it.words(),
+            Picture::Sweater(it) => it.words(),
+            Picture::Dress(it) => it.words(),
         }
     }
 
@@ -523,6 +535,8 @@ impl Picture {
             Picture::Drag(it) => it.draw(sheet, chance),
             Picture::Pose(it) => it.draw(sheet, chance),
             Picture::LeftInside(it) => it.draw(sheet, chance),
+            Picture::Sweater(it) => it.draw(sheet, chance),
+            Picture::Dress(it) => it.draw(sheet, chance),
         }
     }
 }

@@ -1,4 +1,4 @@
-//! A shirt or a T-shirt laid flat, with one point of measure on it or none, and what is special about a shirt.
+//! A shirt, a T-shirt or a sweater laid flat, with one point of measure on it or none, and what is special about a shirt.
 
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
@@ -21,6 +21,10 @@ pub enum TopCut {
     Shirt,
     /// With a ribbed neck and short sleeves.
     Tee,
+    /// With ribs at neck, hem and cuffs, and long sleeves.
+    Sweater,
+    /// The same, open in front.
+    Cardigan,
 }
 
 /// A point of measure of a top.
@@ -64,6 +68,10 @@ struct Shape {
 const NECK: (f64, f64) = (8.5, 0.0);
 
 impl TopCut {
+    const fn is_knit(self) -> bool {
+        matches!(self, TopCut::Sweater | TopCut::Cardigan)
+    }
+
     /// A piece of middling size. Judgement: it only has to look like one.
     const fn shape(self) -> Shape {
         match self {
@@ -82,6 +90,14 @@ impl TopCut {
                 underarm: (26.0, 26.0),
                 waist: (26.0, 46.0),
                 hem: (26.0, 71.0),
+            },
+            TopCut::Sweater | TopCut::Cardigan => Shape {
+                scale: 0.98,
+                shoulder: (22.0, 4.5),
+                cuff: [(60.0, 50.0), (52.0, 56.0)],
+                underarm: (26.0, 26.0),
+                waist: (26.0, 46.0),
+                hem: (24.0, 70.0),
             },
         }
     }
@@ -118,15 +134,26 @@ fn piece(sheet: &mut Sheet, cut: TopCut, back: bool) -> Shape {
             let ((sx, sy), (ux, uy)) = (shape.shoulder, shape.underarm);
             let (a, b, c) = (at(side * sx, sy), at(side * (sx - 3.0), 16.0), at(side * ux, uy));
             pen.at(a.0, a.1).bend(b.0, b.1, c.0, c.1);
-            let deep = if cut == TopCut::Shirt { 5.5 } else { 2.0 };
+            let deep = if cut == TopCut::Tee { 2.0 } else { 5.5 };
             let along = |(x, y): (f64, f64)| (side * (x - deep * 0.61), y - deep * 0.79);
             shape.line(pen, &[along(shape.cuff[0]), along(shape.cuff[1])]);
+        }
+        if cut.is_knit() {
+            shape.line(pen, &[(-24.4, 64.0), (24.4, 64.0)]);
+            for step in -8..=8 {
+                let x = 2.8 * f64::from(step);
+                shape.line(pen, &[(x, 64.6), (x, 69.4)]);
+            }
+        }
+        if cut == TopCut::Cardigan {
+            shape.line(pen, &[(-2.4, 17.0), (-2.4, 70.0)]);
+            shape.line(pen, &[(2.4, 17.0), (2.4, 70.0)]);
         }
         if cut == TopCut::Tee {
             shape.line(pen, &[(-26.0, 69.0), (26.0, 69.0)]);
         } else if back {
             shape.line(pen, &[(-22.2, 10.0), (22.2, 10.0)]);
-        } else {
+        } else if cut == TopCut::Shirt {
             shape.line(pen, &[(-1.8, 8.0), (-1.8, 75.0)]);
             shape.line(pen, &[(1.8, 8.0), (1.8, 75.0)]);
         }
@@ -134,8 +161,10 @@ fn piece(sheet: &mut Sheet, cut: TopCut, back: bool) -> Shape {
     sheet.stroke(Ink::Cloth, 1.0, seams);
     let neck = Pen::with(|pen| {
         let (a, b) = (at(-8.5, 0.0), at(8.5, 0.0));
-        if cut == TopCut::Tee {
-            let deep = at(0.0, 19.0).1;
+        if cut == TopCut::Cardigan {
+            pen.at(a.0, a.1).bend(60.0, a.1 + 5.0, b.0, b.1).to(60.0, at(0.0, 18.0).1).close();
+        } else if cut != TopCut::Shirt {
+            let deep = at(0.0, if cut == TopCut::Tee { 19.0 } else { 15.0 }).1;
             pen.at(a.0, a.1).bend(60.0, deep, b.0, b.1).bend(60.0, a.1 + 5.0, a.0, a.1).close();
         } else if back {
             pen.at(a.0, a.1).bend(60.0, a.1 - 5.0, b.0, b.1).bend(60.0, a.1 + 9.0, a.0, a.1).close();
@@ -145,8 +174,8 @@ fn piece(sheet: &mut Sheet, cut: TopCut, back: bool) -> Shape {
             }
         }
     });
-    sheet.fill(if cut == TopCut::Tee { Ink::Paper } else { Ink::ClothLight }, neck.clone());
-    sheet.stroke(Ink::Edge, if cut == TopCut::Tee { 2.4 } else { 1.2 }, neck);
+    sheet.fill(if cut == TopCut::Shirt { Ink::ClothLight } else { Ink::Paper }, neck.clone());
+    sheet.stroke(Ink::Edge, if cut == TopCut::Shirt { 1.2 } else { 2.4 }, neck);
     shape
 }
 
@@ -172,7 +201,11 @@ impl TopFlat {
             (Some(TopPoint::Neck), true) => "the collar of a shirt, opened and laid flat",
             (Some(TopPoint::Shoulders | TopPoint::Length), true) => "a shirt laid flat, from the back",
             (_, true) => "a shirt laid flat, from the front",
-            (_, false) => "a T-shirt laid flat, from the front",
+            (_, false) => match self.cut {
+                TopCut::Sweater => "a sweater laid flat, from the front",
+                TopCut::Cardigan => "a cardigan laid flat, from the front",
+                _ => "a T-shirt laid flat, from the front",
+            },
         });
         if let Some(point) = self.point {
             words.and(match (point, shirt) {

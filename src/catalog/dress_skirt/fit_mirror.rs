@@ -1,0 +1,126 @@
+//! Dresses and skirts in the mirror: moves to make, and lines that show where cloth is short or over.
+
+use crate::catalog::{Move, Sign};
+use crate::fit::{Cure, sources};
+
+use super::fit::SIDE_SEAM;
+
+/// Moves of a minute, closed. Judgement.
+pub(super) static MOVES: [&Move; 4] = [
+    &Move {
+        key: "sit-down",
+        name: "Sit down",
+        how: "Sit on a hard chair, knees together, and breathe in. Feel waist and hip, and see how far the hem rises.",
+        looks: [
+            "Nothing presses, the hem stays where you want it.",
+            "It strains at hip or waist.",
+            "A seam opens or cracks, or it rides far up.",
+        ],
+        cause: "Too little cloth at the hip or the waist.",
+        cure: Cure::Some,
+        needs: Some(&SIDE_SEAM),
+        tries: &["waist", "hip"],
+        weight: 0.8,
+        caution: Some("New goods can hold pins: run a flat hand over seat and hem first."),
+        drawn: None,
+        source: &sources::JUDGEMENT,
+    },
+    &Move {
+        key: "stride",
+        name: "Take a long step",
+        how: "Take three steps as if to catch a bus, and climb one stair if there is one.",
+        looks: ["The hem lets you.", "Your stride is a little short.", "The hem stops your legs."],
+        cause: "A narrow hem without a slit or a pleat.",
+        cure: Cure::None,
+        needs: None,
+        tries: &[],
+        weight: 0.6,
+        caution: Some("Hold on to something on a stair."),
+        drawn: None,
+        source: &sources::JUDGEMENT,
+    },
+    &Move {
+        key: "reach-up",
+        name: "Reach up",
+        how: "Stretch both arms straight up, then let them hang. See where waist and hem settle. On a skirt, leave it.",
+        looks: [
+            "Waist and hem fall back by themselves.",
+            "The waist stays up a little.",
+            "It pulls under the arms, or stays up.",
+        ],
+        cause: "Tight at the bust or short in the bodice.",
+        cure: Cure::None,
+        needs: None,
+        tries: &["bust"],
+        weight: 0.7,
+        caution: None,
+        drawn: None,
+        source: &sources::JUDGEMENT,
+    },
+    &Move {
+        key: "turn-round",
+        name: "Walk ten steps and look down",
+        how: "Walk ten steps, swinging your arms. See whether side seams and waist are still where they were.",
+        looks: ["All is where it was.", "A seam has turned a little.", "The skirt has turned round you."],
+        cause: "The waist is loose for you, or the cloth twists.",
+        cure: Cure::Easy,
+        needs: None,
+        tries: &[],
+        weight: 0.5,
+        caution: None,
+        drawn: None,
+        source: &sources::JUDGEMENT,
+    },
+];
+
+/// Lines to look for. The first two stand in the handbook, section 9.6 (fit practice, from memory); the others are judgement.
+pub(super) static SIGNS: [&Sign; 4] = [
+    &Sign {
+        key: "bust-to-waist",
+        name: "Slanting lines from bust to waist",
+        looks: "They run from the fullest point of the bust down to the side.",
+        cause: "Too little cloth, or too small a dart, at the bust.",
+        cure: Cure::Some,
+        needs: None,
+        mend: "Sometimes a dart can be moved or made larger; else a size larger, taken in at the waist.",
+        weight: 0.7,
+        drawn: None,
+        source: &sources::COMMON_PRACTICE,
+    },
+    &Sign {
+        key: "fold-below-waist",
+        name: "A level fold below the waist at the back",
+        looks: "Cloth lies in a roll between the waistband and the seat.",
+        cause: "The hip is tight and pushes cloth up, or the back is long above the seat.",
+        cure: Cure::Some,
+        needs: None,
+        mend: "A tailor takes length out at the centre back of the waist; where the hip is tight, a size larger.",
+        weight: 0.5,
+        drawn: None,
+        source: &sources::COMMON_PRACTICE,
+    },
+    &Sign {
+        key: "lines-across-hip",
+        name: "Level lines across the hip",
+        looks: "They run from side seam to side seam, and pockets or pleats stand open.",
+        cause: "Too little cloth round the hip.",
+        cure: Cure::Some,
+        needs: Some(&SIDE_SEAM),
+        mend: "A tailor lets out the sides where cloth was left; else a size larger.",
+        weight: 0.7,
+        drawn: None,
+        source: &sources::JUDGEMENT,
+    },
+    &Sign {
+        key: "hem-not-level",
+        name: "The hem is not level",
+        looks: "It rises at the front or the back, seen from the side.",
+        cause: "One side takes up more length on you, or it was cut so.",
+        cure: Cure::Easy,
+        needs: None,
+        mend: "A tailor levels the hem on you, where it is deep enough or may be shorter.",
+        weight: 0.4,
+        drawn: None,
+        source: &sources::JUDGEMENT,
+    },
+];
