@@ -148,6 +148,10 @@ pub enum Message {
     ChosenElsewhere(Settings),
     /// An import of garments, people and settings, as shown and agreed to.
     Import(Vec<Change>, Vec<Change<Person>>, Option<Settings>),
+    /// The invented rack, to be added; what is here already stays as it is.
+    Invent(Vec<Change>, Vec<Change<Person>>),
+    /// The invented rack is to be taken out.
+    TakeOutInvented,
     /// Everything is to be erased.
     Erase,
     /// Another window wrote a garment.
@@ -210,6 +214,16 @@ impl Model {
     /// The garment of that name.
     pub fn garment(&self, id: &Id) -> Option<&Rc<Garment>> {
         self.garments.iter().find(|garment| garment.id() == id)
+    }
+
+    /// The garments whose guesses show the person's habit: their own; those of the invented rack while there are no others.
+    pub fn guessed(&self) -> Vec<Rc<Garment>> {
+        let of = |invented: bool| {
+            let garments = self.garments.iter().filter(move |garment| garment.id().is_invented() == invented);
+            garments.filter(|garment| garment.guess().is_some()).cloned().collect::<Vec<_>>()
+        };
+        let own = of(false);
+        if own.is_empty() { of(true) } else { own }
     }
 
     fn put(&mut self, garment: Rc<Garment>) {
@@ -398,6 +412,27 @@ impl Model {
                 }
                 effects
             }
+            Message::Invent(mut garments, mut people) => {
+                // What was tried on them meanwhile is not thrown over.
+                garments.retain(|change| matches!(change, Change::Add(_)));
+                people.retain(|change| matches!(change, Change::Add(_)));
+                let added = garments.len();
+                let effects = self.imported(garments, people);
+                self.say(format!("Added: {added} invented garments. Take them out again whenever you like."));
+                effects
+            }
+            Message::TakeOutInvented => {
+                let garments = self.garments.iter().map(|garment| garment.id()).filter(|id| id.is_invented());
+                let garments: Vec<Change> = garments.cloned().map(Change::Delete).collect();
+                let people = self.people.iter().map(|person| person.id()).filter(|id| id.is_invented());
+                let people: Vec<Change<Person>> = people.cloned().map(Change::Delete).collect();
+                let mut effects = self.imported(garments, people);
+                self.say("Taken out: the invented rack.".to_owned());
+                if self.route.garment().is_some_and(Id::is_invented) {
+                    effects.push(Effect::Open(Route::Rack));
+                }
+                effects
+            }
             Message::Erase => {
                 self.garments.clear();
                 self.people.clear();
@@ -541,6 +576,13 @@ impl Model {
                 Some(Effect::Open(garment.clone().map_or(Route::People, Route::Fitting)))
             }
             _ => None,
+        }
+    }
+
+    /// Other words for what just happened; the way back stays.
+    fn say(&mut self, text: String) {
+        if let Some(notice) = &mut self.notice {
+            Rc::make_mut(notice).text = text;
         }
     }
 
@@ -796,6 +838,21 @@ mod tests {
         assert_eq!(model.people.iter().map(|person| person.name()).collect::<Vec<_>>(), ["A", "B"]);
         model.after(Message::Erase);
         assert!(model.people.is_empty());
+    }
+
+    #[test]
+    fn the_invented_rack_comes_beside_what_is_here_and_goes_alone() {
+        let mut model = model(vec![garment("a"), garment("invented-x").after(Act::Label("tried on".to_owned()))]);
+        let rack = || vec![Change::AddBeside(garment("invented-x~1")), Change::Add(garment("invented-y"))];
+        assert_eq!(model.after(Message::Invent(rack(), vec![Change::Add(*person("invented-r", "R"))])).len(), 2);
+        assert!(model.garment(&id("invented-x~1")).is_none());
+        assert_eq!(model.garment(&id("invented-x")).map(|garment| garment.label()), Some("tried on"));
+        model.route = Route::Result(id("invented-y"));
+        let effects = model.after(Message::TakeOutInvented);
+        assert_eq!((effects.len(), effects.last()), (4, Some(&Effect::Open(Route::Rack))));
+        assert_eq!((model.garments.len(), model.people.len()), (1, 0));
+        model.after(Message::UndoNotice);
+        assert_eq!((model.garments.len(), model.people.len()), (3, 1));
     }
 
     #[test]

@@ -5,7 +5,7 @@ use std::rc::Rc;
 
 use garment_assay::cost::Rates;
 use garment_assay::garment::{Garment, Id};
-use garment_assay::rack::{Taught, teaches};
+use garment_assay::rack::{Taught, leans_on};
 
 /// The garments that taught, the rates, and what came of them.
 type Known = (Vec<Rc<Garment>>, Rates, Rc<Taught>);
@@ -26,8 +26,7 @@ impl Pricing {
     /// What all garments but that one taught. An answer to a check of the one that is asked about changes nothing of it, so that two hundred
     /// references are not gone through again with each tap.
     pub fn taught(&self, garments: &[Rc<Garment>], rates: &Rates, but: &Id) -> Rc<Taught> {
-        let teachers: Vec<Rc<Garment>> =
-            garments.iter().filter(|garment| garment.id() != but && teaches(garment)).cloned().collect();
+        let teachers: Vec<Rc<Garment>> = garments.iter().filter(|garment| leans_on(but, garment)).cloned().collect();
         if let Some((known, under, taught)) = self.known.borrow().as_ref() {
             let same = known.len() == teachers.len() && known.iter().zip(&teachers).all(|(one, other)| Rc::ptr_eq(one, other));
             if same && under == rates {

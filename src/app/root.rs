@@ -321,7 +321,7 @@ impl Component for App {
                     rack={model.garments.clone()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()}
                     people={model.people.clone()} {system} />
             },
-            (Route::Guesses, _) => html! { <Guesses garments={model.garments.clone()} /> },
+            (Route::Guesses, _) => html! { <Guesses garments={model.guessed()} /> },
             (Route::Practice, _) => html! {
                 <PracticePage trials={model.trials.clone()} rates={model.settings.rates.clone()} appraisals={self.appraisals.clone()} send={send.clone()} />
             },

@@ -25,6 +25,11 @@ impl PersonId {
     pub fn as_str(&self) -> &str {
         &self.0
     }
+
+    /// Whether they are of the invented rack.
+    pub fn is_invented(&self) -> bool {
+        self.0.starts_with("invented-")
+    }
 }
 
 /// A reading of a body measure, in the unit in which it was given; one that its measure does not believe cannot be made.

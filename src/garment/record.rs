@@ -33,6 +33,11 @@ impl Id {
     pub fn as_str(&self) -> &str {
         &self.0
     }
+
+    /// Whether it is of the invented rack, which shows what the app does and must teach nothing about real garments.
+    pub fn is_invented(&self) -> bool {
+        self.0.starts_with("invented-")
+    }
 }
 
 /// One number as the person gave it to an instrument.

@@ -42,6 +42,12 @@ pub fn teaches(garment: &Garment) -> bool {
     garment.is_reference() && garment.family().bill.is_some() && garment.ticket_in_view().is_some_and(usable)
 }
 
+/// Whether a prediction for the garment of that name leans on another: that one teaches, is not the same, and the invented teach only each
+/// other.
+pub fn leans_on(asked: &Id, other: &Garment) -> bool {
+    teaches(other) && other.id() != asked && other.id().is_invented() == asked.is_invented()
+}
+
 /// The rates in the market whose tickets the garment's own is one of: by the currency of its ticket, face down too, else of its guess, else as
 /// they are.
 fn rates_for(garment: &Garment, rates: &Rates) -> Rates {

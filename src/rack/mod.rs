@@ -12,7 +12,7 @@ mod student_t;
 mod ticket_gap;
 mod traits;
 
-pub use behind::{Behind, Taught, teaches};
+pub use behind::{Behind, Taught, leans_on, teaches};
 pub use compare::{Beside, BesideFault, Between, Difference, Gap, GapShare, Likeness, ReadingDifference, gap};
 pub use guess::{Range, Reveal, Score, WhyNoScore, reveal};
 pub use habit::{Bias, Habit, HitRate, Trend, Verdict, Width};

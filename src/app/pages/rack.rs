@@ -15,6 +15,7 @@ use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::confirm::Confirm;
 use crate::app::parts::icon::{Icon, Shape};
+use crate::app::parts::invented::Invented;
 use crate::app::parts::tape::Tape;
 use crate::app::route::Route;
 use crate::app::words::{self, headline};
@@ -259,6 +260,7 @@ pub fn Rack(props: &Props) -> Html {
                     <p>{ "The app asks for one look or touch at a time, the most telling first. After each answer you see how well the garment seems to be made, and how sure that is. Stop whenever you like; it is kept on this device." }</p>
                     <p><a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a></p>
                     <p><a href={Route::Practice.href()}>{ "Or practise first: two minutes for your eye" }</a></p>
+                    <Invented garments={garments.clone()} send={send.clone()} />
                 </section>
             } else {
                 <div class="rack-tools" role="search">
@@ -291,6 +293,9 @@ pub fn Rack(props: &Props) -> Html {
                     <p class="lonely"><a href={Route::Guesses.href()}>{ "Your guesses, and the habit in them" }</a></p>
                 }
                 if !*beside {
+                    if garments.iter().any(|garment| garment.id().is_invented()) {
+                        <Invented garments={garments.clone()} send={send.clone()} />
+                    }
                     <p class="lonely"><a href={Route::Practice.href()}>{ "Practise: two minutes for your eye" }</a></p>
                 }
                 if found > *shown {

@@ -14,6 +14,7 @@ use crate::app::browser::{clock, document, files};
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::confirm::Confirm;
+use crate::app::parts::invented::Invented;
 use crate::app::route::Route;
 
 #[derive(Properties, PartialEq)]
@@ -329,6 +330,11 @@ pub fn SettingsPage(props: &Props) -> Html {
                 }
                 <p><button type="button" class="second" onclick={save}>{ if *with_people || people.is_empty() { "Export everything" } else { "Export garments and settings" } }</button></p>
                 <TakeIn garments={garments.clone()} people={people.clone()} send={send.clone()} />
+            </section>
+            <section class="card">
+                <h2>{ "Invented rack" }</h2>
+                <p>{ "Garments of every kind from a Saturday that never was, with answers, readings, tickets, guesses and a fitting: to see what the app does. Nothing about your own garments is worked out from them." }</p>
+                <Invented garments={garments.clone()} send={send.clone()} />
             </section>
             <section class="card">
                 <h2>{ "Erase" }</h2>

@@ -18,6 +18,7 @@ pub mod fit_who;
 pub mod guess;
 pub mod icon;
 pub mod instrument_form;
+pub mod invented;
 pub mod means;
 pub mod money_scale;
 pub mod note;

@@ -1,0 +1,69 @@
+//! The invented rack, one tap to add and one to take out.
+
+use std::rc::Rc;
+
+use garment_assay::garment::Garment;
+use garment_assay::notebook::{Import, Mode, import};
+use yew::prelude::*;
+
+use crate::app::browser::shipped;
+use crate::app::model::Message;
+
+/// The file of the invented rack, beside the page.
+const FILE: &str = "./invented-rack.json";
+
+#[derive(Clone, Copy, PartialEq)]
+enum Coming {
+    Not,
+    Fetched,
+    Failed,
+}
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// Garments noted.
+    pub garments: Vec<Rc<Garment>>,
+    /// Where messages go.
+    pub send: Callback<Message>,
+}
+
+/// Adds the invented rack, or takes it out where it is there.
+#[component]
+pub fn Invented(props: &Props) -> Html {
+    let Props { garments, send } = props;
+    let coming = use_state_eq(|| Coming::Not);
+    let count = garments.iter().filter(|garment| garment.id().is_invented()).count();
+    if count > 0 {
+        let out = send.reform(|_: MouseEvent| Message::TakeOutInvented);
+        return html! {
+            <p class="invented"><span>{ match count { 1 => "1 garment here is invented. ".to_owned(), _ => format!("{count} garments here are invented. ") } }</span>
+                <button type="button" class="ghost" onclick={out}>{ "Take the invented rack out" }</button></p>
+        };
+    }
+    let add = {
+        let (coming, send) = (coming.clone(), send.clone());
+        Callback::from(move |_: MouseEvent| {
+            let (coming, send) = (coming.clone(), send.clone());
+            coming.set(Coming::Fetched);
+            wasm_bindgen_futures::spawn_local(async move {
+                let read = shipped::text(FILE).await.and_then(|text| import(&text, &[], Mode::Merge).ok());
+                match read {
+                    Some(Import { changes, people, .. }) => {
+                        coming.set(Coming::Not);
+                        send.emit(Message::Invent(changes, people.unwrap_or_default()));
+                    }
+                    None => coming.set(Coming::Failed),
+                }
+            });
+        })
+    };
+    html! {
+        <div class="invented">
+            <button type="button" class="ghost" onclick={add} disabled={*coming == Coming::Fetched}>
+                { if *coming == Coming::Fetched { "Fetching it" } else { "Look round in an invented rack" } }</button>
+            if *coming == Coming::Failed {
+                <p class="fault" role="alert">{ "The invented rack could not be fetched. It comes over the network the first time: try again where you have one." }</p>
+            }
+        </div>
+    }
+}
