@@ -85,7 +85,11 @@ const TARGETS: [&str; 3] = ["HtmlInputElement", "HtmlSelectElement", "HtmlTextAr
 const NOTEBOOK: [(&str, &[&str]); 7] = [
     ("app/root.rs", &["Elsewhere", "Healed", "KeepFault", "Kept", "Notebook", "Settings"]),
     ("app/root/people.rs", &["KeepFault", "Kept"]),
-    ("app/model.rs", &["Change", "Healed", "MOST_TRIALS", "SetAside", "Settings", "ShelfFault"]),
+    // A file of garments is read there when it comes with the app.
+    (
+        "app/model.rs",
+        &["Change", "Healed", "MOST_TRIALS", "Mode", "SetAside", "Settings", "ShelfFault", "export_all", "import_all"],
+    ),
     ("app/browser/shelf.rs", &["Shelf", "ShelfFault"]),
     (
         "app/pages/settings.rs",

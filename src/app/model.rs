@@ -8,7 +8,7 @@ use garment_assay::cost::Rates;
 use garment_assay::fit::{Person, PersonId};
 use garment_assay::garment::{Act, FitAct, Garment, Id, Readings};
 use garment_assay::measure::ScreenScale;
-use garment_assay::notebook::{Change, Healed, MOST_TRIALS, SetAside, Settings, ShelfFault};
+use garment_assay::notebook::{Change, Healed, MOST_TRIALS, Mode, SetAside, Settings, ShelfFault, import_all};
 use garment_assay::practice::Trial;
 use garment_assay::trade::{Day, Ticket};
 
@@ -148,8 +148,8 @@ pub enum Message {
     ChosenElsewhere(Settings),
     /// An import of garments, people and settings, as shown and agreed to.
     Import(Vec<Change>, Vec<Change<Person>>, Option<Settings>),
-    /// The invented rack, to be added; what is here already stays as it is.
-    Invent(Vec<Change>, Vec<Change<Person>>),
+    /// The invented rack, as its file has it, to be added; what is here already stays as it is.
+    Invent(String),
     /// The invented rack is to be taken out.
     TakeOutInvented,
     /// Everything is to be erased.
@@ -412,7 +412,16 @@ impl Model {
                 }
                 effects
             }
-            Message::Invent(mut garments, mut people) => {
+            Message::Invent(text) => {
+                let here: Vec<&Garment> = self.garments.iter().map(Rc::as_ref).collect();
+                let known: Vec<&Person> = self.people.iter().map(Rc::as_ref).collect();
+                let (mut garments, mut people) = match import_all(&text, &here, &known, Mode::Merge) {
+                    Ok(read) => (read.changes, read.people.unwrap_or_default()),
+                    Err(fault) => {
+                        self.notice = Some(Rc::new(Notice::plain(fault.to_string())));
+                        return Vec::new();
+                    }
+                };
                 // What was tried on them meanwhile is not thrown over.
                 garments.retain(|change| matches!(change, Change::Add(_)));
                 people.retain(|change| matches!(change, Change::Add(_)));
@@ -651,6 +660,7 @@ mod tests {
     use garment_assay::cost::{Market, OVERHEAD, Range};
     use garment_assay::fit::{BodyReading, WAIST};
     use garment_assay::garment::Answer;
+    use garment_assay::notebook::export_all;
     use garment_assay::quantity::{Amount, Unit};
     use garment_assay::trade::Currency;
 
@@ -843,9 +853,10 @@ mod tests {
     #[test]
     fn the_invented_rack_comes_beside_what_is_here_and_goes_alone() {
         let mut model = model(vec![garment("a"), garment("invented-x").after(Act::Label("tried on".to_owned()))]);
-        let rack = || vec![Change::AddBeside(garment("invented-x~1")), Change::Add(garment("invented-y"))];
-        assert_eq!(model.after(Message::Invent(rack(), vec![Change::Add(*person("invented-r", "R"))])).len(), 2);
-        assert!(model.garment(&id("invented-x~1")).is_none());
+        let (one, other) = (garment("invented-x"), garment("invented-y"));
+        let file = export_all(&[&one, &other], Some(&[&*person("invented-r", "R")]), &Settings::default(), day());
+        assert_eq!(model.after(Message::Invent(file)).len(), 2);
+        assert_eq!(model.garments.len(), 3);
         assert_eq!(model.garment(&id("invented-x")).map(|garment| garment.label()), Some("tried on"));
         model.route = Route::Result(id("invented-y"));
         let effects = model.after(Message::TakeOutInvented);

@@ -3,7 +3,6 @@
 use std::rc::Rc;
 
 use garment_assay::garment::Garment;
-use garment_assay::notebook::{Import, Mode, import};
 use yew::prelude::*;
 
 use crate::app::browser::shipped;
@@ -43,17 +42,14 @@ pub fn Invented(props: &Props) -> Html {
     let add = {
         let (coming, send) = (coming.clone(), send.clone());
         Callback::from(move |_: MouseEvent| {
-            let (coming, send) = (coming.clone(), send.clone());
             coming.set(Coming::Fetched);
-            wasm_bindgen_futures::spawn_local(async move {
-                let read = shipped::text(FILE).await.and_then(|text| import(&text, &[], Mode::Merge).ok());
-                match read {
-                    Some(Import { changes, people, .. }) => {
-                        coming.set(Coming::Not);
-                        send.emit(Message::Invent(changes, people.unwrap_or_default()));
-                    }
-                    None => coming.set(Coming::Failed),
+            let (coming, send) = (coming.clone(), send.clone());
+            shipped::fetch(FILE, move |text| match text {
+                Some(text) => {
+                    coming.set(Coming::Not);
+                    send.emit(Message::Invent(text));
                 }
+                None => coming.set(Coming::Failed),
             });
         })
     };
