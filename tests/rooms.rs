@@ -11,7 +11,7 @@ use garment_assay::catalog::FAMILIES;
 /// A room of the library, the rooms it may use, and why it needs those that are not plain.
 ///
 /// A permission that nobody uses is taken away again: the test fails on it.
-const ROOMS: [(&str, &[&str], &str); 14] = [
+const ROOMS: [(&str, &[&str], &str); 15] = [
     ("quantity", &[], "Values with units and their spread: the ground floor."),
     ("trade", &[], "Nouns only."),
     ("source", &[], "The bibliography."),
@@ -23,6 +23,7 @@ const ROOMS: [(&str, &[&str], &str); 14] = [
         &["quantity", "source"],
         "Cloth against body, now and after washing; what is compared is handed in, so it knows no instrument.",
     ),
+    ("lot", &["source"], "Many pieces judged by some; which defects a family has is for the catalog to say."),
     ("grading", &["quantity", "trade"], "Belief about bands; stages decide what a check costs in time."),
     (
         "check",

@@ -25,6 +25,7 @@ pub static INSTRUMENTS: &[&Instrument] = &[
     &CLOTH_COVER,
     &YARN,
     &KNIT_GAUGE,
+    &CLOTH_POINTS,
     // Stretch, shrinkage and twist.
     &GIVE,
     &GROWTH,

@@ -1,6 +1,7 @@
 //! Instruments: what a person reads off a ruler, a scale or a count, and the estimate with its spread that follows.
 
 mod cloth_mass;
+mod cloth_points;
 mod direct;
 mod girth;
 mod give;
@@ -27,6 +28,7 @@ pub use cloth_mass::{
     CLOTH_MASS_BUILT, CLOTH_MASS_COMPARED, CLOTH_MASS_WEIGHED, JeansMeasures, jeans_area, mass_after_shrinking,
     mass_from_threads, mass_from_weighing,
 };
+pub use cloth_points::CLOTH_POINTS;
 pub use direct::{CLOTH_MASS, HEM_ROUND, LOOSE_ENDS, SPARE_CLOTH, TACKS};
 pub use girth::{
     GIRTH, ONE_READING_MM, PRIOR_FREEDOM, PointOfMeasure, girth_of_flat, length_of_readings, mean_of_readings, taped,

@@ -50,6 +50,14 @@ pub static D3107: Source = Source {
     kind: Kind::Standard,
 };
 
+/// Points for flaws in cloth.
+pub static D5430: Source = Source {
+    name: "ASTM D5430",
+    title: "ASTM D5430, Visually inspecting and grading fabrics, four-point option, as published articles repeat it. The limits of 20 and 28 \
+        points are common practice.",
+    kind: Kind::Standard,
+};
+
 /// Elasticity of cloth, strips.
 pub static ISO_20932: Source = Source {
     name: "ISO 20932-1",
