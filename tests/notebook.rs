@@ -5,9 +5,10 @@ mod drawing;
 use std::collections::{BTreeMap, BTreeSet};
 
 use drawing::{act, bare, check, day, garment_named, id, judged, point, text};
-use garment_assay::cost::Channel;
-use garment_assay::garment::{Act, Answer, Deal, Garment, Given, Guess, Id, Readings, Shown, Taped};
+use garment_assay::cost::{Channel, Incoterm};
+use garment_assay::garment::{Act, Answer, Deal, Garment, Given, Guess, Id, PriceBreak, Readings, Shown, Taped, TermsAct};
 use garment_assay::grading::Care;
+use garment_assay::lot::{Finding, Log, LotSize, Severity};
 use garment_assay::measure::STITCH_DENSITY;
 use garment_assay::notebook::{
     Change, Elsewhere, FaultyShelf, ImportFault, KeepFault, MemoryShelf, Mode, Notebook, Page, Settings, Shelf, ShelfFault,
@@ -1154,4 +1155,84 @@ fn what_was_given_on_the_bench_is_kept_and_erased_with_the_rest() {
     assert_eq!(notebook.on_the_bench(&STITCH_DENSITY), Some(given));
     notebook.erase().expect("a shelf that works");
     assert_eq!(notebook.on_the_bench(&STITCH_DENSITY), None);
+}
+
+/// A garment with everything a buyer notes.
+fn offered(id: &str) -> Garment {
+    let (first, last) = (Day::new(2027, 1, 10).expect("a day"), Day::new(2027, 2, 1).expect("a day"));
+    let terms = [
+        TermsAct::Supplier("Mill on the hill".to_owned()),
+        TermsAct::Style("0042-E1".to_owned()),
+        TermsAct::Colourways("ink, straw".to_owned()),
+        TermsAct::Sizes("34 to 46".to_owned()),
+        TermsAct::Currency(Some(Currency::Eur)),
+        TermsAct::Incoterm(Some(Incoterm::CostInsuranceFreight)),
+        TermsAct::Prices(vec![PriceBreak { from: 300, minor: 1_200 }, PriceBreak { from: 1_000, minor: 1_090 }]),
+        TermsAct::Minimum(Some(300)),
+        TermsAct::Delivery(Some((first, last))),
+        TermsAct::Shortlisted(true),
+    ];
+    let mut log = Log::new(LotSize::new(400).expect("a lot"));
+    log.looked_at = 20;
+    log.findings = vec![
+        Finding { piece: 3, what: "open-seam".to_owned(), severity: Severity::Major },
+        Finding { piece: 7, what: "needle left in the hem".to_owned(), severity: Severity::Critical },
+    ];
+    terms
+        .into_iter()
+        .fold(bare(id), |garment, act| garment.after(Act::Terms(act)))
+        .after(Act::Lot(Some(log)))
+        .after(Act::Collection("Spring, hall 4".to_owned()))
+        .after(Act::Archived(true))
+}
+
+#[test]
+fn what_a_buyer_noted_is_read_as_it_was_written_and_undone_act_by_act() {
+    let garment = offered("g");
+    assert_eq!(garment_of(&write(&garment, 3)), garment);
+    let merged = import(&export(&[&garment], day()), &[], Mode::Merge).expect("our own file");
+    assert_eq!(merged.changes, [Change::Add(garment.clone())]);
+    for act in [
+        Act::Terms(TermsAct::Prices(Vec::new())),
+        Act::Lot(None),
+        Act::Collection(String::new()),
+        Act::Archived(false),
+        Act::Terms(TermsAct::Incoterm(None)),
+    ] {
+        let back = garment.undoing(&act);
+        assert_ne!(garment.after(act.clone()), garment, "{act:?}");
+        assert_eq!(garment.after(act).after(back), garment);
+    }
+}
+
+#[test]
+fn offers_and_lots_this_version_does_not_know_are_set_aside_whole_and_written_back_unchanged() {
+    for (field, text) in [
+        ("terms", r#"{"incoterm":"XYZ","style":"7"}"#),
+        ("terms", r#"{"prices":[{"from":1,"minor":5},{"from":1,"minor":6}]}"#),
+        ("terms", r#"{"delivery":["2027-02-01","2027-01-10"]}"#),
+        ("terms", r#"{"minimum":4294967296}"#),
+        ("terms", r#"{"rebate":2}"#),
+        ("terms", "7"),
+        ("lot", r#"{"findings":[],"level":"II","looked_at":0,"major":"2.5","minor":"4.0","pieces":1}"#),
+        ("lot", r#"{"findings":[],"level":"IV","looked_at":0,"major":"2.5","minor":"4.0","pieces":40}"#),
+        ("lot", r#"{"findings":[],"level":"II","looked_at":41,"major":"2.5","minor":"4.0","pieces":40}"#),
+        (
+            "lot",
+            r#"{"findings":[{"piece":0,"severity":"major","what":"x"}],"level":"II","looked_at":1,"major":"2.5","minor":"4.0","pieces":40}"#,
+        ),
+        ("lot", "null"),
+        ("collection", "[1]"),
+        ("archived", "\"so\""),
+    ] {
+        let body = format!(r#"{{"answers":[],"family":"jeans","id":"g","{field}":{text},"noted":"2026-11-25"}}"#);
+        let garment = garment_of(&page_of(&body, 3));
+        assert!(garment.terms().is_empty() && garment.lot().is_none(), "{text}");
+        assert_eq!(garment.aside().len(), 1, "{text}");
+        assert!(write(&garment, 3).contains(text), "{text}");
+    }
+    // More pieces looked at than the lot has is no lot, whoever says it.
+    let mut log = Log::new(LotSize::new(4).expect("a lot"));
+    log.looked_at = 5;
+    assert_eq!(bare("g").after(Act::Lot(Some(log))), bare("g"));
 }

@@ -37,7 +37,7 @@ const ROOMS: [(&str, &[&str], &str); 15] = [
     ),
     (
         "garment",
-        &["catalog", "check", "cost", "fit", "grading", "measure", "quantity", "trade"],
+        &["catalog", "check", "cost", "fit", "grading", "lot", "measure", "quantity", "trade"],
         "A record belongs to a family; readings are kept in their units; what follows is worked out by the engines.",
     ),
     (
@@ -52,7 +52,7 @@ const ROOMS: [(&str, &[&str], &str); 15] = [
     ),
     (
         "notebook",
-        &["catalog", "check", "cost", "fit", "garment", "grading", "measure", "practice", "quantity", "trade"],
+        &["catalog", "check", "cost", "fit", "garment", "grading", "lot", "measure", "practice", "quantity", "trade"],
         "Keys of families, checks, units, care, currencies, kinds of shop stand in stored text, so it looks all of them up; it keeps a screen's scale and people's measures.",
     ),
 ];
@@ -102,7 +102,8 @@ const NOTEBOOK: [(&str, &[&str]); 7] = [
 ];
 
 /// Words that are a check's key in the catalog and something else where they stand: file, word, what it is there.
-const OTHERWISE: [(&str, &str, &str); 9] = [
+const OTHERWISE: [(&str, &str, &str); 10] = [
+    ("notebook/trade_show.rs", "piece", "the piece of a sample on which something was found, as it is stored"),
     ("practice/draws.rs", "printed", "how whiskers were made"),
     ("app/parts/fit_scale.rs", "body", "the word on a strip of tape"),
     ("notebook/fitting.rs", "cloth", "what the cloth is before the first wash, as it is stored"),

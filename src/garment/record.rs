@@ -5,10 +5,12 @@ use std::collections::BTreeMap;
 use super::deal::Deal;
 use super::fitting::{FitAct, Fitting};
 use super::guess::Guess;
+use super::terms::{Terms, TermsAct};
 use crate::catalog::Family;
 use crate::check::{Check, Level};
 use crate::cost::Channel;
 use crate::grading::Care;
+use crate::lot::Log;
 use crate::measure::{Fault, Instrument, Outcome, PointOfMeasure};
 use crate::quantity::{Amount, Unit};
 use crate::trade::{Day, Name, Stage, Ticket};
@@ -149,6 +151,10 @@ pub struct Garment {
     name: Option<Name>,
     deal: Deal,
     fitting: Fitting,
+    terms: Terms,
+    lot: Option<Log>,
+    collection: String,
+    archived: bool,
     entries: Vec<Entry>,
     notes: BTreeMap<&'static str, String>,
     taped: BTreeMap<&'static str, Taped>,
@@ -186,6 +192,14 @@ pub enum Act {
     Deal(Deal),
     /// Notes something in the fitting room.
     Fit(FitAct),
+    /// Notes something of a supplier's offer.
+    Terms(TermsAct),
+    /// Notes how a lot of it was inspected, or takes that away.
+    Lot(Option<Log>),
+    /// Puts it in the collection of that name; empty takes it out.
+    Collection(String),
+    /// Puts it away, or takes it out again.
+    Archived(bool),
     /// Writes the note on the garment.
     Note(String),
 }
@@ -193,6 +207,8 @@ pub enum Act {
 impl Garment {
     /// Longest label, place or note kept, in characters (Unicode code points); what is over is cut, so that one paste cannot fill the notebook.
     pub const LONGEST_TEXT: usize = 2000;
+    /// Longest name of a collection, in characters.
+    pub const LONGEST_NAME: usize = 80;
 
     /// A garment of which nothing is known yet but its family and the day.
     pub fn new(id: Id, family: &'static Family, noted: Day) -> Garment {
@@ -210,6 +226,10 @@ impl Garment {
             name: None,
             deal: Deal::default(),
             fitting: Fitting::default(),
+            terms: Terms::default(),
+            lot: None,
+            collection: String::new(),
+            archived: false,
             entries: Vec::new(),
             notes: BTreeMap::new(),
             taped: BTreeMap::new(),
@@ -299,6 +319,26 @@ impl Garment {
         &self.fitting
     }
 
+    /// What a supplier offers it for.
+    pub fn terms(&self) -> &Terms {
+        &self.terms
+    }
+
+    /// How a lot of it was inspected, if one was.
+    pub fn lot(&self) -> Option<&Log> {
+        self.lot.as_ref()
+    }
+
+    /// The season, show or project it stands under; may be empty.
+    pub fn collection(&self) -> &str {
+        &self.collection
+    }
+
+    /// Whether it was put away.
+    pub fn archived(&self) -> bool {
+        self.archived
+    }
+
     /// Answers in the order in which the checks were first answered; one put off stands where it was last put off or taken up.
     pub fn entries(&self) -> &[Entry] {
         &self.entries
@@ -372,6 +412,8 @@ impl Garment {
             Act::Measure(point, _) => self.family.points.iter().any(|known| std::ptr::eq(known, *point)),
             Act::Guess(_) => self.ticket_in_view().is_none(),
             Act::Fit(act) => self.family.fit.is_some_and(|table| Fitting::takes(table, act)),
+            Act::Lot(log) => log.as_ref().is_none_or(Log::is_whole),
+            Act::Terms(_) | Act::Collection(_) | Act::Archived(_) => true,
             Act::Reference(_) | Act::Shop(_) | Act::Name(_) | Act::Deal(_) => true,
             Act::Clear(_) | Act::Label(_) | Act::Place(_) | Act::Ticket(_) | Act::Note(_) => true,
         }
@@ -424,6 +466,12 @@ impl Garment {
             Act::Name(name) => next.name = name,
             Act::Deal(deal) => next.deal = deal,
             Act::Fit(act) => next.fitting = next.fitting.after(act),
+            Act::Terms(act) => next.terms = next.terms.after(act),
+            Act::Lot(log) => next.lot = log,
+            Act::Collection(text) => {
+                next.collection = text.trim().chars().take(Garment::LONGEST_NAME).collect::<String>().trim_end().to_owned();
+            }
+            Act::Archived(is) => next.archived = is,
         }
         next
     }
@@ -450,6 +498,10 @@ impl Garment {
             Act::Name(_) => Act::Name(self.name),
             Act::Deal(_) => Act::Deal(self.deal),
             Act::Fit(act) => Act::Fit(self.fitting.undoing(act)),
+            Act::Terms(act) => Act::Terms(self.terms.undoing(act)),
+            Act::Lot(_) => Act::Lot(self.lot.clone()),
+            Act::Collection(_) => Act::Collection(self.collection.clone()),
+            Act::Archived(_) => Act::Archived(self.archived),
         }
     }
 }

@@ -98,6 +98,22 @@ pub struct Standing {
 }
 
 impl Log {
+    /// Longest words kept of a finding, in characters.
+    pub const LONGEST_TEXT: usize = 200;
+    /// Most findings kept: more would say no more.
+    pub const MOST_FINDINGS: usize = 1000;
+
+    /// Whether it can be kept as it stands: no more looked at than the lot has, each finding on a piece of the lot and in words that are not
+    /// too long, and not too many of them.
+    pub fn is_whole(&self) -> bool {
+        let fits = |found: &Finding| {
+            (1..=self.lot.pieces()).contains(&found.piece)
+                && !found.what.trim().is_empty()
+                && found.what.chars().count() <= Log::LONGEST_TEXT
+        };
+        self.looked_at <= self.lot.pieces() && self.findings.len() <= Log::MOST_FINDINGS && self.findings.iter().all(fits)
+    }
+
     /// A lot of which nothing was looked at yet, with the limits that are usual.
     pub fn new(lot: LotSize) -> Log {
         Log { lot, level: Level::II, major: Aql::P25, minor: Aql::P4, looked_at: 0, findings: Vec::new() }

@@ -11,6 +11,7 @@ mod record;
 mod scale;
 mod settings;
 mod shelf;
+mod trade_show;
 mod trials;
 
 pub use export::{Change, Import, ImportFault, Mode, export, export_all, import, import_all};

@@ -14,6 +14,7 @@ use serde_json::{Map, Value, json};
 use super::checksum::checksum;
 use super::fitting;
 use super::record::Record;
+use super::trade_show;
 use crate::catalog::{FAMILIES, Family};
 use crate::check::Check;
 use crate::cost::Channel;
@@ -167,6 +168,18 @@ pub(super) fn body(garment: &Garment) -> Map<String, Value> {
     }
     if *garment.deal() != Deal::default() {
         put("deal", deal_written(garment.deal()));
+    }
+    if let Some(terms) = trade_show::terms_written(garment.terms()) {
+        put(trade_show::TERMS, terms);
+    }
+    if let Some(log) = garment.lot() {
+        put(trade_show::LOT, trade_show::lot_written(log));
+    }
+    if !garment.collection().is_empty() {
+        put("collection", garment.collection().into());
+    }
+    if garment.archived() {
+        put("archived", true.into());
     }
     // What was set aside goes first, so that an answer given since then wins when a version that knows both reads the page.
     let mut answers: Vec<Value> = Vec::new();
@@ -348,6 +361,16 @@ pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
                 garment = fitting::read(garment, value);
                 continue;
             }
+            (trade_show::TERMS, value) => {
+                garment = trade_show::with_terms(garment, value);
+                continue;
+            }
+            (trade_show::LOT, value) => trade_show::lot_read(&value).map(|log| Act::Lot(Some(log))).ok_or(value),
+            ("collection", value) => match value.as_str().map(str::to_owned) {
+                Some(text) if garment.after(Act::Collection(text.clone())).collection() == text => Ok(Act::Collection(text)),
+                _ => Err(value),
+            },
+            ("archived", Value::Bool(true)) => Ok(Act::Archived(true)),
             ("answers" | "notes", _) => return Err(Unreadable::Damaged),
             (_, value) => Err(value),
         };

@@ -3,10 +3,13 @@
 
 use garment_assay::catalog::jeans::JEANS;
 use garment_assay::check::Check;
-use garment_assay::cost::Channel;
+use garment_assay::cost::{Channel, Incoterm};
 use garment_assay::fit::{LabelSystem, PersonId, Went};
-use garment_assay::garment::{Act, Answer, Deal, FitAct, Garment, Given, Guess, Id, LabelSize, Readings, Shown, Taped};
+use garment_assay::garment::{
+    Act, Answer, Deal, FitAct, Garment, Given, Guess, Id, LabelSize, PriceBreak, Readings, Shown, Taped, TermsAct,
+};
 use garment_assay::grading::Care;
+use garment_assay::lot::{Aql, Finding, Level, Log, LotSize, Severity};
 use garment_assay::measure::{Drying, Instrument, PointOfMeasure, Warmth};
 use garment_assay::quantity::{Amount, Unit};
 use garment_assay::trade::{Currency, Day, Name, PriceKind, Ticket};
@@ -147,7 +150,43 @@ pub fn act() -> impl Strategy<Value = Act> {
         1 => any::<(Option<u32>, Option<u64>, Option<u32>)>().prop_map(|(wears, target, minimum)| {
             Act::Deal(Deal::default().with_wears(wears).with_target(target).with_minimum(minimum))
         }),
+        2 => terms_act().prop_map(Act::Terms),
+        1 => prop::option::weighted(0.8, log()).prop_map(Act::Lot),
+        1 => text().prop_map(Act::Collection),
+        1 => any::<bool>().prop_map(Act::Archived),
     ]
+}
+
+fn any_day() -> impl Strategy<Value = Day> {
+    (2000_u16..2100, 1_u8..=12, 1_u8..=28).prop_map(|(year, month, day)| Day::new(year, month, day).expect("a day"))
+}
+
+/// Anything that can be noted of an offer.
+pub fn terms_act() -> impl Strategy<Value = TermsAct> {
+    let price = any::<(u16, u32)>().prop_map(|(from, minor)| PriceBreak { from: from.into(), minor: minor.into() });
+    prop_oneof![
+        text().prop_map(TermsAct::Supplier),
+        text().prop_map(TermsAct::Style),
+        text().prop_map(TermsAct::Colourways),
+        text().prop_map(TermsAct::Sizes),
+        prop::option::of(select(Currency::ALL.to_vec())).prop_map(TermsAct::Currency),
+        prop::option::of(select(Incoterm::ALL.to_vec())).prop_map(TermsAct::Incoterm),
+        prop::collection::vec(price, 0..10).prop_map(TermsAct::Prices),
+        any::<Option<u32>>().prop_map(TermsAct::Minimum),
+        prop::option::of((any_day(), any_day())).prop_map(TermsAct::Delivery),
+        any::<bool>().prop_map(TermsAct::Shortlisted),
+    ]
+}
+
+/// The log of a lot; a few are not whole and are refused.
+pub fn log() -> impl Strategy<Value = Log> {
+    let finding = (0_u32..60, text(), select(Severity::ALL.to_vec()));
+    let finding = finding.prop_map(|(piece, what, severity)| Finding { piece, what, severity });
+    let agreed = (2_u32..100_000, select(Level::ALL.to_vec()), select(Aql::ALL.to_vec()), select(Aql::ALL.to_vec()));
+    (agreed, 0_u32..300, prop::collection::vec(finding, 0..3)).prop_map(|((pieces, level, major, minor), looked_at, findings)| {
+        let lot = LotSize::new(pieces).expect("two or more");
+        Log { lot, level, major, minor, looked_at, findings }
+    })
 }
 
 /// Anything that can be noted in the fitting room, of the family's table where it has one; a few of them are refused.
