@@ -15,6 +15,7 @@ pub mod notebook;
 pub mod practice;
 pub mod quantity;
 pub mod rack;
+pub mod sheet;
 pub mod source;
 pub mod specimen;
 pub mod trade;

@@ -11,7 +11,7 @@ use garment_assay::catalog::FAMILIES;
 /// A room of the library, the rooms it may use, and why it needs those that are not plain.
 ///
 /// A permission that nobody uses is taken away again: the test fails on it.
-const ROOMS: [(&str, &[&str], &str); 15] = [
+const ROOMS: [(&str, &[&str], &str); 16] = [
     ("quantity", &[], "Values with units and their spread: the ground floor."),
     ("trade", &[], "Nouns only."),
     ("source", &[], "The bibliography."),
@@ -44,6 +44,11 @@ const ROOMS: [(&str, &[&str], &str); 15] = [
         "rack",
         &["check", "cost", "garment", "grading", "quantity", "trade"],
         "Garments beside each other: what a check's answers weigh, readings in their units, tickets and what they are built up of.",
+    ),
+    (
+        "sheet",
+        &["check", "garment", "grading", "lot", "quantity", "trade"],
+        "What is handed on: facts and what follows from them, as tables and text.",
     ),
     (
         "practice",
@@ -102,7 +107,8 @@ const NOTEBOOK: [(&str, &[&str]); 7] = [
 ];
 
 /// Words that are a check's key in the catalog and something else where they stand: file, word, what it is there.
-const OTHERWISE: [(&str, &str, &str); 10] = [
+const OTHERWISE: [(&str, &str, &str); 11] = [
+    ("sheet/rack.rs", "band", "a column of a table"),
     ("notebook/trade_show.rs", "piece", "the piece of a sample on which something was found, as it is stored"),
     ("practice/draws.rs", "printed", "how whiskers were made"),
     ("app/parts/fit_scale.rs", "body", "the word on a strip of tape"),

@@ -1,0 +1,12 @@
+//! What is handed on: the rack as tables for a spreadsheet, and a garment as a short text for a message. `docs/tables.md` says what each
+//! column holds.
+
+mod answers;
+mod cell;
+mod message;
+mod rack;
+
+pub use answers::answers_table;
+pub use cell::Form;
+pub use message::message;
+pub use rack::rack_table;
