@@ -36,7 +36,7 @@ pub(super) fn terms_written(terms: &Terms) -> Option<Value> {
     put("minimum", terms.minimum().map(Value::from));
     put("delivery", terms.delivery().map(|(first, last)| json!([first.to_string(), last.to_string()])));
     put("shortlisted", terms.shortlisted().then(|| true.into()));
-    (!written.is_empty()).then(|| Value::Object(written))
+    (!written.is_empty()).then_some(Value::Object(written))
 }
 
 /// The garment with the offer; the field as it was where anything in it is not known or would not be taken as it stands.
