@@ -23,6 +23,7 @@ use super::jacket_points::{JacketFlat, JacketMeasure};
 use super::jacket_shape::{CollarSit, SleeveHead};
 use super::light_cloth::{Layers, LightHand};
 use super::moves::Pose;
+use super::outer::Outer;
 use super::pen::clamp;
 use super::points::{JeansFlat, Measure};
 use super::pucker::Pucker;
@@ -243,6 +244,8 @@ pub enum Picture {
     Sweater(Sweater),
     /// A look at a dress or skirt.
     Dress(Dress),
+    /// A look at a jacket or coat for outside.
+    Outer(Outer),
 }
 
 /// Something that is true of a picture because it was drawn so.
@@ -330,6 +333,7 @@ pub fn truth(picture: &Picture) -> Vec<Known> {
         Picture::KnitHem(it) => vec![Known::LooseEnds(it.tails.min(14))],
         Picture::SeamWidth(it) => vec![Known::Join(it.join)],
         Picture::Dress(Dress::Tails(it)) => vec![Known::LooseEnds(it.told())],
+        Picture::Outer(Outer::Tails(it)) => vec![Known::LooseEnds(it.told())],
         Picture::Sweater(Sweater::Gauge(it)) => vec![Known::LoopsPerInch(it.told())],
         _ => Vec::new(),
     }
@@ -435,6 +439,7 @@ impl Picture {
             Picture::LeftInside(it) => it.words(),
             Picture::Sweater(it) => it.words(),
             Picture::Dress(it) => it.words(),
+            Picture::Outer(it) => it.words(),
         }
     }
 
@@ -537,6 +542,7 @@ impl Picture {
             Picture::LeftInside(it) => it.draw(sheet, chance),
             Picture::Sweater(it) => it.draw(sheet, chance),
             Picture::Dress(it) => it.draw(sheet, chance),
+            Picture::Outer(it) => it.draw(sheet, chance),
         }
     }
 }
