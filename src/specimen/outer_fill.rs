@@ -130,14 +130,7 @@ impl FillLeak {
     pub(super) fn draw(self, sheet: &mut Sheet, chance: &mut Chance) {
         sheet.area(Ink::ClothLight, FRAME);
         let pitch = if self.close { 2.4 } else { 5.0 };
-        let weave = Pen::with(|pen| {
-            pen.hatch(FRAME, pitch, 0.0);
-            let mut y = pitch / 2.0;
-            while y < 80.0 {
-                pen.line(-5.0, y, 125.0, y);
-                y += pitch;
-            }
-        });
+        let weave = Pen::with(|pen| _ = pen.grid(FRAME, pitch));
         sheet.stroke(Ink::ClothPale, 0.5, weave);
         sheet.stroke(Ink::Cloth, 1.4, Pen::with(|pen| _ = pen.line(-5.0, 44.0, 125.0, 44.0)));
         let row = Pen::with(|pen| _ = Row::of(6.0).sew(pen, &Track::level(-5.0, 125.0, 50.0), 0.0, 0.0, 130.0));
@@ -187,7 +180,7 @@ impl Quilt {
                 if self == Quilt::Skips && (place == 1) == (from > 0.0) {
                     Row::of(5.0).sew(&mut thread, &track, 0.0, 0.0, 20.0);
                     Row::of(5.0).sew(&mut thread, &track, 0.0, 44.0, 65.0);
-                    long.at(from + 19.0, y + shift).bend(from + 32.0, y + shift - 7.0, from + 44.0, y + shift);
+                    long.at(from + 19.0, y + shift).bend(from + 32.0, y + shift - 13.0, from + 44.0, y + shift);
                 } else {
                     Row::of(5.0).sew(&mut thread, &track, 0.0, 0.0, track.length());
                 }

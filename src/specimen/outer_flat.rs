@@ -67,7 +67,7 @@ const SHOULDER: (f64, f64) = (24.0, 5.0);
 const CUFF: [(f64, f64); 2] = [(61.0, 50.0), (53.0, 57.0)];
 const UNDERARM: (f64, f64) = (29.0, 28.0);
 const HEM: (f64, f64) = (29.0, 74.0);
-const SCALE: f64 = 0.88;
+const SCALE: f64 = 0.84;
 
 fn place((x, y): (f64, f64)) -> (f64, f64) {
     (60.0 + x * SCALE, 13.0 + y * SCALE)

@@ -166,7 +166,7 @@ impl Cord {
         let wave = if drawn_in { 3.0 } else { 0.0 };
         let edge: Vec<(f64, f64)> =
             (0..=26).map(|step| -5.0 + 5.0 * f64::from(step)).map(|x| (x, 52.0 + wave * (x * 0.42).sin())).collect();
-        let cloth = Pen::with(|pen| _ = pen.points(&edge).to(125.0, -5.0).to(-5.0, -5.0).close());
+        let cloth = Pen::with(|pen| _ = pen.smooth(&edge).to(125.0, -5.0).to(-5.0, -5.0).close());
         sheet.fill(Ink::ClothPale, cloth.clone());
         if drawn_in {
             let gathers = Pen::with(|pen| {
@@ -323,7 +323,8 @@ impl PocketBag {
                     }
                 }
             } else if self == PocketBag::Firm {
-                pen.hatch(Area { x: 43.0, y: -5.0, width: 66.0, height: 57.0 }, 2.8, 0.0);
+                pen.hatch(Area { x: 43.0, y: -5.0, width: 66.0, height: 58.0 }, 2.8, 0.0);
+                pen.hatch(Area { x: 51.4, y: 53.0, width: 48.0, height: 15.0 }, 2.8, 0.0);
             }
         });
         sheet.stroke(Ink::ClothLight, if self == PocketBag::Warm { 1.2 } else { 0.6 }, face);

@@ -6,7 +6,7 @@ use super::cloth::{ClothFace, Fold, PocketCloth, Weave};
 use super::cloth_trial::{Give, Growth, LightThrough, RubOff};
 use super::colouring::Colouring;
 use super::drag::Drag;
-use super::drawing::Sheet;
+use super::drawing::{Ground, Sheet};
 use super::dress::Dress;
 use super::edges::{BagSeam, Edge, Hem, OutseamEdge};
 use super::ends::{RowEnd, ThreadTails};
@@ -246,6 +246,10 @@ pub enum Picture {
     Dress(Dress),
     /// A look at a jacket or coat for outside.
     Outer(Outer),
+    /// Another picture, of plain-woven cloth instead of denim.
+    Plain(&'static Picture),
+    /// Another picture, of knitted cloth instead of denim.
+    Knit(&'static Picture),
 }
 
 /// Something that is true of a picture because it was drawn so.
@@ -333,6 +337,7 @@ pub fn truth(picture: &Picture) -> Vec<Known> {
         Picture::KnitHem(it) => vec![Known::LooseEnds(it.tails.min(14))],
         Picture::SeamWidth(it) => vec![Known::Join(it.join)],
         Picture::Dress(Dress::Tails(it)) => vec![Known::LooseEnds(it.told())],
+        Picture::Plain(of) | Picture::Knit(of) => truth(of),
         Picture::Outer(Outer::Tails(it)) => vec![Known::LooseEnds(it.told())],
         Picture::Sweater(Sweater::Gauge(it)) => vec![Known::LoopsPerInch(it.told())],
         _ => Vec::new(),
@@ -440,6 +445,8 @@ impl Picture {
             Picture::Sweater(it) => it.words(),
             Picture::Dress(it) => it.words(),
             Picture::Outer(it) => it.words(),
+            Picture::Plain(of) => of.words() + ", on plain-woven cloth",
+            Picture::Knit(of) => of.words() + ", on knitted cloth",
         }
     }
 
@@ -543,6 +550,14 @@ impl Picture {
             Picture::Sweater(it) => it.draw(sheet, chance),
             Picture::Dress(it) => it.draw(sheet, chance),
             Picture::Outer(it) => it.draw(sheet, chance),
+            Picture::Plain(of) => {
+                sheet.ground = Ground::Plain;
+                of.draw(sheet, chance);
+            }
+            Picture::Knit(of) => {
+                sheet.ground = Ground::Knit;
+                of.draw(sheet, chance);
+            }
         }
     }
 }
