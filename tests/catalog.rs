@@ -244,6 +244,19 @@ const SHARES: &[(&str, &[u8])] = &[
     ("tailored-jacket/cloth-crush", &[12, 35, 38, 15]),
     ("tailored-jacket/allowance", &[25, 38, 27, 10]),
     ("tailored-jacket/stitch-even", &[6, 33, 46, 15]),
+    ("outerwear/zip", &[9, 31, 43, 17]),
+    ("outerwear/seams", &[15, 42, 31, 12]),
+    ("outerwear/fill-even", &[9, 33, 42, 16]),
+    ("outerwear/fill-leak", &[10, 28, 44, 18]),
+    ("outerwear/lining", &[12, 40, 35, 13]),
+    ("outerwear/cloth-hand", &[9, 33, 42, 16]),
+    ("outerwear/tacks", &[12, 36, 38, 14]),
+    ("outerwear/quilt", &[8, 33, 43, 16]),
+    ("outerwear/edges", &[8, 31, 44, 17]),
+    ("outerwear/hood-cuff", &[10, 34, 40, 16]),
+    ("outerwear/buttons", &[10, 38, 38, 14]),
+    ("outerwear/bead", &[12, 28, 38, 22]),
+    ("outerwear/thread-ends", &[13, 28, 37, 22]),
 ];
 
 /// Share of pieces whose answer lies above a threshold: the logistic curve averaged over a normal spread, by the trapezoid rule.

@@ -6,7 +6,7 @@ use family::{Tried, handbook};
 use garment_assay::catalog::t_shirt::T_SHIRT;
 use garment_assay::check::Speaks;
 use garment_assay::cost::{Amount, Market, Value};
-use garment_assay::fit::wanted;
+use garment_assay::fit::{Cost, Cure, Way, sources, wanted};
 use garment_assay::garment::Appraiser;
 use garment_assay::measure::{GROWTH, SEAM_TWIST};
 
@@ -123,4 +123,21 @@ fn ease_is_that_of_the_handbook() {
         let ease = wanted(chest, cut, 30.0).expect("ease");
         assert_eq!((ease.low, ease.high), handbook(row));
     }
+}
+
+/// Handbook, alterability.csv: a hem goes up by any length at cost 1 of 5, the sides of a dress in by any at cost 2. No row lets a T-shirt
+/// out, and none of ours does.
+#[test]
+fn what_a_tailor_can_do_is_what_the_handbook_allows() {
+    let rows = include_str!("vectors/handbook_alterability.csv");
+    assert!(rows.contains("hem up,any,") && rows.lines().any(|row| row.starts_with("hem up") && row.contains(",1,")));
+    let table = T_SHIRT.fit.expect("a fit table");
+    let hem = table.signs.iter().find(|sign| sign.key == "hem-too-long").expect("a sign");
+    assert!(hem.cure == Cure::Easy && hem.mend.contains("any length"));
+    for line in table.lines {
+        assert!(!line.alterations.is_empty(), "{}", line.point);
+        assert!(line.alterations.iter().all(|one| one.way == Way::In), "{}", line.point);
+    }
+    let sides = table.lines.iter().flat_map(|line| line.alterations).find(|one| one.key == "sides-in").expect("sides");
+    assert_eq!((sides.cost, sides.source), (Cost::Some, &sources::COMMON_PRACTICE));
 }

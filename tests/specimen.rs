@@ -6,7 +6,9 @@ use std::collections::BTreeSet;
 use garment_assay::catalog::{FAMILIES, bench, jeans, tailored_jacket};
 use garment_assay::check::Check;
 use garment_assay::measure::{GREY_STEPS, INSTRUMENTS, InputKind, Lab, ROWS, STITCH_TYPES};
-use garment_assay::specimen::{ColourPair, Drawing, Ink, JacketMeasure, Known, Measure, Paint, Picture, drawing, truth};
+use garment_assay::specimen::{
+    ColourPair, Drawing, Ink, JacketMeasure, Known, Mark, Measure, Paint, Picture, Topstitch, drawing, truth,
+};
 
 fn checks() -> impl Iterator<Item = &'static Check> {
     FAMILIES.iter().flat_map(|family| family.checks).copied()
@@ -29,7 +31,22 @@ fn only_answers_that_are_words_on_a_label_go_without_a_picture() {
     let bare: Vec<&str> = checks().filter(|check| pictures(check).is_empty()).map(|check| check.key).collect();
     assert_eq!(
         bare,
-        ["fibre-label", "made-in", "fibre", "made-in", "made-in", "fibre", "made-in", "fibre", "made-in", "cloth", "made-in"]
+        [
+            "fibre-label",
+            "made-in",
+            "fibre",
+            "made-in",
+            "made-in",
+            "fibre",
+            "made-in",
+            "fibre",
+            "made-in",
+            "cloth",
+            "made-in",
+            "rain",
+            "shell",
+            "made-in"
+        ]
     );
 }
 
@@ -43,6 +60,39 @@ fn pictures_of_one_check_differ_in_drawing_and_in_words() {
                 assert_ne!(one.words(), other.words(), "{}", check.key);
             }
         }
+    }
+}
+
+/// Denim's slanting dashes belong to jeans; a tailored jacket is of twill often enough.
+#[test]
+fn only_jeans_and_tailored_jackets_are_drawn_in_twill() {
+    let mut seen = 0;
+    for family in FAMILIES {
+        for check in family.checks {
+            for picture in pictures(check) {
+                let marks = drawing(&picture, 1).marks;
+                let twill = |mark: &Mark| matches!(mark.paint, Paint::Dashed(..)) && mark.ink == Ink::ClothDark;
+                let found = marks.iter().any(twill);
+                let allowed = std::ptr::eq(family, &jeans::JEANS) || std::ptr::eq(family, &tailored_jacket::TAILORED_JACKET);
+                assert!(allowed || !found, "{}/{}", family.key, check.key);
+                seen += usize::from(found);
+            }
+        }
+    }
+    assert!(seen > 20, "{seen}");
+}
+
+#[test]
+fn what_is_true_of_a_picture_stays_true_on_other_cloth() {
+    static ROW: Picture = Picture::Topstitch(Topstitch { restarts: 2, ..Topstitch::CLEAN });
+    for other in [Picture::Plain(&ROW), Picture::Knit(&ROW)] {
+        assert_eq!(truth(&other), truth(&ROW));
+        assert!(other.words().starts_with(&ROW.words()) && other.words() != ROW.words());
+        // The same rows of stitches, in the same places.
+        let rows = |picture: &Picture, ink: Ink| -> Vec<String> {
+            drawing(picture, 1).marks.into_iter().filter(|mark| mark.ink == ink).map(|mark| mark.path).collect()
+        };
+        assert_eq!(rows(&other, Ink::Thread), rows(&ROW, Ink::ThreadLight));
     }
 }
 

@@ -6,7 +6,7 @@ use crate::measure::PointOfMeasure;
 use crate::specimen::Picture;
 
 use super::fit_table::FitTable;
-use super::{dress_skirt, jeans, sweater, t_shirt, tailored_jacket, woven_shirt};
+use super::{dress_skirt, jeans, outerwear, sweater, t_shirt, tailored_jacket, woven_shirt};
 
 /// A kind of garment with its own checks.
 #[derive(Debug, PartialEq)]
@@ -36,11 +36,12 @@ pub struct Family {
 }
 
 /// Every family.
-pub static FAMILIES: [&Family; 6] = [
+pub static FAMILIES: [&Family; 7] = [
     &jeans::JEANS,
     &woven_shirt::WOVEN_SHIRT,
     &t_shirt::T_SHIRT,
     &sweater::SWEATER,
     &dress_skirt::DRESS_SKIRT,
     &tailored_jacket::TAILORED_JACKET,
+    &outerwear::OUTERWEAR,
 ];

@@ -8,6 +8,7 @@ mod family;
 mod fit_table;
 pub mod jeans;
 pub mod on_body;
+pub mod outerwear;
 mod rates;
 mod shared;
 pub mod sources;

@@ -306,6 +306,21 @@ pub static DRESS_TARIFFS: Source = Source {
     kind: Kind::Memory,
 };
 
+/// Duty on jackets and coats for outside.
+pub static OUTERWEAR_TARIFFS: Source = Source {
+    name: "tariffs on coats",
+    title: "United States tariff, 6201 and 6202: cotton about 9 per cent, wool about 17, man-made fibres about 28, some rain jackets 7; \
+        European Union 12 per cent on most clothing; all from memory. Duties by country since 2025 stack on top: the high end is judgement.",
+    kind: Kind::Memory,
+};
+
+/// How many minutes it takes to sew a jacket or coat for outside.
+pub static OUTERWEAR_MINUTES: Source = Source {
+    name: "minutes of coats",
+    title: "Padded jacket 45 to 90 minutes, trench or wool coat 70 to 120; common practice, no single source. What the minutes cover differs.",
+    kind: Kind::CommonPractice,
+};
+
 /// How many minutes it takes to sew a dress or a skirt.
 pub static DRESS_MINUTES: Source = Source {
     name: "minutes of dresses",
@@ -378,6 +393,8 @@ pub static SOURCES: &[&Source] = &[
     &KNITTING_MINUTES,
     &DRESS_TARIFFS,
     &DRESS_MINUTES,
+    &OUTERWEAR_TARIFFS,
+    &OUTERWEAR_MINUTES,
     &fit::JUDGEMENT,
     &fit::COMMON_PRACTICE,
     &fit::COSTUME_TEXT,

@@ -84,10 +84,40 @@ pub fn drawing(picture: &Picture, seed: u64) -> Drawing {
     Drawing { width: Drawing::WIDTH as u16, height: Drawing::HEIGHT as u16, marks: sheet.marks }
 }
 
+/// What the cloth of a drawing is made of.
+#[derive(Clone, Copy, Default, PartialEq, Eq)]
+pub(super) enum Ground {
+    /// Denim, as most drawings have it.
+    #[default]
+    Denim,
+    /// Plain-woven cloth.
+    Plain,
+    /// Knitted cloth.
+    Knit,
+}
+
+impl Ground {
+    /// The ink that stands for one of denim where cloth is light: what is dark on denim stays darker than its ground, what shines lighter.
+    const fn ink(self, ink: Ink) -> Ink {
+        match (self, ink) {
+            (Ground::Denim, ink) => ink,
+            (_, Ink::ClothDark) => Ink::ClothLight,
+            (_, Ink::Cloth) => Ink::ClothPale,
+            (_, Ink::ClothLight) => Ink::Weft,
+            (_, Ink::ClothPale) => Ink::Paper,
+            (_, Ink::Shade) => Ink::Cloth,
+            (_, Ink::ThreadLight) => Ink::Thread,
+            (_, ink) => ink,
+        }
+    }
+}
+
 /// The drawing under way.
 #[derive(Default)]
 pub(super) struct Sheet {
     marks: Vec<Mark>,
+    /// Of what the cloth is made from here on.
+    pub(super) ground: Ground,
 }
 
 impl Sheet {
@@ -100,7 +130,7 @@ impl Sheet {
             Paint::Dashed(width, dash, gap) => Paint::Dashed(held(width), held(dash), held(gap)),
         };
         if !path.is_empty() {
-            self.marks.push(Mark { path, ink, paint });
+            self.marks.push(Mark { path, ink: self.ground.ink(ink), paint });
         }
     }
 
@@ -126,9 +156,14 @@ impl Sheet {
         self.fill(ink, pen);
     }
 
-    /// Slanting dashes that make a box read as twill.
+    /// Slanting dashes that make a box read as twill; on other cloth its own threads or loops.
     pub(super) fn twill(&mut self, ink: Ink, area: Area, pitch: f64) {
         let mut pen = Pen::new();
+        match self.ground {
+            Ground::Denim => {}
+            Ground::Plain => return self.stroke(ink, 0.5, Pen::with(|pen| _ = pen.grid(area, pitch * 0.8))),
+            Ground::Knit => return self.stroke(ink, 1.0, Pen::with(|pen| _ = pen.hatch(area, pitch * 1.4, 0.0))),
+        }
         pen.hatch(area, pitch, area.height * 0.5);
         self.dash(ink, pitch * 0.28, pitch * 1.1, pitch * 0.5, pen);
     }
@@ -145,9 +180,11 @@ impl Sheet {
         self.twill(Ink::ClothLight, FRAME, 3.9);
     }
 
-    /// Stitches on the face of the cloth, with the shadow that makes them lie on top.
+    /// Stitches on the face of the cloth, on denim with the shadow that makes them lie on top.
     pub(super) fn stitches(&mut self, width: f64, pen: Pen) {
-        self.stroke(Ink::Shade, width + 1.4, pen.clone());
+        if self.ground == Ground::Denim {
+            self.stroke(Ink::Shade, width + 1.4, pen.clone());
+        }
         self.stroke(Ink::ThreadLight, width, pen);
     }
 

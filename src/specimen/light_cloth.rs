@@ -12,6 +12,8 @@ pub struct LightHand {
     pub sheer: f64,
     /// Creases that stayed, 0 to 14; none where it was not crushed.
     pub creases: Option<u8>,
+    /// Whether it is knitted: its columns show, not crossing threads.
+    pub knit: bool,
 }
 
 /// Ten layers of cloth in section; how thick follows from the mass alone and is a sign for it, no measure.
@@ -60,15 +62,8 @@ impl LightHand {
             sheet.stroke(ink, 4.0 + 7.5 * sheer.sqrt(), fingers);
         }
         let pitch = 3.0 + 2.4 * sheer;
-        let grid = Pen::with(|pen| {
-            pen.hatch(FRAME, pitch, 0.0);
-            let mut y = pitch / 2.0;
-            while y < 80.0 {
-                pen.line(-5.0, y, 125.0, y);
-                y += pitch;
-            }
-        });
-        sheet.stroke(Ink::ClothLight, 0.5, grid);
+        let threads = Pen::with(|pen| _ = if self.knit { pen.hatch(FRAME, pitch, 0.0) } else { pen.grid(FRAME, pitch) });
+        sheet.stroke(Ink::ClothLight, if self.knit { 0.9 } else { 0.5 }, threads);
         let Some(creases) = self.creases.map(|creases| creases.min(14)) else { return };
         let (mut dark, mut light) = (Pen::new(), Pen::new());
         for crease in 0..creases {

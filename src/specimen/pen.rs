@@ -184,6 +184,16 @@ impl Pen {
         }
         self
     }
+
+    /// Upright and level lines that fill a box, `pitch` apart, as the threads of plain-woven cloth cross.
+    pub(super) fn grid(&mut self, area: Area, pitch: f64) -> &mut Pen {
+        let mut y = area.y + pitch / 2.0;
+        while y < area.y + area.height {
+            self.line(area.x, y, area.x + area.width, y);
+            y += pitch;
+        }
+        self.hatch(area, pitch, 0.0)
+    }
 }
 
 /// A place in tenths of a unit, held within the frame and its bleed.

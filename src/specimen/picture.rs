@@ -6,7 +6,7 @@ use super::cloth::{ClothFace, Fold, PocketCloth, Weave};
 use super::cloth_trial::{Give, Growth, LightThrough, RubOff};
 use super::colouring::Colouring;
 use super::drag::Drag;
-use super::drawing::Sheet;
+use super::drawing::{Ground, Sheet};
 use super::dress::Dress;
 use super::edges::{BagSeam, Edge, Hem, OutseamEdge};
 use super::ends::{RowEnd, ThreadTails};
@@ -23,6 +23,7 @@ use super::jacket_points::{JacketFlat, JacketMeasure};
 use super::jacket_shape::{CollarSit, SleeveHead};
 use super::light_cloth::{Layers, LightHand};
 use super::moves::Pose;
+use super::outer::Outer;
 use super::pen::clamp;
 use super::points::{JeansFlat, Measure};
 use super::pucker::Pucker;
@@ -243,6 +244,12 @@ pub enum Picture {
     Sweater(Sweater),
     /// A look at a dress or skirt.
     Dress(Dress),
+    /// A look at a jacket or coat for outside.
+    Outer(Outer),
+    /// Another picture, of plain-woven cloth instead of denim.
+    Plain(&'static Picture),
+    /// Another picture, of knitted cloth instead of denim.
+    Knit(&'static Picture),
 }
 
 /// Something that is true of a picture because it was drawn so.
@@ -330,6 +337,8 @@ pub fn truth(picture: &Picture) -> Vec<Known> {
         Picture::KnitHem(it) => vec![Known::LooseEnds(it.tails.min(14))],
         Picture::SeamWidth(it) => vec![Known::Join(it.join)],
         Picture::Dress(Dress::Tails(it)) => vec![Known::LooseEnds(it.told())],
+        Picture::Plain(of) | Picture::Knit(of) => truth(of),
+        Picture::Outer(Outer::Tails(it)) => vec![Known::LooseEnds(it.told())],
         Picture::Sweater(Sweater::Gauge(it)) => vec![Known::LoopsPerInch(it.told())],
         _ => Vec::new(),
     }
@@ -435,6 +444,9 @@ impl Picture {
             Picture::LeftInside(it) => it.words(),
             Picture::Sweater(it) => it.words(),
             Picture::Dress(it) => it.words(),
+            Picture::Outer(it) => it.words(),
+            Picture::Plain(of) => of.words() + ", on plain-woven cloth",
+            Picture::Knit(of) => of.words() + ", on knitted cloth",
         }
     }
 
@@ -537,6 +549,15 @@ impl Picture {
             Picture::LeftInside(it) => it.draw(sheet, chance),
             Picture::Sweater(it) => it.draw(sheet, chance),
             Picture::Dress(it) => it.draw(sheet, chance),
+            Picture::Outer(it) => it.draw(sheet, chance),
+            Picture::Plain(of) => {
+                sheet.ground = Ground::Plain;
+                of.draw(sheet, chance);
+            }
+            Picture::Knit(of) => {
+                sheet.ground = Ground::Knit;
+                of.draw(sheet, chance);
+            }
         }
     }
 }

@@ -174,34 +174,47 @@ pub(in crate::catalog) static STITCH_EVEN: Check = Check {
             name: "With skips",
             line: "A stitch missing, or a thread broken.",
             spans: &[],
-            drawn: Some(Picture::Topstitch(Topstitch { stitches_per_inch: 9.0, gap_mm: 4.0, skips: 3, ..Topstitch::CLEAN })),
+            drawn: Some(Picture::Plain(&Picture::Topstitch(Topstitch {
+                stitches_per_inch: 9.0,
+                gap_mm: 4.0,
+                skips: 3,
+                ..Topstitch::CLEAN
+            }))),
         },
         Level {
             key: "uneven",
             name: "Uneven",
             line: "Lengths differ plainly, or rows wander.",
             spans: &[],
-            drawn: Some(Picture::Topstitch(Topstitch {
+            drawn: Some(Picture::Plain(&Picture::Topstitch(Topstitch {
                 stitches_per_inch: 9.0,
                 gap_mm: 4.0,
                 unevenness: 0.5,
                 wander_mm: 1.2,
                 ..Topstitch::CLEAN
-            })),
+            }))),
         },
         Level {
             key: "even",
             name: "Even",
             line: "Alike, at one distance from the edge.",
             spans: &[],
-            drawn: Some(Picture::Topstitch(Topstitch { stitches_per_inch: 10.0, gap_mm: 4.0, ..Topstitch::CLEAN })),
+            drawn: Some(Picture::Plain(&Picture::Topstitch(Topstitch {
+                stitches_per_inch: 10.0,
+                gap_mm: 4.0,
+                ..Topstitch::CLEAN
+            }))),
         },
         Level {
             key: "even-fine",
             name: "Even and fine",
             line: "Short stitches in fine thread, all alike.",
             spans: &[],
-            drawn: Some(Picture::Topstitch(Topstitch { stitches_per_inch: 14.0, gap_mm: 4.0, ..Topstitch::CLEAN })),
+            drawn: Some(Picture::Plain(&Picture::Topstitch(Topstitch {
+                stitches_per_inch: 14.0,
+                gap_mm: 4.0,
+                ..Topstitch::CLEAN
+            }))),
         },
     ],
     seconds: 6,
@@ -228,28 +241,28 @@ pub(in crate::catalog) static PUCKER: Check = Check {
             name: "Gathered",
             line: "The seam is drawn up and shorter than the cloth.",
             spans: &[Span { low: f64::NEG_INFINITY, high: 2.5 }],
-            drawn: Some(Picture::Pucker(Pucker { height_mm: 2.2, length_mm: 6.5 })),
+            drawn: Some(Picture::Plain(&Picture::Pucker(Pucker { height_mm: 2.2, length_mm: 6.5 }))),
         },
         Level {
             key: "plain",
             name: "Plain ripples",
             line: "Ripples you see before you look for them.",
             spans: &[Span { low: 2.5, high: 3.5 }],
-            drawn: Some(Picture::Pucker(Pucker { height_mm: 1.2, length_mm: 6.5 })),
+            drawn: Some(Picture::Plain(&Picture::Pucker(Pucker { height_mm: 1.2, length_mm: 6.5 }))),
         },
         Level {
             key: "faint",
             name: "Faint ripples",
             line: "Only in slanting light.",
             spans: &[Span { low: 3.5, high: 4.5 }],
-            drawn: Some(Picture::Pucker(Pucker { height_mm: 0.4, length_mm: 6.5 })),
+            drawn: Some(Picture::Plain(&Picture::Pucker(Pucker { height_mm: 0.4, length_mm: 6.5 }))),
         },
         Level {
             key: "flat",
             name: "Flat",
             line: "No ripples.",
             spans: &[Span { low: 4.5, high: f64::INFINITY }],
-            drawn: Some(Picture::Pucker(Pucker { height_mm: 0.0, length_mm: 6.5 })),
+            drawn: Some(Picture::Plain(&Picture::Pucker(Pucker { height_mm: 0.0, length_mm: 6.5 }))),
         },
     ],
     seconds: 6,

@@ -2,7 +2,8 @@
 
 use crate::catalog::{FitTable, Move, Sign};
 use crate::fit::{
-    Against, Along, BUST, Between, CHEST, Cure, Cut, EaseRow, LabelSystem, Lies, Line, SHOULDERS, UPPER_ARM, sources,
+    Against, Along, Alteration, BUST, Between, CHEST, Cost, Cure, Cut, EaseRow, LabelSystem, Lies, Line, Room, SHOULDERS,
+    UPPER_ARM, Way, sources,
 };
 use crate::measure::CLOTHS_BEFORE_WASH;
 
@@ -48,7 +49,7 @@ static AT_CHEST: Line = Line {
     fails_over_cm: None,
     step_cm: 5.1,
     step_source: &sources::COMMON_PRACTICE,
-    alterations: &[],
+    alterations: &[&SIDES_IN],
 };
 
 static AT_SHOULDERS: Line = Line {
@@ -70,7 +71,7 @@ static AT_SHOULDERS: Line = Line {
     fails_over_cm: None,
     step_cm: 1.5,
     step_source: &sources::JUDGEMENT,
-    alterations: &[],
+    alterations: &[&SHOULDERS_IN],
 };
 
 static AT_SLEEVE: Line = Line {
@@ -92,7 +93,39 @@ static AT_SLEEVE: Line = Line {
     fails_over_cm: None,
     step_cm: 1.5,
     step_source: &sources::JUDGEMENT,
-    alterations: &[],
+    alterations: &[&SLEEVES_IN],
+};
+
+// The handbook has no row for T-shirts. Sides in go by its row for dresses (in any, cost 2 of 5; common practice); how far, and the others,
+// are judgement. Nothing can be let out: edges are trimmed to the wrapping thread.
+static SIDES_IN: Alteration = Alteration {
+    key: "sides-in",
+    name: "Take the sides in",
+    way: Way::In,
+    room: Room::UpTo(8.0),
+    cost: Cost::Some,
+    says: "From hem to underarm and into the sleeve, with a seam that stretches. A body knitted as a tube gets its first side seams.",
+    source: &sources::COMMON_PRACTICE,
+};
+
+static SHOULDERS_IN: Alteration = Alteration {
+    key: "shoulders-in",
+    name: "Set the sleeves in anew",
+    way: Way::In,
+    room: Room::UpTo(3.0),
+    cost: Cost::VeryMuch,
+    says: "Both sleeves come off and the shoulder is cut narrower. It can cost more than the piece.",
+    source: &sources::JUDGEMENT,
+};
+
+static SLEEVES_IN: Alteration = Alteration {
+    key: "sleeves-in",
+    name: "Narrow the sleeves",
+    way: Way::In,
+    room: Room::UpTo(5.0),
+    cost: Cost::Some,
+    says: "At the seam below the arm; the hem of the sleeve is opened and turned again.",
+    source: &sources::JUDGEMENT,
 };
 
 /// Moves of a minute. Judgement.
@@ -149,8 +182,9 @@ static MOVES: [&Move; 3] = [
     },
 ];
 
-/// Lines to look for. The handbook has none for T-shirts: judgement.
-static SIGNS: [&Sign; 3] = [
+/// Lines to look for. The handbook has none for T-shirts: judgement. That a hem goes up by any length, as a small job, is its row on hems
+/// (common practice).
+static SIGNS: [&Sign; 4] = [
     &Sign {
         key: "lines-across-chest",
         name: "Level lines across the chest",
@@ -158,7 +192,7 @@ static SIGNS: [&Sign; 3] = [
         cause: "Too little cloth round the chest.",
         cure: Cure::None,
         needs: None,
-        mend: "A size larger.",
+        mend: "A size larger: there is no cloth inside to let out.",
         weight: 0.7,
         drawn: None,
         source: &sources::JUDGEMENT,
@@ -170,10 +204,22 @@ static SIGNS: [&Sign; 3] = [
         cause: "It is large for you, unless the cut means it.",
         cure: Cure::None,
         needs: None,
-        mend: "A size smaller. A dropped shoulder may be the cut.",
+        mend: "A size smaller. A dropped shoulder may be the cut, and moving the seam is a very large job.",
         weight: 0.4,
         drawn: Some(Picture::Drag(Drag::ShoulderSlides)),
         source: &sources::JUDGEMENT,
+    },
+    &Sign {
+        key: "hem-too-long",
+        name: "The hem hangs low or bunches",
+        looks: "Untucked it covers the seat, or it lies in rings at the hip.",
+        cause: "The body is long for you, unless the cut means it.",
+        cure: Cure::Easy,
+        needs: None,
+        mend: "A tailor turns it up by any length, a small job. Ask for a hem that stretches. First see what washing takes.",
+        weight: 0.3,
+        drawn: None,
+        source: &sources::COMMON_PRACTICE,
     },
     &Sign {
         key: "side-seam-front",

@@ -21,40 +21,50 @@ pub(in crate::catalog) static STITCH_EVEN: Check = Check {
             name: "With skips",
             line: "A stitch missing, or a thread broken.",
             spans: &[],
-            drawn: Some(Picture::Topstitch(Topstitch { stitches_per_inch: 11.0, gap_mm: 5.0, skips: 3, ..Topstitch::CLEAN })),
+            drawn: Some(Picture::Knit(&Picture::Topstitch(Topstitch {
+                stitches_per_inch: 11.0,
+                gap_mm: 5.0,
+                skips: 3,
+                ..Topstitch::CLEAN
+            }))),
         },
         Level {
             key: "uneven",
             name: "Uneven",
             line: "Lengths differ plainly, or rows wander.",
             spans: &[],
-            drawn: Some(Picture::Topstitch(Topstitch {
+            drawn: Some(Picture::Knit(&Picture::Topstitch(Topstitch {
                 stitches_per_inch: 11.0,
                 gap_mm: 5.0,
                 unevenness: 0.5,
                 wander_mm: 1.2,
                 ..Topstitch::CLEAN
-            })),
+            }))),
         },
         Level {
             key: "even",
             name: "Even",
             line: "Even rows; the join shows.",
             spans: &[],
-            drawn: Some(Picture::Topstitch(Topstitch {
+            drawn: Some(Picture::Knit(&Picture::Topstitch(Topstitch {
                 stitches_per_inch: 11.0,
                 gap_mm: 5.0,
                 restarts: 1,
                 bunching: 0.4,
                 ..Topstitch::CLEAN
-            })),
+            }))),
         },
         Level {
             key: "hidden",
             name: "Even, joins overlapped and hidden",
             line: "You have to look for the join.",
             spans: &[],
-            drawn: Some(Picture::Topstitch(Topstitch { stitches_per_inch: 11.0, gap_mm: 5.0, restarts: 0, ..Topstitch::CLEAN })),
+            drawn: Some(Picture::Knit(&Picture::Topstitch(Topstitch {
+                stitches_per_inch: 11.0,
+                gap_mm: 5.0,
+                restarts: 0,
+                ..Topstitch::CLEAN
+            }))),
         },
     ],
     seconds: 6,
@@ -82,28 +92,28 @@ pub(in crate::catalog) static PUCKER: Check = Check {
             name: "Gathered",
             line: "The seam is drawn up and shorter than the cloth.",
             spans: &[Span { low: f64::NEG_INFINITY, high: 2.5 }],
-            drawn: Some(Picture::Pucker(Pucker { height_mm: 2.4, length_mm: 8.5 })),
+            drawn: Some(Picture::Knit(&Picture::Pucker(Pucker { height_mm: 2.4, length_mm: 8.5 }))),
         },
         Level {
             key: "plain",
             name: "Rippled at arm’s length",
             line: "Ripples you see before you look for them.",
             spans: &[Span { low: 2.5, high: 3.5 }],
-            drawn: Some(Picture::Pucker(Pucker { height_mm: 1.3, length_mm: 8.5 })),
+            drawn: Some(Picture::Knit(&Picture::Pucker(Pucker { height_mm: 1.3, length_mm: 8.5 }))),
         },
         Level {
             key: "faint",
             name: "Faintly rippled",
             line: "Only in slanting light.",
             spans: &[Span { low: 3.5, high: 4.5 }],
-            drawn: Some(Picture::Pucker(Pucker { height_mm: 0.45, length_mm: 8.5 })),
+            drawn: Some(Picture::Knit(&Picture::Pucker(Pucker { height_mm: 0.45, length_mm: 8.5 }))),
         },
         Level {
             key: "flat",
             name: "Flat",
             line: "No ripples.",
             spans: &[Span { low: 4.5, high: f64::INFINITY }],
-            drawn: Some(Picture::Pucker(Pucker { height_mm: 0.0, length_mm: 8.5 })),
+            drawn: Some(Picture::Knit(&Picture::Pucker(Pucker { height_mm: 0.0, length_mm: 8.5 }))),
         },
     ],
     seconds: 5,

@@ -69,7 +69,7 @@ pub(in crate::catalog) static PATTERNED: Check = Check {
             name: "Plain",
             line: "One colour, a weave effect, or a print without direction.",
             spans: &[],
-            drawn: Some(Picture::Matching(Matching { miss_mm: 0.0, pattern: false, pieced: false })),
+            drawn: Some(Picture::Plain(&Picture::Matching(Matching { miss_mm: 0.0, pattern: false, pieced: false }))),
         },
         Level {
             key: "patterned",
