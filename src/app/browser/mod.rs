@@ -8,3 +8,4 @@ pub mod mirror;
 pub mod room;
 pub mod screen;
 pub mod shelf;
+pub mod texts;
