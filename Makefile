@@ -3,7 +3,7 @@
 PORT ?= 8080
 tools := sh scripts/tools.sh
 browser_tests := $(wildcard tests/browser/*.test.mjs)
-sources := $(shell find $(wildcard src styles web)) index.html Trunk.toml Cargo.toml Cargo.lock .cargo/config.toml \
+sources := $(shell find $(wildcard src styles web learn)) index.html Trunk.toml Cargo.toml Cargo.lock .cargo/config.toml \
   scripts/assets.sh $(wildcard scripts/precache.sh) package-lock.json
 
 .DEFAULT_GOAL := help

@@ -3,7 +3,7 @@
 set -eu
 cd "$(dirname "$0")/.."
 out=target/assets
-order="tokens base layout parts pages bench tape fitting ticket rates beside people practice print"
+order="tokens base layout parts pages bench tape fitting ticket rates beside people practice learn print"
 # What the second program's pages look like comes with that program.
 later="camera picture"
 mkdir -p "$out"
@@ -26,6 +26,16 @@ joined() {
 joined $order >"$out/app.css"
 # shellcheck disable=SC2086
 joined $later >"$out/pictures.css"
+
+# The longer texts of the lessons, a file for each family, fetched when one is first read. What is written once for all families stands in
+# each of them.
+rm -rf "$out/learn"
+mkdir -p "$out/learn"
+for file in learn/*.txt; do
+  [ "$file" = learn/every-family.txt ] && continue
+  # The first line says what the file is, and the second file has one too.
+  { grep -v '^%' "$file"; tail -n +2 learn/every-family.txt | grep -v '^%'; } >"$out/learn/$(basename "$file")"
+done
 
 font=node_modules/@fontsource-variable/instrument-sans
 if [ ! -f "$font/LICENSE" ]; then

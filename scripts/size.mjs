@@ -48,6 +48,11 @@ for (const [name, files] of Object.entries(later)) {
   }
 }
 
+// Fetched a family at a time, when a lesson of it is first read.
+for (const row of await weigh((await readdir(join(dist, "learn"))).map((name) => join("learn", name)))) {
+  console.log(row.name.padEnd(46) + number(row.raw) + number(row.gzip) + number(row.brotli));
+}
+
 const counted = sum(rows.filter((row) => /\.(wasm|js|css|html)$/.test(row.name)), "brotli");
 const far = counted > AIM ? `${counted - AIM} over the aim` : `${AIM - counted} under the aim`;
 console.log(`code and style after brotli: ${counted} bytes, ${far} of ${AIM}`);

@@ -9,6 +9,7 @@ pub mod cost;
 pub mod fit;
 pub mod garment;
 pub mod grading;
+pub mod learn;
 pub mod lot;
 pub mod measure;
 pub mod notebook;

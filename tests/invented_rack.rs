@@ -28,8 +28,9 @@ fn shipped() -> (Vec<Garment>, Vec<Person>) {
 #[test]
 fn the_file_is_what_the_scene_says() {
     let (garments, people) = shipped();
-    assert_eq!(garments, scene::garments(), "run: cargo run --example invented_rack --no-default-features");
-    assert_eq!(people, scene::people());
+    // Compared as one truth value: a garment told in full would fill the screen.
+    let same = garments == scene::garments() && people == scene::people();
+    assert!(same, "web/invented-rack.json is out of date: cargo run --example invented_rack --no-default-features");
 }
 
 #[test]

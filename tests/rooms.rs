@@ -11,7 +11,7 @@ use garment_assay::catalog::FAMILIES;
 /// A room of the library, the rooms it may use, and why it needs those that are not plain.
 ///
 /// A permission that nobody uses is taken away again: the test fails on it.
-const ROOMS: [(&str, &[&str], &str); 16] = [
+const ROOMS: [(&str, &[&str], &str); 17] = [
     ("quantity", &[], "Values with units and their spread: the ground floor."),
     ("trade", &[], "Nouns only."),
     ("source", &[], "The bibliography."),
@@ -56,8 +56,13 @@ const ROOMS: [(&str, &[&str], &str); 16] = [
         "Specimens as questions; whole garments are made up from the curves and bills of the catalog, and guesses scored as on the rack.",
     ),
     (
+        "learn",
+        &["catalog", "check", "grading", "measure", "practice", "source", "specimen", "trade"],
+        "What is to be read about a check: how telling it is by its curve, what can be practised of it by its instruments and pictures.",
+    ),
+    (
         "notebook",
-        &["catalog", "check", "cost", "fit", "garment", "grading", "lot", "measure", "practice", "quantity", "trade"],
+        &["catalog", "check", "cost", "fit", "garment", "grading", "learn", "lot", "measure", "practice", "quantity", "trade"],
         "Keys of families, checks, units, care, currencies, kinds of shop stand in stored text, so it looks all of them up; it keeps a screen's scale and people's measures.",
     ),
 ];

@@ -203,7 +203,11 @@ fn counted(stitches: f64, millimetres: f64) -> [(&'static str, f64, Unit); 2] {
 
 /// The garments, by family, the fullest of each family first.
 pub fn garments() -> Vec<Garment> {
-    [jeans(), shirts(), t_shirts(), sweaters(), dresses(), jackets()].into_iter().flatten().map(|piece| piece.0).collect()
+    [jeans(), shirts(), t_shirts(), sweaters(), dresses(), jackets(), coats()]
+        .into_iter()
+        .flatten()
+        .map(|piece| piece.0)
+        .collect()
 }
 
 fn jeans() -> Vec<Piece> {
@@ -372,5 +376,37 @@ fn jackets() -> Vec<Piece> {
             .made(-0.8, 62, 9)
             .act(Act::Reference(false))
             .note("Left out of predictions: it was half price, and nobody says half of what."),
+    ]
+}
+
+fn coats() -> Vec<Piece> {
+    vec![
+        Piece::new("coat-shell", "outerwear", "Rain shell, ink blue", WHARF)
+            .guess(120, 170, 240)
+            .ticket(18_900)
+            .shop(Channel::BrandThroughStores, Name::Known)
+            .says("rain", "rain")
+            .says("bead", "rolls-off")
+            .says("seams", "taped")
+            .says("filling", "unfilled")
+            .read("thread-ends", "loose-ends", &[("reading", 1.0, Unit::Count)])
+            .made(1.0, 71, 9)
+            .on_check("seams", "Taped all round, at the hood too. One end lifts a little at the left cuff.")
+            .taped(&[("chest", &[58.0]), ("shoulders", &[47.5]), ("sleeve", &[65.0])])
+            .tried_on(
+                "regular",
+                (LabelSystem::LettersByChest, "M"),
+                &[("reach-forward", Went::Freely), ("arms-up", Went::Pulled)],
+                &[],
+            )
+            .worn_a_year(90),
+        Piece::new("coat-puffed", "outerwear", "Padded, bright, light", SHED)
+            .guess(40, 60, 90)
+            .ticket(5_900)
+            .shop(Channel::ValueChain, Name::StoreLabel)
+            .says("filling", "fibre")
+            .says("fill-even", "uneven")
+            .made(-1.0, 72, 9)
+            .note("Empty at two corners already. Warm for one winter, perhaps."),
     ]
 }

@@ -3,6 +3,7 @@
 mod appraisals;
 mod browser;
 mod fit_words;
+mod lessons;
 mod model;
 mod money;
 mod pages;

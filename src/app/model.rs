@@ -7,6 +7,7 @@ use garment_assay::catalog::Family;
 use garment_assay::cost::Rates;
 use garment_assay::fit::{Person, PersonId};
 use garment_assay::garment::{Act, FitAct, Garment, Id, Readings};
+use garment_assay::learn::Marks;
 use garment_assay::measure::ScreenScale;
 use garment_assay::notebook::{Change, Healed, MOST_TRIALS, Mode, SetAside, Settings, ShelfFault, import_all};
 use garment_assay::practice::Trial;
@@ -47,6 +48,8 @@ pub struct Model {
     pub today: Day,
     /// What was answered in practice, oldest first.
     pub trials: Rc<Vec<Trial>>,
+    /// Lessons that were read.
+    pub read: Rc<Marks>,
     /// The scale of this screen, if it was fitted.
     pub scale: Option<ScreenScale>,
     /// A scale is kept, but for another screen or another zoom.
@@ -70,6 +73,8 @@ pub struct Notice {
     pub rates: Option<Rates>,
     /// Answers of practice that "Undo" puts back.
     pub trials: Option<Rc<Vec<Trial>>>,
+    /// Lessons read that "Undo" puts back.
+    pub read: Option<Rc<Marks>>,
 }
 
 impl Notice {
@@ -83,6 +88,7 @@ impl Notice {
             people_away: Vec::new(),
             rates: None,
             trials: None,
+            read: None,
         }
     }
 
@@ -99,7 +105,12 @@ impl Notice {
     /// Whether there is a way back.
     pub fn can_undo(&self) -> bool {
         let garments = !self.back.is_empty() || !self.away.is_empty();
-        garments || !self.people_back.is_empty() || !self.people_away.is_empty() || self.rates.is_some() || self.trials.is_some()
+        garments
+            || !self.people_back.is_empty()
+            || !self.people_away.is_empty()
+            || self.rates.is_some()
+            || self.trials.is_some()
+            || self.read.is_some()
     }
 }
 
@@ -172,6 +183,10 @@ pub enum Message {
     Practised(Trial),
     /// What is known of the learner is to be forgotten.
     ForgetPractice,
+    /// A lesson was read, or is to count as not read: what is read now.
+    Read(Rc<Marks>),
+    /// What was read is to be forgotten.
+    ForgetLessons,
     /// The ruler was fitted to this screen, or is to be fitted again.
     ScaleFitted(Option<ScreenScale>),
     /// The page is on another screen or at another zoom: what is kept for it, and whether something is kept for others.
@@ -197,6 +212,8 @@ pub enum Effect {
     KeepOnTheBench(Readings),
     /// Keep what was answered in practice.
     KeepTrials,
+    /// Keep which lessons were read.
+    KeepLessonsRead,
     /// Keep or forget the scale of this screen.
     KeepScale(Option<ScreenScale>),
     /// Erase shelf and mirror.
@@ -374,6 +391,10 @@ impl Model {
                     self.trials = trials.clone();
                     effects.push(Effect::KeepTrials);
                 }
+                if let Some(read) = &notice.read {
+                    self.read = read.clone();
+                    effects.push(Effect::KeepLessonsRead);
+                }
                 if let Some(rates) = &notice.rates {
                     self.settings = self.settings.with_rates(rates.in_market(self.settings.rates.market()));
                     effects.push(Effect::KeepSettings);
@@ -449,6 +470,7 @@ impl Model {
                 self.undo = Rc::default();
                 self.settings = Settings::default();
                 self.trials = Rc::default();
+                self.read = Rc::default();
                 (self.scale, self.scale_void) = (None, false);
                 // Whether all is gone is said by whoever erased it.
                 self.notice = None;
@@ -523,6 +545,23 @@ impl Model {
                 let text = "Forgotten: what was answered in practice.";
                 self.notice = Some(Rc::new(Notice { trials: Some(before), ..Notice::plain(text) }));
                 vec![Effect::KeepTrials]
+            }
+            Message::Read(read) => {
+                if self.read == read {
+                    return Vec::new();
+                }
+                // What is forgotten comes back whole or not at all.
+                if self.notice.as_ref().is_some_and(|notice| notice.read.is_some()) {
+                    self.notice = None;
+                }
+                self.read = read;
+                vec![Effect::KeepLessonsRead]
+            }
+            Message::ForgetLessons => {
+                let before = std::mem::take(&mut self.read);
+                let text = "Forgotten: which lessons you have read.";
+                self.notice = Some(Rc::new(Notice { read: Some(before), ..Notice::plain(text) }));
+                vec![Effect::KeepLessonsRead]
             }
             Message::ScaleFitted(scale) => {
                 self.scale = scale;
@@ -689,6 +728,7 @@ mod tests {
             wide: false,
             today: day(),
             trials: Rc::default(),
+            read: Rc::default(),
             scale: None,
             scale_void: false,
         }
@@ -864,6 +904,24 @@ mod tests {
         assert_eq!((model.garments.len(), model.people.len()), (1, 0));
         model.after(Message::UndoNotice);
         assert_eq!((model.garments.len(), model.people.len()), (3, 1));
+    }
+
+    #[test]
+    fn what_was_read_comes_back_after_it_was_forgotten_until_something_else_is_read() {
+        let mut model = model(Vec::new());
+        let marks = |marks: &[&str]| Rc::new(Marks::of(marks.iter().map(|mark| (*mark).to_owned())));
+        assert_eq!(model.after(Message::Read(marks(&["a/b"]))), [Effect::KeepLessonsRead]);
+        assert!(model.after(Message::Read(marks(&["a/b"]))).is_empty());
+        assert_eq!(model.after(Message::ForgetLessons), [Effect::KeepLessonsRead]);
+        assert!(model.read.is_empty());
+        assert_eq!(model.after(Message::UndoNotice), [Effect::KeepLessonsRead]);
+        assert_eq!(model.read, marks(&["a/b"]));
+        model.after(Message::ForgetLessons);
+        model.after(Message::Read(marks(&["a/c"])));
+        assert!(model.after(Message::UndoNotice).is_empty());
+        assert_eq!(model.read, marks(&["a/c"]));
+        model.after(Message::Erase);
+        assert!(model.read.is_empty());
     }
 
     #[test]

@@ -19,15 +19,19 @@ use yew::prelude::*;
 use super::appraisals::Appraisals;
 use super::browser::mirror::Mirror;
 use super::browser::shelf::BrowserShelf;
-use super::browser::{address, clock, document, screen};
+use super::browser::{address, clock, document, screen, shipped};
+use super::lessons::{Lessons, family_of};
 use super::model::{Effect, Message, Model, Notice};
 use super::pages::behind::BehindPage;
 use super::pages::bench::{Bench, InstrumentPage};
 use super::pages::beside::BesidePage;
 use super::pages::checks::{CheckList, Checks};
+use super::pages::course::CoursePage;
 use super::pages::details::Details;
 use super::pages::fitting::FittingPage;
 use super::pages::guesses::Guesses;
+use super::pages::learn::LearnPage;
+use super::pages::lesson::LessonPage;
 use super::pages::marks::Marks;
 use super::pages::numbers::Numbers;
 use super::pages::people::PeoplePage;
@@ -60,6 +64,8 @@ pub enum Incoming {
     Arrived(u32),
     /// The page's size or zoom changed, or it moved to another screen.
     Resized,
+    /// The longer texts of a family's lessons came, or did not.
+    Texts(&'static Family, Option<String>),
     /// Another window wrote under a key.
     Written(Option<String>, Option<String>),
 }
@@ -86,6 +92,7 @@ pub struct App {
     renamed: Option<(Id, Id)>,
     appraisals: Appraisals,
     pricing: Pricing,
+    lessons: Lessons,
     aloud: String,
     _listeners: Vec<EventListener>,
 }
@@ -113,6 +120,7 @@ impl Component for App {
             wide: document::is_wide(),
             today: clock::today(),
             trials: Rc::new(notebook.trials()),
+            read: Rc::new(notebook.lessons_read()),
             scale: None,
             scale_void: false,
         };
@@ -157,6 +165,7 @@ impl Component for App {
             renamed: None,
             appraisals: Appraisals::default(),
             pricing: Pricing::default(),
+            lessons: Lessons::default(),
             aloud: String::new(),
             _listeners: listeners.into_iter().flatten().collect(),
         };
@@ -164,6 +173,7 @@ impl Component for App {
         app.model.after(Message::ScreenChanged(scale, elsewhere));
         app.dress();
         app.settle_route();
+        app.fetch_texts(ctx);
         app
     }
 
@@ -212,6 +222,10 @@ impl Component for App {
                     self.send_to_mirror(ctx, std::mem::take(&mut healed.to_mirror));
                 }
                 self.take(ctx, Message::Healed(Box::new(healed)))
+            }
+            Incoming::Texts(family, file) => {
+                self.lessons.came(family, file.as_deref());
+                true
             }
             Incoming::Resized => {
                 let (scale, elsewhere) = self.scale();
@@ -267,15 +281,21 @@ impl Component for App {
             _ => None,
         };
         let check = match &model.route {
-            Route::Check(_, key) => shown.and_then(|garment| check_of(garment.family(), key)),
+            Route::Check(_, key) | Route::Lesson(_, key, Some(_)) => shown.and_then(|garment| check_of(garment.family(), key)),
             _ => None,
         };
         let beside_rack = wide && model.route != Route::Rack && shown.is_some();
         let beside_list = wide && shown.is_some() && !matches!(model.route, Route::Checks(_));
         let main = match (&model.route, shown) {
-            (Route::Check(id, _), Some(garment)) if check.is_some() => match check {
+            (Route::Check(id, _) | Route::Lesson(_, _, Some(id)), Some(garment)) if check.is_some() => match check {
                 Some(check) => html! {
-                    <Walk garment={garment.clone()} {check} appraisals={self.appraisals.clone()} {system} can_take_back={model.can_take_back(id)} send={send.clone()} />
+                    <>
+                        // Stays while its lesson is read: what is half-said or half-typed there is not lost.
+                        <div key="check" class="kept-open" hidden={matches!(model.route, Route::Lesson(..))}>
+                            <Walk garment={garment.clone()} {check} appraisals={self.appraisals.clone()} {system} can_take_back={model.can_take_back(id)} send={send.clone()} />
+                        </div>
+                        { self.lesson(&send) }
+                    </>
                 },
                 None => Html::default(),
             },
@@ -325,6 +345,16 @@ impl Component for App {
             (Route::Practice, _) => html! {
                 <PracticePage trials={model.trials.clone()} rates={model.settings.rates.clone()} appraisals={self.appraisals.clone()} send={send.clone()} />
             },
+            (Route::Learn, _) => {
+                html! { <LearnPage read={model.read.clone()} forget={send.reform(|()| Message::ForgetLessons)} /> }
+            }
+            (Route::Course(key), _) if family_of(key).is_some() => match self.lessons.course(key) {
+                Some(course) => {
+                    html! { <CoursePage here={self.lessons.here(course.family)} {course} read={model.read.clone()} /> }
+                }
+                None => Html::default(),
+            },
+            (Route::Lesson(..), _) => self.lesson(&send),
             (Route::Numbers, _) => html! { <Numbers /> },
             (Route::Bench, _) => html! { <Bench scale={model.scale} void={model.scale_void} /> },
             (Route::SeamKind, _) => html! { <SeamKind backs={looks(&BACK)} rows={looks(&ROWS)} edges={looks(&EDGE)} /> },
@@ -426,6 +456,29 @@ impl App {
         (target, kept)
     }
 
+    /// The lesson that is open, if one is.
+    fn lesson(&self, send: &Callback<Message>) -> Html {
+        let Route::Lesson(family, key, garment) = &self.model.route else { return Html::default() };
+        let Some(course) = self.lessons.course(family) else { return Html::default() };
+        let Some((place, lesson)) = course.lesson(key) else { return Html::default() };
+        let (read, is_read) = (self.model.read.clone(), self.model.read.has(lesson));
+        let mark = {
+            let lesson = lesson.clone();
+            send.reform(move |is: bool| Message::Read(Rc::new(read.as_ref().clone().with(&lesson, is))))
+        };
+        let from = garment.clone().map(|id| AttrValue::from(Route::Check(id, key.clone()).href()));
+        let here = self.lessons.here(course.family);
+        html! { <LessonPage key={format!("{family}/{key}")} {course} {place} {here} {is_read} {from} {mark} /> }
+    }
+
+    /// Fetches the longer texts of the lessons that are on the screen, unless they are here.
+    fn fetch_texts(&mut self, ctx: &Context<App>) {
+        let (Route::Course(family) | Route::Lesson(family, ..)) = &self.model.route else { return };
+        let Some(family) = self.lessons.wanted(family) else { return };
+        let link = ctx.link().clone();
+        shipped::fetch(format!("./learn/{}.txt", family.key), move |text| link.send_message(Incoming::Texts(family, text)));
+    }
+
     /// A page of the second program, and what becomes of the readings that it hands over.
     fn beside(
         &self,
@@ -467,6 +520,7 @@ impl App {
         if before.0 != self.model.route {
             self.aloud.clear();
             self.settle_route();
+            self.fetch_texts(ctx);
             gloo::timers::callback::Timeout::new(0, document::focus_heading).forget();
         }
         true
@@ -502,6 +556,11 @@ impl App {
             }
             Effect::KeepTrials => {
                 if let Err(KeepFault(fault)) = self.notebook.keep_trials(&self.model.trials) {
+                    self.model.fault = Some(fault);
+                }
+            }
+            Effect::KeepLessonsRead => {
+                if let Err(KeepFault(fault)) = self.notebook.keep_lessons_read(&self.model.read) {
                     self.model.fault = Some(fault);
                 }
             }
@@ -669,6 +728,11 @@ impl App {
             (Route::Beside(_), _) => "Side by side".to_owned(),
             (Route::Guesses, _) => "Your guesses".to_owned(),
             (Route::Practice, _) => "Practise".to_owned(),
+            (Route::Learn, _) => "Learn".to_owned(),
+            (Route::Course(family), _) => family_of(family).map_or("Learn", |family| family.name).to_owned(),
+            (Route::Lesson(family, key, _), _) => {
+                family_of(family).and_then(|family| check_of(family, key)).map_or("Learn", |check| check.name).to_owned()
+            }
             (Route::Bench, _) => "Bench".to_owned(),
             (Route::SeamKind, _) => "Which stitch, which seam".to_owned(),
             (Route::Ruler, _) => "Ruler on the screen".to_owned(),
@@ -683,6 +747,16 @@ impl App {
         let to = match (&self.model.route, garment) {
             (Route::Person(person, _), _) if self.model.person(person).is_none() => Route::People,
             (Route::Person(person, Some(_)), None) => Route::Person(person.clone(), None),
+            (Route::Course(family), _) if family_of(family).is_none() => Route::Learn,
+            (Route::Lesson(family, key, _), _) if family_of(family).and_then(|family| check_of(family, key)).is_none() => {
+                Route::Course(family.clone())
+            }
+            // A lesson of another family than the garment's, or of a garment that is gone, is read for itself.
+            (Route::Lesson(family, key, Some(_)), garment)
+                if garment.as_ref().is_none_or(|garment| garment.family().key != family) =>
+            {
+                Route::Lesson(family.clone(), key.clone(), None)
+            }
             (route, None) if route.garment().is_some() => Route::Rack,
             (Route::Resume(id), Some(garment)) => {
                 let appraisal = self.appraisals.of(&garment);

@@ -54,6 +54,12 @@ pub enum Route {
     Guesses,
     /// Training the eye on drawn specimens.
     Practice,
+    /// The courses about the checks.
+    Learn,
+    /// The course of the family of that key.
+    Course(String),
+    /// The lesson about a check, by the keys of family and check; with the garment from whose check it was opened.
+    Lesson(String, String, Option<Id>),
     /// The market, and the prices, wages and shares behind a build-up.
     Rates,
 }
@@ -75,6 +81,10 @@ impl Route {
             ["rates"] => Route::Rates,
             ["guesses"] => Route::Guesses,
             ["practice"] => Route::Practice,
+            ["learn"] => Route::Learn,
+            ["learn", family] => Route::Course((*family).to_owned()),
+            ["learn", family, check] => Route::Lesson((*family).to_owned(), (*check).to_owned(), None),
+            ["learn", family, check, "for", id] => Route::Lesson((*family).to_owned(), (*check).to_owned(), Id::new(id)),
             ["beside", ids @ ..] => Route::Beside(ids.iter().filter_map(|id| Id::new(id)).collect()),
             ["bench"] => Route::Bench,
             ["bench", "ruler"] => Route::Ruler,
@@ -117,6 +127,10 @@ impl Route {
             Route::Rates => "#/rates".to_owned(),
             Route::Guesses => "#/guesses".to_owned(),
             Route::Practice => "#/practice".to_owned(),
+            Route::Learn => "#/learn".to_owned(),
+            Route::Course(family) => format!("#/learn/{family}"),
+            Route::Lesson(family, check, None) => format!("#/learn/{family}/{check}"),
+            Route::Lesson(family, check, Some(id)) => format!("#/learn/{family}/{check}/for/{}", id.as_str()),
             Route::Beside(ids) => ids.iter().fold("#/beside".to_owned(), |href, id| format!("{href}/{}", id.as_str())),
             Route::Bench => "#/bench".to_owned(),
             Route::Ruler => "#/bench/ruler".to_owned(),
@@ -151,6 +165,7 @@ impl Route {
             Route::TapeSheet(_) => Route::TapeSheet(id),
             Route::Fitting(_) => Route::Fitting(id),
             Route::Person(person, Some(_)) => Route::Person(person, Some(id)),
+            Route::Lesson(family, check, Some(_)) => Route::Lesson(family, check, Some(id)),
             Route::Marks(key, Some((_, check))) => Route::Marks(key, Some((id, check))),
             Route::Live(key, Some((_, check))) => Route::Live(key, Some((id, check))),
             Route::Picture(key, Some((_, check))) => Route::Picture(key, Some((id, check))),
@@ -169,7 +184,7 @@ impl Route {
             | Route::TapeSheet(id)
             | Route::Fitting(id)
             | Route::Check(id, _) => Some(id),
-            Route::Person(_, garment) => garment.as_ref(),
+            Route::Person(_, garment) | Route::Lesson(_, _, garment) => garment.as_ref(),
             Route::Marks(_, target) | Route::Live(_, target) | Route::Picture(_, target) => target.as_ref().map(|(id, _)| id),
             Route::Rack
             | Route::Start
@@ -177,6 +192,8 @@ impl Route {
             | Route::Numbers
             | Route::People
             | Route::Practice
+            | Route::Learn
+            | Route::Course(_)
             | Route::Rates
             | Route::Guesses
             | Route::Beside(_)
@@ -204,6 +221,10 @@ mod tests {
             Route::Rates,
             Route::Guesses,
             Route::Practice,
+            Route::Learn,
+            Route::Course("a-family".to_owned()),
+            Route::Lesson("a-family".to_owned(), "a-check".to_owned(), None),
+            Route::Lesson("a-family".to_owned(), "a-check".to_owned(), Some(id())),
             Route::Beside(Vec::new()),
             Route::Beside(vec![id(), id()]),
             Route::Resume(id()),

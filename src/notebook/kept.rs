@@ -3,6 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::checksum::checksum;
+use super::lessons;
 use super::page::{self, Page, Unreadable, read, read_as, write, write_gone};
 use super::record::{LONGEST, PageName, Record};
 use super::scale;
@@ -10,12 +11,15 @@ use super::shelf::{Shelf, ShelfFault};
 use super::trials;
 use crate::fit::{Person, PersonId};
 use crate::garment::{Garment, Given, Id, Readings};
+use crate::learn::Marks;
 use crate::measure::{Instrument, ScreenScale};
 use crate::practice::Trial;
 
 const BENCH: &str = "garment-assay/bench/";
 const SCALE: &str = "garment-assay/scale/";
 const PRACTICE: &str = "garment-assay/practice";
+/// Key of the lessons that were read.
+const LESSONS: &str = "garment-assay/lessons";
 pub(super) const SETTINGS: &str = "garment-assay/settings";
 const BALLAST: &str = "garment-assay/ballast";
 /// Room set free when the shelf is full, so that the last edit still fits: 32,768 characters. Judgement; a page has 2 to 6 thousand.
@@ -316,6 +320,19 @@ impl<S: Shelf> Notebook<S> {
     /// The shelf refused; what was kept before still is.
     pub fn keep_trials(&mut self, trials: &[Trial]) -> Result<(), KeepFault> {
         self.put(PRACTICE, &trials::write(trials)).map(|_| ()).map_err(KeepFault)
+    }
+
+    /// The lessons that were read.
+    pub fn lessons_read(&self) -> Marks {
+        self.shelf.get(LESSONS).ok().flatten().map(|text| lessons::read(&text)).unwrap_or_default()
+    }
+
+    /// Keeps which lessons were read.
+    ///
+    /// # Errors
+    /// The shelf refused; what was kept before still is.
+    pub fn keep_lessons_read(&mut self, marks: &Marks) -> Result<(), KeepFault> {
+        self.put(LESSONS, &lessons::write(marks)).map(|_| ()).map_err(KeepFault)
     }
 
     /// The scale kept for a screen of that name; none when there is none or it cannot be read.

@@ -5,6 +5,7 @@ mod export;
 mod fitting;
 mod healing;
 mod kept;
+mod lessons;
 mod page;
 mod person;
 mod record;

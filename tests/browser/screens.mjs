@@ -513,6 +513,38 @@ export const SCREENS = [
   ].map(([name, path]) => ({ name, path, alone: true, whole: true, pages: [pageOf(JACKET)] })),
   { name: "guesses-few", path: "#/guesses", alone: true, whole: true, pages: GUESSED.slice(0, 3).map((garment) => pageOf(garment)) },
   { name: "practice", path: "#/practice", whole: true },
+  { name: "learn-empty", path: "#/learn", whole: true, filled: false },
+  { name: "course", path: "#/learn/jeans", whole: true },
+  {
+    name: "lesson",
+    path: "#/learn/jeans/inseam",
+    whole: true,
+    act: async (page) => {
+      await main(page).getByRole("heading", { name: "How it is faked" }).waitFor();
+      await main(page).locator(".which-worse button").first().click();
+    },
+  },
+  { name: "lesson-cost", path: "#/learn/woven-shirt/made-in", whole: true },
+  { name: "lesson-for", path: `#/learn/jeans/spi/for/${RACK[3].id}`, whole: true },
+  {
+    name: "learn",
+    path: "#/learn/jeans/hang",
+    whole: true,
+    alone: true,
+    act: async (page) => {
+      await main(page).getByRole("link", { name: /^Read: / }).click();
+      await go(page, "#/learn", "Learn");
+      await main(page).getByRole("button", { name: "Forget what I read" }).waitFor();
+    },
+  },
+  {
+    name: "lesson-missing",
+    path: "#/learn/sweater/joins",
+    whole: true,
+    alone: true,
+    before: (context) => context.route(/\/learn\/.*\.txt$/, (route) => route.fulfill({ body: "no lessons" })),
+    act: (page) => main(page).getByText("it cannot be shown").waitFor(),
+  },
   {
     name: "practice-question",
     path: "#/practice",

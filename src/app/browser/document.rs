@@ -30,7 +30,9 @@ pub fn focus_heading() {
     // A screen may say that something else than its first heading is what was opened. Two queries: one for both would find whichever
     // stands first.
     let find = |selector| document().and_then(|document| document.query_selector(selector).ok().flatten());
-    if let Some(heading) = find("main [data-opens]").or_else(|| find("main h1")) {
+    // Not in a part that is kept out of sight.
+    let opens = find("main [data-opens]:not([hidden] *)").or_else(|| find("main h1:not([hidden] *)"));
+    if let Some(heading) = opens {
         focus(&heading);
     }
 }

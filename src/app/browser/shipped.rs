@@ -6,8 +6,8 @@ use web_sys::Response;
 
 /// Fetches a file that lies beside the page and hands on its text; none when it cannot be fetched, as before the first visit is whole and
 /// without a network.
-pub fn fetch(file: &'static str, then: impl FnOnce(Option<String>) + 'static) {
-    wasm_bindgen_futures::spawn_local(async move { then(text(file).await) });
+pub fn fetch(file: String, then: impl FnOnce(Option<String>) + 'static) {
+    wasm_bindgen_futures::spawn_local(async move { then(text(&file).await) });
 }
 
 async fn text(file: &str) -> Option<String> {

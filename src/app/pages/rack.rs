@@ -260,6 +260,7 @@ pub fn Rack(props: &Props) -> Html {
                     <p>{ "The app asks for one look or touch at a time, the most telling first. After each answer you see how well the garment seems to be made, and how sure that is. Stop whenever you like; it is kept on this device." }</p>
                     <p><a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a></p>
                     <p><a href={Route::Practice.href()}>{ "Or practise first: two minutes for your eye" }</a></p>
+                    <p><a href={Route::Learn.href()}>{ "Or learn first: two minutes about each check" }</a></p>
                     <Invented garments={garments.clone()} send={send.clone()} />
                 </section>
             } else {
@@ -297,6 +298,7 @@ pub fn Rack(props: &Props) -> Html {
                         <Invented garments={garments.clone()} send={send.clone()} />
                     }
                     <p class="lonely"><a href={Route::Practice.href()}>{ "Practise: two minutes for your eye" }</a></p>
+                    <p class="lonely"><a href={Route::Learn.href()}>{ "Learn: two minutes about each check" }</a></p>
                 }
                 if found > *shown {
                     <p class="lonely"><button type="button" class="ghost" onclick={more}>{ format!("Show more ({} left)", found - *shown) }</button></p>

@@ -190,6 +190,7 @@ pub fn Walk(props: &Props) -> Html {
                     }
                     <p class="sources">{ format!("Leans on: {}.", check.sources.iter().map(|source| source.name).collect::<Vec<_>>().join("; ")) }</p>
                 </details>
+                <p><a href={Route::Lesson(garment.family().key.to_owned(), check.key.to_owned(), Some(id.clone())).href()}>{ "Read about this check" }</a></p>
             </article>
             if let Some(next) = &next {
                 <p class="why">{ "Next: " }<b>{ next.check.name }</b>{ format!(" ({}).", next.check.stage.name().to_lowercase()) }{ why(next) }</p>

@@ -44,7 +44,7 @@ pub fn Invented(props: &Props) -> Html {
         Callback::from(move |_: MouseEvent| {
             coming.set(Coming::Fetched);
             let (coming, send) = (coming.clone(), send.clone());
-            shipped::fetch(FILE, move |text| match text {
+            shipped::fetch(FILE.to_owned(), move |text| match text {
                 Some(text) => {
                     coming.set(Coming::Not);
                     send.emit(Message::Invent(text));

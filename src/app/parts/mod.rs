@@ -34,3 +34,4 @@ pub mod toast;
 pub mod typed;
 pub mod value;
 pub mod verdict;
+pub mod which_worse;

@@ -1,0 +1,80 @@
+//! Courses and the longer texts of their lessons: each worked out or fetched once, when it is first opened.
+
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::rc::Rc;
+
+use garment_assay::catalog::{FAMILIES, Family};
+use garment_assay::grading::Tables;
+use garment_assay::learn::{Course, TextFault, Texts};
+
+/// Where the longer texts of a family are.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Here {
+    /// Asked for.
+    OnTheWay,
+    /// Read.
+    Read(Rc<Texts>),
+    /// They did not come: no network, and they were not fetched before.
+    Missing,
+    /// They came and cannot be read.
+    Unreadable(TextFault),
+}
+
+impl Here {
+    /// The texts, when they are here.
+    pub fn texts(&self) -> Option<&Rc<Texts>> {
+        match self {
+            Here::Read(texts) => Some(texts),
+            Here::OnTheWay | Here::Missing | Here::Unreadable(_) => None,
+        }
+    }
+}
+
+/// What was worked out and fetched so far.
+#[derive(Default)]
+pub struct Lessons {
+    tables: Tables,
+    courses: RefCell<BTreeMap<&'static str, Rc<Course>>>,
+    texts: BTreeMap<&'static str, Here>,
+}
+
+/// The family of that key.
+pub fn family_of(key: &str) -> Option<&'static Family> {
+    FAMILIES.iter().copied().find(|family| family.key == key)
+}
+
+impl Lessons {
+    /// The course of the family of that key.
+    pub fn course(&self, family: &str) -> Option<Rc<Course>> {
+        let family = family_of(family)?;
+        let mut courses = self.courses.borrow_mut();
+        Some(courses.entry(family.key).or_insert_with(|| Rc::new(Course::of(family, &self.tables))).clone())
+    }
+
+    /// Where the texts of that family are.
+    pub fn here(&self, family: &Family) -> Here {
+        self.texts.get(family.key).cloned().unwrap_or(Here::OnTheWay)
+    }
+
+    /// The family whose texts are to be fetched now, since they are wanted and neither here nor on the way. A fetch that failed is tried
+    /// again each time.
+    pub fn wanted(&mut self, family: &str) -> Option<&'static Family> {
+        let family = family_of(family)?;
+        if matches!(self.texts.get(family.key), Some(Here::OnTheWay | Here::Read(_))) {
+            return None;
+        }
+        self.texts.insert(family.key, Here::OnTheWay);
+        Some(family)
+    }
+
+    /// What a fetch brought.
+    pub fn came(&mut self, family: &'static Family, file: Option<&str>) {
+        let here = match file.map(Texts::read) {
+            Some(Ok(texts)) => Here::Read(Rc::new(texts)),
+            Some(Err(fault)) => Here::Unreadable(fault),
+            None => Here::Missing,
+        };
+        self.texts.insert(family.key, here);
+    }
+}

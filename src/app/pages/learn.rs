@@ -1,0 +1,53 @@
+//! Learning: the courses, and how far each was read.
+
+use std::rc::Rc;
+
+use garment_assay::catalog::FAMILIES;
+use garment_assay::learn::{FIRST, Marks};
+use yew::prelude::*;
+
+use crate::app::parts::bar::Bar;
+use crate::app::parts::drawn::Drawn;
+use crate::app::route::Route;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// Lessons that were read.
+    pub read: Rc<Marks>,
+    /// Called when all that was read is to be forgotten.
+    pub forget: Callback<()>,
+}
+
+/// The courses.
+#[component]
+pub fn LearnPage(props: &Props) -> Html {
+    let read = &props.read;
+    let forget = props.forget.reform(|_: MouseEvent| ());
+    html! {
+        <>
+            <Bar title="Learn" under="Two minutes about each check" back="#/" back_name="Back to the rack" />
+            <section class="card">
+                <p>{ "A lesson for each check: what to do with your hands, what you may find, what it means and what it does not, how it is faked, and how telling it is." }</p>
+                if read.is_empty() {
+                    <p>{ format!("You have read none yet. Choose what you will look at next; its first {FIRST} lessons are about what tells most, and take ten minutes.") }</p>
+                }
+            </section>
+            <ul class="courses">
+                { for FAMILIES.iter().map(|family| {
+                    let (done, all) = (read.count(family), family.checks.len());
+                    html! {
+                        <li key={family.key}>
+                            <a class="card course" href={Route::Course(family.key.to_owned()).href()}>
+                                <Drawn picture={family.drawn} />
+                                <span><b>{ family.name }</b><small>{ format!("{done} of {all} read") }</small></span>
+                            </a>
+                        </li>
+                    }
+                }) }
+            </ul>
+            if !read.is_empty() {
+                <p class="lonely"><button type="button" class="ghost" onclick={forget}>{ "Forget what I read" }</button></p>
+            }
+        </>
+    }
+}

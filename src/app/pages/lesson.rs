@@ -1,0 +1,234 @@
+//! One lesson: a check with all that is to be read about it.
+
+use std::rc::Rc;
+
+use garment_assay::learn::{Course, Lesson, Section, Telling, Text};
+use garment_assay::practice::Topic;
+use garment_assay::source::{Kind, Source};
+use yew::prelude::*;
+
+use crate::app::browser::clock;
+use crate::app::lessons::Here;
+use crate::app::parts::bar::Bar;
+use crate::app::parts::drawn::Drawn;
+use crate::app::parts::icon::{Icon, Shape};
+use crate::app::parts::which_worse::WhichWorse;
+use crate::app::route::Route;
+use crate::app::words::{duration, percent};
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The course in which it stands.
+    pub course: Rc<Course>,
+    /// Its place there, from 0.
+    pub place: usize,
+    /// The longer texts of the course.
+    pub here: Here,
+    /// Whether it was read.
+    pub is_read: bool,
+    /// The check of a garment from which it was opened, as an address.
+    pub from: Option<AttrValue>,
+    /// Called with whether it was read.
+    pub mark: Callback<bool>,
+}
+
+/// Every answer, drawn, from the worst to the best.
+fn levels(lesson: &Lesson) -> Html {
+    html! {
+        <section class="card">
+            <h2>{ "What you may find" }</h2>
+            <p class="hint">{ if lesson.telling.is_some() { "From the worst to the best." } else { "From plain to costly, or in no order; none is better." } }</p>
+            <ol class="lesson-levels">
+                { for lesson.check.levels.iter().map(|level| html! {
+                    <li key={level.key}>
+                        if let Some(picture) = level.drawn {
+                            <Drawn {picture} />
+                        }
+                        <span><b>{ level.name }</b><small>{ level.line }</small></span>
+                    </li>
+                }) }
+            </ol>
+        </section>
+    }
+}
+
+/// What it means; with the longer text, or a sentence on where that is.
+fn meaning(lesson: &Lesson, here: &Here, text: Option<&Text>) -> Html {
+    let sections = [Section::Wear, Section::Silent, Section::Fooled, Section::Faked];
+    html! {
+        <section class="card lesson-text" aria-busy={(*here == Here::OnTheWay).then_some("true")}>
+            <h2>{ "What it means" }</h2>
+            <p>{ lesson.check.meaning }</p>
+            if let Some(cost) = lesson.check.speaks.cost() {
+                <p>{ cost }</p>
+            }
+            { match (here, text) {
+                (_, Some(text)) => html! {
+                    <>
+                        { for sections.into_iter().map(|section| html! {
+                            <div key={section.heading()}><h3>{ section.heading() }</h3><p>{ text.section(section).to_owned() }</p></div>
+                        }) }
+                    </>
+                },
+                (Here::OnTheWay, None) => html! { <p class="hint">{ "More is on its way." }</p> },
+                (Here::Read(_), None) => html! { <p class="hint">{ "No more is written about this check yet." }</p> },
+                (Here::Missing, None) => html! {
+                    <p class="hint" role="status">{ "There is more to read, and it could not be fetched. Open this lesson again when you have a network; what stands here holds without it." }</p>
+                },
+                (Here::Unreadable(fault), None) => html! {
+                    <p class="hint" role="status">{ format!("There is more to read, and it cannot be shown. {fault}") }</p>
+                },
+            } }
+        </section>
+    }
+}
+
+/// A strip from 0 to 100: how many are Fine or Exceptional after this answer, and the mark where they are before any.
+fn strip(telling: &Telling, after: f64) -> Html {
+    let at = |share: f64| (share * 1000.0).round() / 10.0;
+    html! {
+        <svg class="telling-bar" viewBox="0 0 100 12" aria-hidden="true" focusable="false" preserveAspectRatio="none">
+            <rect class="tape-strip" y="3" width="100" height="6" />
+            <rect class="telling-after" y="3" width={at(after).to_string()} height="6" />
+            <path class="telling-before" d={format!("M{} 0v12", at(telling.better_before()))} />
+        </svg>
+    }
+}
+
+fn telling(lesson: &Lesson, text: Option<&Text>) -> Html {
+    html! {
+        <section class="card">
+            <h2>{ "How telling it is" }</h2>
+            { for lesson.telling_words().into_iter().map(|sentence| html! { <p>{ sentence }</p> }) }
+            if let Some(telling) = &lesson.telling {
+                <ul class="telling">
+                    { for lesson.check.levels.iter().zip(&telling.alone).map(|(level, alone)| html! {
+                        <li key={level.key}><b>{ level.name }</b>{ strip(telling, alone.better()) }<small>{ percent(alone.better()) }</small></li>
+                    }) }
+                </ul>
+                <p class="hint">{ format!("How many are Fine or Exceptional after that answer alone. The line marks the {} before any.", percent(telling.better_before())) }</p>
+            }
+            <h3>{ Section::Basis.heading() }</h3>
+            <p>{ lesson.sure_words() }</p>
+            if let Some(text) = text {
+                <p>{ text.section(Section::Basis).to_owned() }</p>
+            }
+        </section>
+    }
+}
+
+fn kind(kind: Kind) -> &'static str {
+    match kind {
+        Kind::Standard => "standard or law",
+        Kind::Document => "book, study or bulletin",
+        Kind::Computed => "computed here",
+        Kind::CommonPractice => "practice of the trade, no source",
+        Kind::Judgement => "one expert’s judgement",
+        Kind::Memory => "from memory, not confirmed",
+    }
+}
+
+fn sources(lesson: &Lesson) -> Html {
+    html! {
+        <section class="card">
+            <h2>{ "What it leans on" }</h2>
+            <dl class="numbers">
+                { for lesson.check.sources.iter().map(|source: &&'static Source| html! {
+                    <div key={source.title}><dt>{ format!("{} ({})", source.name, kind(source.kind)) }</dt><dd>{ source.title }</dd></div>
+                }) }
+            </dl>
+            <p><a href={Route::Numbers.href()}>{ "All sources, and the numbers of each check" }</a></p>
+        </section>
+    }
+}
+
+fn practise(topic: Topic) -> Html {
+    html! {
+        <section class="card">
+            <h2>{ "Practise it" }</h2>
+            <p>{ topic.look_at() }</p>
+            <p><a href={Route::Practice.href()}>{ format!("Practise on drawn specimens: {}", topic.name().to_lowercase()) }</a></p>
+        </section>
+    }
+}
+
+/// The lesson.
+#[component]
+pub fn LessonPage(props: &Props) -> Html {
+    let Props { course, place, here, is_read, from, mark } = props;
+    let seed = use_memo((course.family.key, *place), |_| clock::seed());
+    let Some(lesson) = course.at(*place) else { return Html::default() };
+    let check = lesson.check;
+    let text = here.texts().and_then(|texts| texts.of(check.key));
+    let all = course.lessons().count();
+    let near = |place: Option<usize>| place.and_then(|place| course.at(place));
+    let (before, after) = (near(place.checked_sub(1)), near(place.checked_add(1)));
+    let href = |lesson: &Lesson| Route::Lesson(lesson.family.key.to_owned(), lesson.check.key.to_owned(), None).href();
+    let in_course = Route::Course(course.family.key.to_owned()).href();
+    let (back, back_name) = match from {
+        Some(from) => (from.clone(), "Back to the check"),
+        None => (AttrValue::from(in_course.clone()), "Back to the course"),
+    };
+    let onward = match (from, after) {
+        (Some(from), _) => (from.clone(), "back to the check".to_owned()),
+        (None, Some(after)) => (AttrValue::from(href(after)), "next lesson".to_owned()),
+        (None, None) => (AttrValue::from(in_course.clone()), "back to the course".to_owned()),
+    };
+    let onread = mark.reform(|_: MouseEvent| true);
+    let onunread = mark.reform(|_: MouseEvent| false);
+    html! {
+        <>
+            <Bar title={check.name} under={format!("{} · lesson {} of {all} · {} to read", course.family.name, place + 1, duration(lesson.seconds(text)))} {back} {back_name} />
+            <article class="lesson">
+                <section class="card check">
+                    <p class="eyebrow">
+                        <span class="stage">{ check.stage.name() }</span>
+                        { format!("{} · {}", check.aspect.name(), duration(f64::from(check.seconds))) }
+                        if lesson.telling.is_none() {
+                            <span class="cost-only">{ "cost only" }</span>
+                        }
+                    </p>
+                    <h2>{ check.question }</h2>
+                    <p>{ check.how }</p>
+                    if let Some(caution) = check.caution {
+                        <p class="caution"><Icon shape={Shape::Care} /><span>{ caution }</span></p>
+                    }
+                </section>
+                { levels(lesson) }
+                { meaning(lesson, here, text) }
+                { telling(lesson, text) }
+                if lesson.telling.is_some() {
+                    <WhichWorse key={check.key} {check} seed={*seed} />
+                }
+                if let Some(topic) = lesson.topic() {
+                    { practise(topic) }
+                }
+                { sources(lesson) }
+            </article>
+            <nav class="lesson-ways" aria-label="Course">
+                if let Some(before) = before {
+                    <a href={href(before)}>{ format!("Before: {}", before.check.name.to_lowercase()) }</a>
+                }
+                if let Some(after) = after {
+                    <a href={href(after)}>{ format!("After: {}", after.check.name.to_lowercase()) }</a>
+                }
+                if from.is_some() {
+                    <a href={in_course}>{ "The whole course" }</a>
+                }
+                if *is_read {
+                    <button type="button" class="ghost" onclick={onunread}>{ "Mark as not read" }</button>
+                }
+            </nav>
+            <div class="foot">
+                // A link that marks on its way: it leads on by itself, with a key or in another window too.
+                <a class="prime" href={onward.0} onclick={onread}>{ if *is_read { capital(&onward.1) } else { format!("Read: {}", onward.1) } }</a>
+            </div>
+        </>
+    }
+}
+
+/// With a capital at its head.
+fn capital(words: &str) -> String {
+    let mut signs = words.chars();
+    signs.next().map_or_else(String::new, |first| first.to_uppercase().chain(signs).collect())
+}

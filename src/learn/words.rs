@@ -1,0 +1,44 @@
+//! The sentences of a lesson that are worked out.
+
+use super::lesson::Lesson;
+
+/// A probability in whole per cents.
+fn percent(probability: f64) -> String {
+    format!("{:.0} %", (probability * 100.0).clamp(0.0, 100.0))
+}
+
+/// How telling the check is.
+pub(super) fn telling(lesson: &Lesson) -> Vec<String> {
+    let Some(telling) = &lesson.telling else {
+        return vec!["It moves no band. It says what the piece cost to make, and cost and quality are two things.".to_owned()];
+    };
+    let mut sentences = Vec::new();
+    if let (Some(best), Some(worst)) = (telling.alone.last(), telling.alone.first()) {
+        sentences.push(format!(
+            "Of new pieces that nobody has looked at, {} are Fine or Exceptional. The best answer alone makes that {}, the worst {}.",
+            percent(telling.better_before()),
+            percent(best.better()),
+            percent(worst.better()),
+        ));
+    }
+    if let Some((place, of)) = lesson.rank {
+        let among =
+            format!("By what it tells in each second it is number {place} of the {of} checks that speak of quality here.");
+        sentences.push(among);
+    }
+    sentences
+}
+
+/// How sure that is.
+pub(super) fn sure(lesson: &Lesson) -> &'static str {
+    match (lesson.telling.is_some(), lesson.leans_on_something_published()) {
+        (true, true) => {
+            "How telling it is was judged by one expert and never measured. What the words lean on is published in part, as named below."
+        }
+        (true, false) => {
+            "How telling it is was judged by one expert and never measured. Nothing published stands behind the words either."
+        }
+        (false, true) => "What the words lean on is published in part, as named below.",
+        (false, false) => "Nothing published stands behind this: it is common practice or one expert’s judgement.",
+    }
+}
