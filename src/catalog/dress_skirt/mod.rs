@@ -10,7 +10,8 @@ mod seams;
 mod shape;
 mod trims;
 
-use super::{Family, cautions, shared};
+use super::{Family, cautions, defects::major, shared};
+use crate::lot::Defect;
 use crate::specimen::{Dress, DressFlat, Picture};
 
 /// Dresses and skirts.
@@ -45,6 +46,7 @@ pub static DRESS_SKIRT: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    defects: &DEFECTS,
     fit: Some(&fit::FIT),
     cautions: &[
         cautions::LOCAL_RULES,
@@ -56,3 +58,5 @@ pub static DRESS_SKIRT: Family = Family {
         cautions::CHILDREN,
     ],
 };
+
+static DEFECTS: [Defect; 1] = [major("zip-ripples", "Zip ripples")];

@@ -14,7 +14,12 @@ mod stitching;
 mod strength;
 mod trims;
 
-use super::{Family, cautions, shared};
+use super::{
+    Family, cautions,
+    defects::{major, minor},
+    shared,
+};
+use crate::lot::Defect;
 use crate::specimen::{JeansFlat, Picture};
 
 /// Jeans and other trousers of denim.
@@ -74,6 +79,7 @@ pub static JEANS: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    defects: &DEFECTS,
     fit: Some(&fit::FIT),
     cautions: &[
         cautions::LOCAL_RULES,
@@ -86,3 +92,16 @@ pub static JEANS: Family = Family {
         cautions::CHILDREN,
     ],
 };
+
+static DEFECTS: [Defect; 10] = [
+    major("leg-turns", "Leg twist over 25 mm, knee to hem"),
+    major("legs-unequal", "Legs differ by more than 10 mm"),
+    major("tack-missing", "Rivet or bar tack missing"),
+    major("shade-range", "Wash outside the agreed shades"),
+    major("fly-shows-zip", "Fly shows the zip"),
+    major("fell-runs-off", "Raw edge out of a felled inseam"),
+    minor("pockets-uneven", "Pockets uneven by more than 6 mm"),
+    minor("loops-uneven", "Belt loops unequally spaced"),
+    minor("finish-sides", "Finish differs left and right by over 10 mm"),
+    minor("pocket-gapes", "Pocket mouth gapes"),
+];

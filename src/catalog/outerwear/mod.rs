@@ -11,7 +11,8 @@ mod prices;
 mod seams;
 mod shape;
 
-use super::{Family, cautions, shared};
+use super::{Family, cautions, defects::major, shared};
+use crate::lot::Defect;
 use crate::specimen::{Outer, OuterCut, OuterFlat, Picture};
 
 /// Jackets and coats for outside.
@@ -46,6 +47,7 @@ pub static OUTERWEAR: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    defects: &DEFECTS,
     fit: Some(&fit::FIT),
     cautions: &[
         cautions::LOCAL_RULES,
@@ -59,3 +61,6 @@ pub static OUTERWEAR: Family = Family {
         cautions::CHILDREN,
     ],
 };
+
+static DEFECTS: [Defect; 2] =
+    [major("fill-comes-out", "Filling comes out"), major("seam-lets-water", "Seam that should be taped is not")];

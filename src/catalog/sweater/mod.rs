@@ -8,7 +8,8 @@ mod points;
 mod prices;
 mod shape;
 
-use super::{Family, cautions, shared};
+use super::{Family, cautions, defects::major, shared};
+use crate::lot::Defect;
 use crate::specimen::{Picture, TopCut, TopFlat};
 
 /// Sweaters and cardigans.
@@ -40,6 +41,7 @@ pub static SWEATER: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    defects: &DEFECTS,
     fit: Some(&fit::FIT),
     cautions: &[
         cautions::LOCAL_RULES,
@@ -51,3 +53,6 @@ pub static SWEATER: Family = Family {
         cautions::CHILDREN,
     ],
 };
+
+static DEFECTS: [Defect; 2] =
+    [major("dropped-loop", "Dropped stitch or ladder"), major("loops-open-at-neck", "Loops not linked at the neck")];

@@ -9,7 +9,8 @@ mod seams;
 mod shape;
 mod stitching;
 
-use super::{Family, cautions, shared};
+use super::{Family, cautions, defects::major, shared};
+use crate::lot::Defect;
 use crate::specimen::{Picture, TopCut, TopFlat};
 
 /// T-shirts and jersey tops.
@@ -42,6 +43,7 @@ pub static T_SHIRT: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    defects: &DEFECTS,
     fit: Some(&fit::FIT),
     cautions: &[
         cautions::LOCAL_RULES,
@@ -52,3 +54,6 @@ pub static T_SHIRT: Family = Family {
         cautions::CHILDREN,
     ],
 };
+
+static DEFECTS: [Defect; 2] =
+    [major("body-turns", "Body twists by more than 5 %"), major("neck-baggy", "Neck rib twisted or baggy")];

@@ -10,7 +10,8 @@ mod points;
 mod prices;
 mod shape;
 
-use super::{Family, cautions, shared};
+use super::{Family, cautions, defects::major, shared};
+use crate::lot::Defect;
 use crate::specimen::{JacketFlat, Picture};
 
 /// Jackets with lapels, a lining and a shaped front.
@@ -43,6 +44,7 @@ pub static TAILORED_JACKET: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    defects: &DEFECTS,
     fit: Some(&fit::FIT),
     cautions: &[
         cautions::LOCAL_RULES,
@@ -55,3 +57,6 @@ pub static TAILORED_JACKET: Family = Family {
         cautions::CHILDREN,
     ],
 };
+
+static DEFECTS: [Defect; 2] =
+    [major("lapels-unequal", "Lapels roll unequally, collar stands off"), major("lining-pulls", "Lining pulls the hem")];

@@ -11,7 +11,8 @@ mod shape;
 mod stitching;
 mod trims;
 
-use super::{Family, cautions, shared};
+use super::{Family, cautions, defects::major, shared};
+use crate::lot::Defect;
 use crate::specimen::{Picture, TopCut, TopFlat};
 
 /// Woven shirts and blouses.
@@ -45,6 +46,7 @@ pub static WOVEN_SHIRT: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    defects: &DEFECTS,
     fit: Some(&fit::FIT),
     cautions: &[
         cautions::LOCAL_RULES,
@@ -55,3 +57,9 @@ pub static WOVEN_SHIRT: Family = Family {
         cautions::CHILDREN,
     ],
 };
+
+static DEFECTS: [Defect; 3] = [
+    major("collar-points", "Collar points differ by more than 3 mm"),
+    major("pattern-off", "Check or stripe off at placket or pocket"),
+    major("lining-bubbles", "Interlining bubbles"),
+];
