@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use super::deal::Deal;
 use super::fitting::{FitAct, Fitting};
 use super::guess::Guess;
+use super::second_hand::knows;
 use crate::catalog::Family;
 use crate::check::{Check, Level};
 use crate::cost::Channel;
@@ -144,6 +145,7 @@ pub struct Garment {
     name: Option<Name>,
     deal: Deal,
     fitting: Fitting,
+    pub(super) second_hand: bool,
     entries: Vec<Entry>,
     notes: BTreeMap<&'static str, String>,
     taped: BTreeMap<&'static str, Taped>,
@@ -181,6 +183,8 @@ pub enum Act {
     Deal(Deal),
     /// Notes something in the fitting room.
     Fit(FitAct),
+    /// Says whether somebody wore it before. Answers about wear stay where they are when it is said to be new, and count for nothing.
+    SecondHand(bool),
     /// Writes the note on the garment.
     Note(String),
 }
@@ -205,6 +209,7 @@ impl Garment {
             name: None,
             deal: Deal::default(),
             fitting: Fitting::default(),
+            second_hand: false,
             entries: Vec::new(),
             notes: BTreeMap::new(),
             taped: BTreeMap::new(),
@@ -337,9 +342,9 @@ impl Garment {
         }
     }
 
-    /// Checks with an answer other than "not now".
+    /// Checks put to it as it is, new or second-hand, with an answer other than "not now".
     pub fn answered(&self) -> usize {
-        self.entries.iter().filter(|entry| entry.answer != Answer::Skipped).count()
+        self.entries.iter().filter(|entry| entry.answer != Answer::Skipped && self.puts(entry.check)).count()
     }
 
     /// How the garment was held for the last check that was answered.
@@ -361,13 +366,13 @@ impl Garment {
                     }
                     Answer::CannotTell | Answer::Skipped => true,
                 };
-                fits && self.family.checks.contains(check)
+                fits && knows(self.family, check)
             }
-            Act::CheckNote(check, _) => self.family.checks.contains(check),
+            Act::CheckNote(check, _) => knows(self.family, check),
             Act::Measure(point, _) => self.family.points.iter().any(|known| std::ptr::eq(known, *point)),
             Act::Guess(_) => self.ticket_in_view().is_none(),
             Act::Fit(act) => self.family.fit.is_some_and(|table| Fitting::takes(table, act)),
-            Act::Reference(_) | Act::Shop(_) | Act::Name(_) | Act::Deal(_) => true,
+            Act::Reference(_) | Act::Shop(_) | Act::Name(_) | Act::Deal(_) | Act::SecondHand(_) => true,
             Act::Clear(_) | Act::Label(_) | Act::Place(_) | Act::Ticket(_) | Act::Note(_) => true,
         }
     }
@@ -419,6 +424,7 @@ impl Garment {
             Act::Name(name) => next.name = name,
             Act::Deal(deal) => next.deal = deal,
             Act::Fit(act) => next.fitting = next.fitting.after(act),
+            Act::SecondHand(is) => next.second_hand = is,
         }
         next
     }
@@ -445,6 +451,7 @@ impl Garment {
             Act::Name(_) => Act::Name(self.name),
             Act::Deal(_) => Act::Deal(self.deal),
             Act::Fit(act) => Act::Fit(self.fitting.undoing(act)),
+            Act::SecondHand(_) => Act::SecondHand(self.second_hand),
         }
     }
 }

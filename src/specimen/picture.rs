@@ -30,6 +30,7 @@ use super::raw_edge::RawEdge;
 use super::seam::{Join, JoinedSeam};
 use super::seam_look::{NeedleLines, SeamBack};
 use super::seam_place::{BeltLoop, Crotch, SeatYoke};
+use super::second_hand::SecondHand;
 use super::shape::{BackPockets, Bagging, LegTwist, Matching, Symmetry};
 use super::shirt_button::ShirtButton;
 use super::shirt_collar::{Collar, Cuffs};
@@ -243,6 +244,8 @@ pub enum Picture {
     Sweater(Sweater),
     /// A look at a dress or skirt.
     Dress(Dress),
+    /// A look at a second-hand piece.
+    SecondHand(SecondHand),
 }
 
 /// Something that is true of a picture because it was drawn so.
@@ -435,6 +438,7 @@ impl Picture {
             Picture::LeftInside(it) => it.words(),
             Picture::Sweater(it) => it.words(),
             Picture::Dress(it) => it.words(),
+            Picture::SecondHand(it) => it.words(),
         }
     }
 
@@ -537,6 +541,7 @@ impl Picture {
             Picture::LeftInside(it) => it.draw(sheet, chance),
             Picture::Sweater(it) => it.draw(sheet, chance),
             Picture::Dress(it) => it.draw(sheet, chance),
+            Picture::SecondHand(it) => it.draw(sheet, chance),
         }
     }
 }

@@ -14,6 +14,7 @@ use crate::app::appraisals::Appraisals;
 use crate::app::browser::document;
 use crate::app::model::Message;
 use crate::app::money::{about, known, known_between, range, share, verdict, whole};
+use crate::app::pages::left::NO_BUILD_UP;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::build_steps::BuildSteps;
 use crate::app::parts::guess::GuessCard;
@@ -223,7 +224,7 @@ impl Seen<'_> {
                 if !rows.is_empty() {
                     <ul class="further">{ rows }</ul>
                 }
-                if retail {
+                if retail && !garment.is_second_hand() {
                     <label class="tick"><input type="checkbox" checked={garment.is_reference()} onchange={teaches} /><span>{ "Learn from this garment’s ticket" }</span></label>
                 }
             </section>
@@ -327,6 +328,8 @@ pub fn BehindPage(props: &Props) -> Html {
                     <OfferCard build_up={behind.build_up.clone()} {price} deal={*garment.deal()} {middle} {plan} />
                 },
                 (PriceKind::Wholesale, None) => Html::default(),
+                // How often a new one is worn says nothing of one that was worn.
+                (PriceKind::Retail, _) if garment.is_second_hand() => Html::default(),
                 (PriceKind::Retail, _) => worth(garment, behind, price, middle, &appraisals.of(garment), plan),
             };
             html! {
@@ -346,6 +349,9 @@ pub fn BehindPage(props: &Props) -> Html {
             <Bar title="Behind the ticket" under={name(garment).to_owned()} back={Route::Result(id.clone()).href()} back_name="Back to the result">
                 <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label="Undo"><Icon shape={Shape::Undo} /></button>
             </Bar>
+            if garment.is_second_hand() {
+                <p class="why">{ NO_BUILD_UP }{ " Its ticket teaches nothing about new ones." }</p>
+            }
             if first {
                 { guess.clone() }
             }

@@ -7,6 +7,7 @@ pub mod checks;
 pub mod details;
 pub mod fitting;
 pub mod guesses;
+pub mod left;
 pub mod marks;
 pub mod numbers;
 pub mod people;

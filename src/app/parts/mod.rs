@@ -33,3 +33,4 @@ pub mod toast;
 pub mod typed;
 pub mod value;
 pub mod verdict;
+pub mod worn_switch;
