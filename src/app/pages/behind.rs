@@ -74,7 +74,11 @@ impl Seen<'_> {
     fn picture(&self) -> Html {
         let Seen { garment, behind, kind, price, .. } = *self;
         let (currency, likely) = (behind.currency(), behind.range(kind));
-        let called = if kind == PriceKind::Retail { "Likely" } else { "By the make" };
+        let called = match kind {
+            PriceKind::Retail if garment.is_second_hand() => "Likely, new",
+            PriceKind::Retail => "Likely",
+            PriceKind::Wholesale => "By the make",
+        };
         let guess = garment.guess().filter(|guess| guess.currency() == currency && guess.kind() == kind);
         let span = guess.map(|guess| {
             let at = |minor| whole(minor, currency);
@@ -103,7 +107,9 @@ impl Seen<'_> {
                             <dd>{ format!("{} {}", currency.code(), known_between(span.low, span.high)) }</dd></div>
                     }
                 </dl>
-                <p>{ verdict(behind, kind, ticket) }</p>
+                if !garment.is_second_hand() {
+                    <p>{ verdict(behind, kind, ticket) }</p>
+                }
                 <details class="meaning">
                     <summary>{ "The picture as a table" }</summary>
                     <table class="plain-table">
@@ -304,6 +310,8 @@ pub fn BehindPage(props: &Props) -> Html {
     let guess_in = garment.ticket().map(|ticket| ticket.currency).or(garment.guess().map(|guess| guess.currency()));
     let guess_in = guess_in.or((*behind).as_ref().as_ref().map(|behind| behind.currency())).unwrap_or(*currency);
     let shown = (*behind).as_ref().as_ref().and_then(|behind| behind.shown(guess_in, kind));
+    // A range for a new piece is no guess at a second-hand ticket, and is not scored as one.
+    let shown = shown.filter(|_| !garment.is_second_hand());
     let guess = html! {
         <GuessCard garment={garment.clone()} currency={guess_in} {shown} today={*today} habit={habit(garments)} habit_href="#/guesses" heading={heading.clone()} act={act.clone()} />
     };

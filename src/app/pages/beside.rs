@@ -240,7 +240,7 @@ fn tickets(garments: &[Rc<Garment>], rates: &Rates) -> Html {
                 { built(garments, rates) }
             </ul>
             if garments.iter().any(|garment| garment.is_second_hand()) {
-                <p class="hint">{ "A build-up is of a new piece: it explains no second-hand ticket, and no gap to one." }</p>
+                <p class="hint">{ "A build-up is of a new piece: it explains no second-hand ticket." }</p>
             }
             { match together {
                 Some(Ok(_)) => html! { <p class="hint">{ format!("Converted at {}. ", exchanges(&currencies, rates)) }<a href={Route::Rates.href()}>{ "Change the rates" }</a></p> },
@@ -313,6 +313,9 @@ fn gap_card(garments: &[Rc<Garment>], rates: &Rates, ends: (usize, usize), choos
             }
             { match found {
                 None => html! { <p class="hint">{ "Choose two different garments." }</p> },
+                Some(_) if garments[one].is_second_hand() || garments[other].is_second_hand() => {
+                    html! { <p class="hint">{ "One of them is second-hand: how it was made does not account for what it asks." }</p> }
+                }
                 Some(Err(why)) => html! { <p class="hint">{ why.to_string() }</p> },
                 Some(Ok(found)) => {
                     let converted = [one, other].map(|place| currency(place) != Some(found.currency));

@@ -51,7 +51,7 @@ pub fn LeftCard(props: &Props) -> Html {
                 <h3>{ "What is worth doing" }</h3>
                 <ul class="facts">
                     { for mends.into_iter().map(|(check, mend)| html! {
-                        <li key={check.key}><b>{ check.name }</b><p>{ mend }</p></li>
+                        <li key={check.key}><a href={Route::Check(garment.id().clone(), check.key.to_owned()).href()}><b>{ check.name }</b></a><p>{ mend }</p></li>
                     }) }
                 </ul>
             }
