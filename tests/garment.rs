@@ -72,6 +72,7 @@ static CHAIN: Family = Family {
     bill: None,
     defects: &[],
     fit: None,
+    second_hand: &[],
     cautions: &[],
 };
 static FIRST: Check = Check { key: "first", ..FOREIGN_SHAPE };

@@ -9,7 +9,7 @@ use garment_assay::catalog::bench::LOOKS;
 use garment_assay::catalog::on_body::BODY_PICTURES;
 use garment_assay::check::Check;
 use garment_assay::fit::PersonId;
-use garment_assay::garment::{Act, Answer, Garment, Id, Readings};
+use garment_assay::garment::{Act, Answer, Garment, Id, Readings, check_of};
 use garment_assay::measure::{BACK, EDGE, INSTRUMENTS, Instrument, Look, ROWS, ScreenScale};
 use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Settings};
 use garment_assay::specimen::Picture;
@@ -281,7 +281,8 @@ impl Component for App {
             _ => None,
         };
         let check = match &model.route {
-            Route::Check(_, key) | Route::Lesson(_, key, Some(_)) => shown.and_then(|garment| check_of(garment.family(), key)),
+            Route::Check(_, key) => shown.and_then(|garment| check_put(garment, key)),
+            Route::Lesson(_, key, Some(_)) => shown.and_then(|garment| check_of(garment.family(), key)),
             _ => None,
         };
         let beside_rack = wide && model.route != Route::Rack && shown.is_some();
@@ -432,8 +433,9 @@ fn by_means(key: &str, means: Means) -> Option<&'static Instrument> {
     instrument_of(key).filter(|instrument| Means::of(instrument) == means)
 }
 
-fn check_of(family: &'static Family, key: &str) -> Option<&'static Check> {
-    family.checks.iter().copied().find(|check| check.key == key)
+/// The check of that key, if it is put to the garment as it is.
+fn check_put(garment: &Garment, key: &str) -> Option<&'static Check> {
+    garment.checks().find(|check| check.key == key)
 }
 
 impl App {
@@ -445,7 +447,7 @@ impl App {
         shown: Option<&Rc<Garment>>,
     ) -> (Option<(Id, &'static Check)>, Option<Readings>) {
         let found = target.as_ref().zip(shown);
-        let target = found.and_then(|((id, check), garment)| Some((id.clone(), check_of(garment.family(), check)?)));
+        let target = found.and_then(|((id, check), garment)| Some((id.clone(), check_put(garment, check)?)));
         let kept = match (&target, shown) {
             (Some((_, check)), Some(garment)) => match garment.answer(check) {
                 Some(Answer::Measured(readings)) if readings.instrument == instrument => Some(readings.clone()),
@@ -512,7 +514,12 @@ impl App {
         }
         self.renamed = None;
         if let Some(garment) = speaks.and_then(|id| self.model.garment(&id).cloned()) {
-            self.aloud = headline(&self.appraisals.of(&garment)).aloud();
+            let open = match &self.model.route {
+                Route::Check(_, key) => check_put(&garment, key),
+                _ => None,
+            };
+            let appraisal = open.map_or_else(|| self.appraisals.of(&garment), |check| self.appraisals.for_check(&garment, check));
+            self.aloud = headline(&appraisal).aloud();
         }
         if before.1 != self.model.settings {
             self.dress();
@@ -765,7 +772,7 @@ impl App {
                     None => Route::Result(id.clone()),
                 }
             }
-            (Route::Check(id, key), Some(garment)) if check_of(garment.family(), key).is_none() => Route::Resume(id.clone()),
+            (Route::Check(id, key), Some(garment)) if check_put(&garment, key).is_none() => Route::Resume(id.clone()),
             _ => return,
         };
         address::replace(&to.href());

@@ -2,7 +2,7 @@
 
 use crate::check::Check;
 use crate::grading::{Bands, Belief, Care, Tables, prospect};
-use crate::trade::Band;
+use crate::trade::{Band, Question};
 
 /// One answer, given alone.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -53,7 +53,7 @@ impl Telling {
         let alone = check
             .levels
             .iter()
-            .filter_map(|level| check.evidence_of_level(level.key, Care::Usual))
+            .filter_map(|level| check.evidence_of_level(Question::Make, level.key, Care::Usual))
             .map(|piece| Alone { bands: before.after(tables, &piece).bands() })
             .collect();
         let bits = prospect(tables, &before, curve).bits;

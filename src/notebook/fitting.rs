@@ -250,6 +250,7 @@ mod tests {
         bill: None,
         defects: &[],
         fit: None,
+        second_hand: &[],
         cautions: &[],
     };
     static WITHOUT_A_TABLE: Family = PLAIN;

@@ -7,10 +7,11 @@ mod fit_mirror;
 mod points;
 mod prices;
 mod seams;
+mod second_hand;
 mod shape;
 mod trims;
 
-use super::{Family, cautions, defects::major, shared};
+use super::{Family, cautions, shared};
 use crate::lot::Defect;
 use crate::specimen::{Dress, DressFlat, Picture};
 
@@ -48,6 +49,7 @@ pub static DRESS_SKIRT: Family = Family {
     bill: Some(&bill::BILL),
     defects: &DEFECTS,
     fit: Some(&fit::FIT),
+    second_hand: &second_hand::LOOKS,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,
@@ -59,4 +61,4 @@ pub static DRESS_SKIRT: Family = Family {
     ],
 };
 
-static DEFECTS: [Defect; 1] = [major("zip-ripples", "Zip ripples")];
+static DEFECTS: [Defect; 1] = [Defect::major("zip-ripples", "Zip ripples")];

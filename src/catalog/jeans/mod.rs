@@ -9,16 +9,13 @@ mod fit_mirror;
 mod points;
 mod prices;
 mod seams;
+mod second_hand;
 mod shape;
 mod stitching;
 mod strength;
 mod trims;
 
-use super::{
-    Family, cautions,
-    defects::{major, minor},
-    shared,
-};
+use super::{Family, cautions, shared};
 use crate::lot::Defect;
 use crate::specimen::{JeansFlat, Picture};
 
@@ -81,6 +78,7 @@ pub static JEANS: Family = Family {
     bill: Some(&bill::BILL),
     defects: &DEFECTS,
     fit: Some(&fit::FIT),
+    second_hand: &second_hand::LOOKS,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,
@@ -94,14 +92,14 @@ pub static JEANS: Family = Family {
 };
 
 static DEFECTS: [Defect; 10] = [
-    major("leg-turns", "Leg twist over 25 mm, knee to hem"),
-    major("legs-unequal", "Legs differ by more than 10 mm"),
-    major("tack-missing", "Rivet or bar tack missing"),
-    major("shade-range", "Wash outside the agreed shades"),
-    major("fly-shows-zip", "Fly shows the zip"),
-    major("fell-runs-off", "Raw edge out of a felled inseam"),
-    minor("pockets-uneven", "Pockets uneven by more than 6 mm"),
-    minor("loops-uneven", "Belt loops unequally spaced"),
-    minor("finish-sides", "Finish differs left and right by over 10 mm"),
-    minor("pocket-gapes", "Pocket mouth gapes"),
+    Defect::major("leg-turns", "Leg twist over 25 mm, knee to hem"),
+    Defect::major("legs-unequal", "Legs differ by more than 10 mm"),
+    Defect::major("tack-missing", "Rivet or bar tack missing"),
+    Defect::major("shade-range", "Wash outside the agreed shades"),
+    Defect::major("fly-shows-zip", "Fly shows the zip"),
+    Defect::major("fell-runs-off", "Raw edge out of a felled inseam"),
+    Defect::minor("pockets-uneven", "Pockets uneven by more than 6 mm"),
+    Defect::minor("loops-uneven", "Belt loops unequally spaced"),
+    Defect::minor("finish-sides", "Finish differs left and right by over 10 mm"),
+    Defect::minor("pocket-gapes", "Pocket mouth gapes"),
 ];

@@ -9,9 +9,10 @@ mod parts;
 mod points;
 mod prices;
 mod seams;
+mod second_hand;
 mod shape;
 
-use super::{Family, cautions, defects::major, shared};
+use super::{Family, cautions, shared};
 use crate::lot::Defect;
 use crate::specimen::{Outer, OuterCut, OuterFlat, Picture};
 
@@ -49,6 +50,7 @@ pub static OUTERWEAR: Family = Family {
     bill: Some(&bill::BILL),
     defects: &DEFECTS,
     fit: Some(&fit::FIT),
+    second_hand: &second_hand::LOOKS,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,
@@ -63,4 +65,4 @@ pub static OUTERWEAR: Family = Family {
 };
 
 static DEFECTS: [Defect; 2] =
-    [major("fill-comes-out", "Filling comes out"), major("seam-lets-water", "Seam that should be taped is not")];
+    [Defect::major("fill-comes-out", "Filling comes out"), Defect::major("seam-lets-water", "Seam that should be taped is not")];

@@ -6,9 +6,10 @@ mod fit;
 mod joins;
 mod points;
 mod prices;
+mod second_hand;
 mod shape;
 
-use super::{Family, cautions, defects::major, shared};
+use super::{Family, cautions, shared};
 use crate::lot::Defect;
 use crate::specimen::{Picture, TopCut, TopFlat};
 
@@ -43,6 +44,7 @@ pub static SWEATER: Family = Family {
     bill: Some(&bill::BILL),
     defects: &DEFECTS,
     fit: Some(&fit::FIT),
+    second_hand: &second_hand::LOOKS,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,
@@ -54,5 +56,7 @@ pub static SWEATER: Family = Family {
     ],
 };
 
-static DEFECTS: [Defect; 2] =
-    [major("dropped-loop", "Dropped stitch or ladder"), major("loops-open-at-neck", "Loops not linked at the neck")];
+static DEFECTS: [Defect; 2] = [
+    Defect::major("dropped-loop", "Dropped stitch or ladder"),
+    Defect::major("loops-open-at-neck", "Loops not linked at the neck"),
+];

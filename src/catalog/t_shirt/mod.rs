@@ -6,10 +6,11 @@ mod fit;
 mod points;
 mod prices;
 mod seams;
+mod second_hand;
 mod shape;
 mod stitching;
 
-use super::{Family, cautions, defects::major, shared};
+use super::{Family, cautions, shared};
 use crate::lot::Defect;
 use crate::specimen::{Picture, TopCut, TopFlat};
 
@@ -45,6 +46,7 @@ pub static T_SHIRT: Family = Family {
     bill: Some(&bill::BILL),
     defects: &DEFECTS,
     fit: Some(&fit::FIT),
+    second_hand: &second_hand::LOOKS,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,
@@ -56,4 +58,4 @@ pub static T_SHIRT: Family = Family {
 };
 
 static DEFECTS: [Defect; 2] =
-    [major("body-turns", "Body twists by more than 5 %"), major("neck-baggy", "Neck rib twisted or baggy")];
+    [Defect::major("body-turns", "Body twists by more than 5 %"), Defect::major("neck-baggy", "Neck rib twisted or baggy")];

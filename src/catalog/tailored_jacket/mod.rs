@@ -8,9 +8,10 @@ mod front;
 mod inside;
 mod points;
 mod prices;
+mod second_hand;
 mod shape;
 
-use super::{Family, cautions, defects::major, shared};
+use super::{Family, cautions, shared};
 use crate::lot::Defect;
 use crate::specimen::{JacketFlat, Picture};
 
@@ -46,6 +47,7 @@ pub static TAILORED_JACKET: Family = Family {
     bill: Some(&bill::BILL),
     defects: &DEFECTS,
     fit: Some(&fit::FIT),
+    second_hand: &second_hand::LOOKS,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,
@@ -58,5 +60,7 @@ pub static TAILORED_JACKET: Family = Family {
     ],
 };
 
-static DEFECTS: [Defect; 2] =
-    [major("lapels-unequal", "Lapels roll unequally, collar stands off"), major("lining-pulls", "Lining pulls the hem")];
+static DEFECTS: [Defect; 2] = [
+    Defect::major("lapels-unequal", "Lapels roll unequally, collar stands off"),
+    Defect::major("lining-pulls", "Lining pulls the hem"),
+];

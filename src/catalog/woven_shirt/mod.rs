@@ -7,11 +7,12 @@ mod fit_mirror;
 mod points;
 mod prices;
 mod seams;
+mod second_hand;
 mod shape;
 mod stitching;
 mod trims;
 
-use super::{Family, cautions, defects::major, shared};
+use super::{Family, cautions, shared};
 use crate::lot::Defect;
 use crate::specimen::{Picture, TopCut, TopFlat};
 
@@ -48,6 +49,7 @@ pub static WOVEN_SHIRT: Family = Family {
     bill: Some(&bill::BILL),
     defects: &DEFECTS,
     fit: Some(&fit::FIT),
+    second_hand: &second_hand::LOOKS,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,
@@ -59,7 +61,7 @@ pub static WOVEN_SHIRT: Family = Family {
 };
 
 static DEFECTS: [Defect; 3] = [
-    major("collar-points", "Collar points differ by more than 3 mm"),
-    major("pattern-off", "Check or stripe off at placket or pocket"),
-    major("lining-bubbles", "Interlining bubbles"),
+    Defect::major("collar-points", "Collar points differ by more than 3 mm"),
+    Defect::major("pattern-off", "Check or stripe off at placket or pocket"),
+    Defect::major("lining-bubbles", "Interlining bubbles"),
 ];
