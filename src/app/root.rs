@@ -291,11 +291,11 @@ impl Component for App {
             (Route::Check(id, _) | Route::Lesson(_, _, Some(id)), Some(garment)) if check.is_some() => match check {
                 Some(check) => html! {
                     <>
+                        { self.lesson(&send) }
                         // Stays while its lesson is read: what is half-said or half-typed there is not lost.
                         <div key="check" class="kept-open" hidden={matches!(model.route, Route::Lesson(..))}>
                             <Walk garment={garment.clone()} {check} appraisals={self.appraisals.clone()} {system} can_take_back={model.can_take_back(id)} send={send.clone()} />
                         </div>
-                        { self.lesson(&send) }
                     </>
                 },
                 None => Html::default(),
