@@ -32,8 +32,10 @@ use super::pages::fitting::FittingPage;
 use super::pages::guesses::Guesses;
 use super::pages::learn::LearnPage;
 use super::pages::lesson::LessonPage;
+use super::pages::lot::LotPage;
 use super::pages::marks::Marks;
 use super::pages::numbers::Numbers;
+use super::pages::offer::OfferPage;
 use super::pages::people::PeoplePage;
 use super::pages::person::PersonPage;
 use super::pages::practice::PracticePage;
@@ -320,6 +322,13 @@ impl Component for App {
             (Route::Fitting(id), Some(garment)) => html! {
                 <FittingPage key={id.as_str()} garment={garment.clone()} people={model.people.clone()} {system}
                     can_take_back={model.can_take_back(id)} send={send.clone()} />
+            },
+            (Route::Offer(id), Some(garment)) => html! {
+                <OfferPage key={id.as_str()} garment={garment.clone()} rates={model.settings.rates.clone()} currency={model.settings.currency}
+                    can_take_back={model.can_take_back(id)} send={send.clone()} />
+            },
+            (Route::Lot(id), Some(garment)) => html! {
+                <LotPage key={id.as_str()} garment={garment.clone()} can_take_back={model.can_take_back(id)} send={send.clone()} />
             },
             (Route::Person(id, _), _) if person.is_some() => match person {
                 Some(person) => html! {

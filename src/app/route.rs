@@ -26,6 +26,10 @@ pub enum Route {
     TapeSheet(Id),
     /// The fitting room of a garment.
     Fitting(Id),
+    /// What a supplier offers a garment for.
+    Offer(Id),
+    /// A lot of a garment, inspected by a sample.
+    Lot(Id),
     /// The people whose measures are kept.
     People,
     /// The measures of one person; with the garment from whose fitting room they were opened, where they were.
@@ -109,6 +113,8 @@ impl Route {
             ["garment", id, "ticket"] => garment(id, Route::Ticket),
             ["garment", id, "tape"] => garment(id, Route::TapeSheet),
             ["garment", id, "fit"] => garment(id, Route::Fitting),
+            ["garment", id, "offer"] => garment(id, Route::Offer),
+            ["garment", id, "lot"] => garment(id, Route::Lot),
             ["garment", id, "check", key] => Id::new(id).map_or(Route::Rack, |id| Route::Check(id, (*key).to_owned())),
             _ => Route::Rack,
         }
@@ -149,6 +155,8 @@ impl Route {
             Route::Ticket(id) => format!("#/garment/{}/ticket", id.as_str()),
             Route::TapeSheet(id) => format!("#/garment/{}/tape", id.as_str()),
             Route::Fitting(id) => format!("#/garment/{}/fit", id.as_str()),
+            Route::Offer(id) => format!("#/garment/{}/offer", id.as_str()),
+            Route::Lot(id) => format!("#/garment/{}/lot", id.as_str()),
             Route::Check(id, key) => format!("#/garment/{}/check/{key}", id.as_str()),
         }
     }
@@ -164,6 +172,8 @@ impl Route {
             Route::Ticket(_) => Route::Ticket(id),
             Route::TapeSheet(_) => Route::TapeSheet(id),
             Route::Fitting(_) => Route::Fitting(id),
+            Route::Offer(_) => Route::Offer(id),
+            Route::Lot(_) => Route::Lot(id),
             Route::Person(person, Some(_)) => Route::Person(person, Some(id)),
             Route::Lesson(family, check, Some(_)) => Route::Lesson(family, check, Some(id)),
             Route::Marks(key, Some((_, check))) => Route::Marks(key, Some((id, check))),
@@ -183,6 +193,8 @@ impl Route {
             | Route::Ticket(id)
             | Route::TapeSheet(id)
             | Route::Fitting(id)
+            | Route::Offer(id)
+            | Route::Lot(id)
             | Route::Check(id, _) => Some(id),
             Route::Person(_, garment) | Route::Lesson(_, _, garment) => garment.as_ref(),
             Route::Marks(_, target) | Route::Live(_, target) | Route::Picture(_, target) => target.as_ref().map(|(id, _)| id),
@@ -235,6 +247,8 @@ mod tests {
             Route::Ticket(id()),
             Route::TapeSheet(id()),
             Route::Fitting(id()),
+            Route::Offer(id()),
+            Route::Lot(id()),
             Route::People,
             Route::Person(person(), None),
             Route::Person(person(), Some(id())),

@@ -6,6 +6,7 @@ pub mod bar;
 pub mod body_measure;
 pub mod build_steps;
 pub mod confirm;
+pub mod curve;
 pub mod drawn;
 pub mod fit_inside;
 pub mod fit_label;

@@ -1,0 +1,389 @@
+//! A lot of a garment inspected by a sample: the plan, what was found, how it stands, and what such a sample can tell.
+
+use std::rc::Rc;
+
+use garment_assay::catalog::defects;
+use garment_assay::garment::{Act, Garment};
+use garment_assay::lot::{
+    Aql, Arrow, Defect, Finding, Level, Log, LotSize, Plan, Severity, Standing, Stands, highest_share, passes, share_that_passes,
+};
+use web_sys::HtmlSelectElement;
+use yew::prelude::*;
+
+use crate::app::model::Message;
+use crate::app::parts::bar::Bar;
+use crate::app::parts::curve::Curve;
+use crate::app::parts::typed::Typed;
+use crate::app::parts::value::count;
+use crate::app::route::Route;
+
+/// Most pieces of a lot that are taken.
+const MOST_PIECES: u32 = 10_000_000;
+/// Confidence with which a bound is named.
+const SURE: f64 = 0.95;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The garment.
+    pub garment: Rc<Garment>,
+    /// Whether there is something to take back.
+    pub can_take_back: bool,
+    /// Where messages go.
+    pub send: Callback<Message>,
+}
+
+fn class(severity: Severity) -> &'static str {
+    match severity {
+        Severity::Critical => "Critical",
+        Severity::Major => "Major",
+        Severity::Minor => "Minor",
+    }
+}
+
+fn pieces(count: u32) -> String {
+    if count == 1 { "1 piece".to_owned() } else { format!("{count} pieces") }
+}
+
+fn per_cent(share: f64) -> String {
+    let percent = share * 100.0;
+    if percent < 10.0 { format!("{percent:.1} %") } else { format!("{percent:.0} %") }
+}
+
+/// How the table led to the plan, where it did not lead straight.
+fn way(plan: &Plan) -> Option<String> {
+    if plan.whole {
+        return Some("The sample would be as large as the lot: look at every piece.".to_owned());
+    }
+    let to = if plan.arrow? == Arrow::Down { "down to a larger sample" } else { "up to a smaller sample" };
+    Some(format!(
+        "Letter {} has no plan at this limit; the table leads {to}, letter {}.",
+        plan.asked.written(),
+        plan.letter.written()
+    ))
+}
+
+fn stands_in_words(log: &Log) -> (&'static str, String) {
+    match log.stands() {
+        Stands::Open(left) if log.looked_at == 0 => {
+            ("Not begun", format!("Look at {}, taken from all over the lot.", pieces(left)))
+        }
+        Stands::Open(left) => ("Open", format!("{} left to look at.", pieces(left))),
+        Stands::Passes => ("Passes", "No class has more bad pieces than it may.".to_owned()),
+        Stands::Fails => {
+            let failed: Vec<&str> = log
+                .standings()
+                .iter()
+                .filter(|standing| standing.stands == Stands::Fails)
+                .map(|standing| class(standing.severity))
+                .collect();
+            ("Fails", format!("{}: more bad pieces than may be.", failed.join(" and ")))
+        }
+    }
+}
+
+/// The page.
+#[component]
+pub fn LotPage(props: &Props) -> Html {
+    let Props { garment, can_take_back, send } = props;
+    let id = garment.id().clone();
+    let act = {
+        let (send, id) = (send.clone(), id.clone());
+        Callback::from(move |log: Option<Log>| send.emit(Message::Done(id.clone(), Act::Lot(log))))
+    };
+    let size = {
+        let (act, log) = (act.clone(), garment.lot().cloned());
+        Callback::from(move |text: String| {
+            let Some(lot) = count(&text, MOST_PIECES)? else {
+                return Err("Type how many pieces are offered together.".to_owned());
+            };
+            let lot = LotSize::new(lot).map_err(|fault| fault.to_string())?;
+            let next = match &log {
+                Some(log) => Log { lot, ..log.clone() },
+                None => Log::new(lot),
+            };
+            if !next.is_whole() {
+                return Err("More was looked at, or found, than such a lot has. Clear that first.".to_owned());
+            }
+            act.emit(Some(next));
+            Ok(())
+        })
+    };
+    let back = {
+        let (send, id) = (send.clone(), id.clone());
+        Callback::from(move |_: MouseEvent| send.emit(Message::TakeBack(id.clone())))
+    };
+    let kept = garment.lot().map_or(String::new(), |log| log.lot.pieces().to_string());
+    html! {
+        <>
+            <Bar title="Lot" under={name(garment)} back={Route::Result(id.clone()).href()} back_name="Back to the result" />
+            <section class="card">
+                <h2>{ "What is offered" }</h2>
+                <Typed id="lot-size" label="Pieces in the lot" {kept} write={size}
+                    hint="All pieces of one style that are offered together." />
+                if let Some(log) = garment.lot() {
+                    <Agreed log={log.clone()} act={act.clone()} />
+                } else {
+                    <p>{ "From the number of pieces follows how many to look at, and how many bad ones may be among them. Single sampling, normal inspection, ISO 2859-1." }</p>
+                }
+            </section>
+            if let Some(log) = garment.lot() {
+                <Stand log={log.clone()} />
+                <Found log={log.clone()} own={garment.family().defects} act={act.clone()} />
+                <CannotTell log={log.clone()} />
+                <p class="lonely"><button type="button" class="ghost" onclick={let act = act.clone(); move |_: MouseEvent| act.emit(None)}>{ "Clear this inspection" }</button></p>
+            }
+            <div class="foot">
+                <a class="prime" href={Route::Result(id).href()}>{ "See the result" }</a>
+                if *can_take_back {
+                    <button type="button" class="second" onclick={back}>{ "Take back" }</button>
+                }
+            </div>
+        </>
+    }
+}
+
+fn name(garment: &Garment) -> String {
+    if garment.label().is_empty() { garment.family().name.to_owned() } else { garment.label().to_owned() }
+}
+
+#[derive(Properties, PartialEq)]
+struct LogProps {
+    log: Log,
+    #[prop_or_default]
+    own: &'static [Defect],
+    #[prop_or_default]
+    act: Callback<Option<Log>>,
+}
+
+/// Level and limits.
+#[component]
+fn Agreed(props: &LogProps) -> Html {
+    let LogProps { log, act, .. } = props;
+    let choose = |with: fn(&Log, &str) -> Option<Log>| {
+        let (log, act) = (log.clone(), act.clone());
+        Callback::from(move |event: Event| {
+            let value = event.target_dyn_into::<HtmlSelectElement>().map(|field| field.value()).unwrap_or_default();
+            if let Some(next) = with(&log, &value) {
+                act.emit(Some(next));
+            }
+        })
+    };
+    let limit = |id: &'static str, word: &'static str, now: Aql, onchange: Callback<Event>| {
+        html! {
+            <div class="field"><label for={id}>{ word }</label>
+                <select {id} {onchange}>
+                    { for Aql::ALL.into_iter().map(|aql| html! { <option key={aql.key()} value={aql.key()} selected={aql == now}>{ format!("{} %", aql.key()) }</option> }) }
+                </select></div>
+        }
+    };
+    let on_level = choose(|log, value| Some(Log { level: Level::from_key(value)?, ..log.clone() }));
+    let on_major = choose(|log, value| Some(Log { major: Aql::from_key(value)?, ..log.clone() }));
+    let on_minor = choose(|log, value| Some(Log { minor: Aql::from_key(value)?, ..log.clone() }));
+    html! {
+        <>
+            <div class="field"><label for="lot-level">{ "How closely" }</label>
+                <select id="lot-level" onchange={on_level}>
+                    { for Level::ALL.into_iter().rev().map(|level| html! { <option key={level.key()} value={level.key()} selected={level == log.level}>{ match level {
+                        Level::III => "level III: more pieces",
+                        Level::II => "level II: as a rule",
+                        Level::I => "level I: fewer pieces",
+                        Level::S4 => "special level S-4",
+                        Level::S3 => "special level S-3",
+                        Level::S2 => "special level S-2",
+                        Level::S1 => "special level S-1: fewest",
+                    } }</option> }) }
+                </select></div>
+            <div class="field-pair">
+                { limit("lot-major", "Limit for major", log.major, on_major) }
+                { limit("lot-minor", "Limit for minor", log.minor, on_minor) }
+            </div>
+            <p class="hint">{ "Share of bad pieces up to which a steady supply mostly passes (AQL). 2.5 and 4.0 are usual: common practice. Of what is critical no piece may show any." }</p>
+        </>
+    }
+}
+
+/// The verdict, and each class.
+#[component]
+fn Stand(props: &LogProps) -> Html {
+    let log = &props.log;
+    let (word, says) = stands_in_words(log);
+    let row = |standing: &Standing| {
+        let plan = log.plan(standing.severity);
+        html! {
+            <tr key={standing.severity.key()}>
+                <th scope="row">{ class(standing.severity) }</th>
+                <td>{ standing.sample }</td>
+                <td>{ standing.accept }</td>
+                <td>{ standing.accept + 1 }</td>
+                <td><b>{ standing.bad }</b></td>
+                <td>{ plan.map_or("–".to_owned(), |plan| plan.letter.written().to_string()) }</td>
+            </tr>
+        }
+    };
+    let ways: Vec<(&str, String)> = [Severity::Major, Severity::Minor]
+        .into_iter()
+        .filter_map(|severity| Some((class(severity), way(&log.plan(severity)?)?)))
+        .collect();
+    html! {
+        <section class="card lot-stand" data-stands={word}>
+            <p class="lot-verdict" role="status"><b>{ word }</b>{ " " }<span>{ says }</span></p>
+            <table class="plain-table">
+                <caption class="unseen">{ "The plan, and bad pieces so far" }</caption>
+                <thead><tr><th scope="col">{ "Class" }</th><th scope="col">{ "Look at" }</th><th scope="col">{ "May be" }</th><th scope="col">{ "Fails at" }</th><th scope="col">{ "Bad" }</th><th scope="col">{ "Letter" }</th></tr></thead>
+                <tbody>{ for log.standings().iter().map(row) }</tbody>
+            </table>
+            { for ways.into_iter().map(|(class, way)| html! { <p class="hint" key={class}>{ format!("{class}: {way}") }</p> }) }
+        </section>
+    }
+}
+
+/// Pieces looked at, and what was found on them.
+#[component]
+fn Found(props: &LogProps) -> Html {
+    let LogProps { log, own, act } = props;
+    let sample = log.sample();
+    let chosen = use_state_eq(String::new);
+    let words = use_state_eq(String::new);
+    let severity = use_state_eq(|| Severity::Major);
+    let listed: Vec<&'static Defect> = own.iter().chain(&defects::ANY).collect();
+    let looked = {
+        let (log, act) = (log.clone(), act.clone());
+        Callback::from(move |text: String| {
+            let looked_at = count(&text, log.lot.pieces())?.unwrap_or(0);
+            act.emit(Some(Log { looked_at, ..log.clone() }));
+            Ok(())
+        })
+    };
+    let next = {
+        let (log, act) = (log.clone(), act.clone());
+        Callback::from(move |_: MouseEvent| act.emit(Some(Log { looked_at: log.looked_at + 1, ..log.clone() })))
+    };
+    let on_choose = {
+        let (chosen, severity, listed) = (chosen.clone(), severity.clone(), listed.clone());
+        Callback::from(move |event: Event| {
+            let value = event.target_dyn_into::<HtmlSelectElement>().map(|field| field.value()).unwrap_or_default();
+            if let Some(known) = listed.iter().find(|defect| defect.key == value) {
+                severity.set(known.severity);
+            }
+            chosen.set(value);
+        })
+    };
+    let on_words = {
+        let words = words.clone();
+        Callback::from(move |event: InputEvent| {
+            if let Some(field) = event.target_dyn_into::<web_sys::HtmlInputElement>() {
+                words.set(field.value());
+            }
+        })
+    };
+    let on_severity = {
+        let severity = severity.clone();
+        Callback::from(move |event: Event| {
+            let value = event.target_dyn_into::<HtmlSelectElement>().map(|field| field.value()).unwrap_or_default();
+            severity.set(Severity::from_key(&value).unwrap_or(Severity::Major));
+        })
+    };
+    let is_own = chosen.as_str() == OWN;
+    let what = if is_own { words.trim().to_owned() } else { (*chosen).clone() };
+    let may_log = log.looked_at > 0
+        && !what.is_empty()
+        && what.chars().count() <= Log::LONGEST_TEXT
+        && log.findings.len() < Log::MOST_FINDINGS;
+    let note = {
+        let (log, act, words, what, severity) = (log.clone(), act.clone(), words.clone(), what, *severity);
+        Callback::from(move |_: MouseEvent| {
+            let mut log = log.clone();
+            log.findings.push(Finding { piece: log.looked_at, what: what.clone(), severity });
+            act.emit(Some(log));
+            words.set(String::new());
+        })
+    };
+    let called =
+        |what: &str| listed.iter().find(|defect| defect.key == what).map_or(what.to_owned(), |defect| defect.name.to_owned());
+    html! {
+        <section class="card">
+            <h2>{ "Pieces" }</h2>
+            <p>{ format!("{} of {sample} looked at.", log.looked_at) }</p>
+            <div class="row">
+                <button type="button" class="prime" onclick={next} disabled={log.looked_at >= log.lot.pieces()}>{ "Next piece" }</button>
+            </div>
+            <Typed id="looked-at" label="Looked at" kept={log.looked_at.to_string()} write={looked} />
+            <h3>{ if log.looked_at == 0 { "Found".to_owned() } else { format!("Found on piece {}", log.looked_at) } }</h3>
+            <div class="field"><label for="found-what">{ "Defect" }</label>
+                <select id="found-what" onchange={on_choose}>
+                    <option value="" selected={chosen.is_empty()}>{ "choose" }</option>
+                    { for listed.iter().map(|defect| html! { <option key={defect.key} value={defect.key} selected={chosen.as_str() == defect.key}>{ format!("{} · {}", defect.name, defect.severity.key()) }</option> }) }
+                    <option value={OWN} selected={is_own}>{ "something else" }</option>
+                </select></div>
+            if is_own {
+                <div class="field"><label for="found-words">{ "In your words" }</label>
+                    <input id="found-words" autocomplete="off" maxlength="200" value={(*words).clone()} oninput={on_words} /></div>
+            }
+            <div class="field"><label for="found-class">{ "Class" }</label>
+                <select id="found-class" onchange={on_severity}>
+                    { for Severity::ALL.into_iter().map(|one| html! { <option key={one.key()} value={one.key()} selected={one == *severity}>{ one.key() }</option> }) }
+                </select></div>
+            <p><button type="button" class="second" onclick={note} disabled={!may_log}>{ "Note it on this piece" }</button></p>
+            if log.looked_at == 0 {
+                <p class="hint">{ "Press “Next piece” with each piece you take up." }</p>
+            }
+            if !log.findings.is_empty() {
+                <ul class="lot-findings">
+                    { for log.findings.iter().enumerate().rev().map(|(place, found)| {
+                        let (log, act) = (log.clone(), act.clone());
+                        let away = Callback::from(move |_: MouseEvent| {
+                            let mut log = log.clone();
+                            log.findings.remove(place);
+                            act.emit(Some(log));
+                        });
+                        html! {
+                            <li key={place}>
+                                <span><b>{ format!("{} ", found.piece) }</b>{ called(&found.what) }<small>{ format!(" · {}", found.severity.key()) }</small></span>
+                                <button type="button" class="ghost" onclick={away} aria-label={format!("Take away: {} on piece {}", called(&found.what), found.piece)}>{ "Take away" }</button>
+                            </li>
+                        }
+                    }) }
+                </ul>
+            }
+        </section>
+    }
+}
+
+/// Value of the choice of one's own words.
+const OWN: &str = "own-words";
+
+/// The operating curve, and what follows from it in words.
+#[component]
+fn CannotTell(props: &LogProps) -> Html {
+    let log = &props.log;
+    let Some(plan) = log.plan(Severity::Major) else { return Html::default() };
+    let (n, c) = (plan.sample, plan.accept);
+    let at_limit = passes(n, c, log.major.share());
+    let (half, tenth) = (share_that_passes(n, c, 0.5), share_that_passes(n, c, 0.1));
+    let major = log.standings()[1];
+    let most = (tenth * 1.6).clamp(0.05, 1.0);
+    let points: Vec<(f64, f64)> =
+        (0..=48).map(|step| f64::from(step) / 48.0 * most).map(|bad| (bad, passes(n, c, bad))).collect();
+    html! {
+        <section class="card">
+            <h2>{ "What this sample cannot tell" }</h2>
+            <Curve {points} {most} marks={vec![(log.major.share(), at_limit), (half, 0.5), (tenth, 0.1)]}
+                says={format!("Chance to pass against the share of bad pieces: {} at {}, one half at {}, one in ten at {}.",
+                    per_cent(at_limit), per_cent(log.major.share()), per_cent(half), per_cent(tenth))} />
+            if plan.whole {
+                <p>{ "Every piece is looked at, so nothing is left to chance but your eyes." }</p>
+            } else {
+                <ul>
+                    <li>{ format!("With {} major-bad, at the limit, a lot passes {} of the time.", per_cent(log.major.share()), per_cent(at_limit)) }</li>
+                    <li>{ format!("With {} bad, it is a toss-up.", per_cent(half)) }</li>
+                    <li>{ format!("With {} bad, one lot in ten still passes.", per_cent(tenth)) }</li>
+                </ul>
+            }
+            if log.looked_at > 0 && !plan.whole {
+                <p>{ format!("So far: {} bad of {}. With 95 % confidence no more than {} of the lot is bad.", major.bad, log.looked_at.min(n),
+                    per_cent(highest_share(log.looked_at.min(n), major.bad, SURE))) }</p>
+            }
+            <p class="hint">{ "A pass says that the lot is not plainly worse than agreed. It does not say that the lot is good, nor anything of the piece in your hand. Binomial distribution, as in the standard." }</p>
+        </section>
+    }
+}
