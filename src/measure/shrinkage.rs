@@ -183,7 +183,7 @@ pub static CLOTHS_BEFORE_WASH: [ClothBeforeWash; 9] = [
     },
     ClothBeforeWash {
         key: "jersey",
-        name: "Cotton jersey, a T-shirt",
+        name: "Cotton jersey, as in T-shirts",
         tell: "Knitted: fine columns on the face, it gives every way.",
         length: range(-7.0, -3.0),
         width: range(-5.0, 0.0),
@@ -192,7 +192,7 @@ pub static CLOTHS_BEFORE_WASH: [ClothBeforeWash; 9] = [
     },
     ClothBeforeWash {
         key: "cotton-shirt",
-        name: "Woven cotton shirt",
+        name: "Woven cotton, as in shirts",
         tell: "Threads cross at right angles; collar and cuffs can shrink otherwise than the body.",
         length: range(-3.0, -1.0),
         width: range(-2.0, 0.0),
@@ -201,7 +201,7 @@ pub static CLOTHS_BEFORE_WASH: [ClothBeforeWash; 9] = [
     },
     ClothBeforeWash {
         key: "wool-knit",
-        name: "Wool sweater, washed by hand",
+        name: "Wool knit, washed by hand",
         tell: "Wool on the label. A machine can felt untreated wool, and felt knows no limit.",
         length: range(-5.0, -2.0),
         width: range(-5.0, 0.0),

@@ -160,7 +160,7 @@ test("a jacket whose waist is tight can be altered where cloth was left inside, 
     await part(page, "inside").getByText("Shorten the sleeves").waitFor();
     assert.match(await part(page, "inside").locator("summary").first().innerText(), /1 place can be mended/);
 
-    // Pieces of this kind are cleaned: nothing is said of later, and the page says why.
+    // No figures for pieces of this kind: nothing is said of later, and the page says why.
     await open(page, "later");
     await part(page, "later").getByText(/only today is judged/).waitFor();
     // Its label counts in letters, which is chosen before anything is typed.

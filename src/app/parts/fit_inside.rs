@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use garment_assay::catalog::FitTable;
-use garment_assay::fit::{Allowance, Alteration, Way};
+use garment_assay::fit::{Allowance, Alteration, Sits, Way};
 use garment_assay::garment::{FitAct, FitReport, Garment};
 use garment_assay::quantity::{Decimal, System, Unit, read, written_exactly};
 use garment_assay::specimen::{LeftInside, Picture};
@@ -95,6 +95,14 @@ pub fn Inside(props: &Props) -> Html {
             )
         })
         .collect();
+    // It fits, and lies looser or longer than the cut has it: what could be taken in, for one who wants that.
+    let closer: Vec<(&'static Alteration, String)> = (report.rows.iter())
+        .filter(|row| row.mend.is_empty())
+        .filter_map(|row| Some((row, row.fit.as_ref().ok()?)))
+        .filter(|(_, fit)| fit.now.sits() == Sits::Loose && fit.amiss().is_none())
+        .flat_map(|(row, fit)| fit.line.alterations.iter().map(|alteration| (*alteration, row.point.name.to_lowercase())))
+        .filter(|(alteration, _)| alteration.way == Way::In)
+        .collect();
     html! {
         <>
             if !table.allowances.is_empty() {
@@ -108,6 +116,10 @@ pub fn Inside(props: &Props) -> Html {
                 <ul class="fit-jobs">{ for jobs.iter().map(|(alteration, place)| job(alteration, place)) }</ul>
             }
             { for short.into_iter().map(|sentence| html! { <p key={sentence.clone()}>{ sentence }</p> }) }
+            if !closer.is_empty() {
+                <p>{ "If you want it nearer to the cut:" }</p>
+                <ul class="fit-jobs">{ for closer.iter().map(|(alteration, place)| job(alteration, place)) }</ul>
+            }
             <p class="caution"><Icon shape={Shape::Care} /><span>{ "Prices differ from place to place: ask before you buy with an alteration in mind." }</span></p>
         </>
     }

@@ -126,7 +126,7 @@ pub fn Later(props: &Props) -> Html {
     html! {
         <>
             if props.table.cloths.is_empty() {
-                <p>{ "Pieces of this kind are cleaned, not washed, and nobody has published what cleaning and wearing change: only today is judged." }</p>
+                <p>{ "No figures were found of what washing, cleaning and wearing change in pieces of this kind: only today is judged." }</p>
             } else {
                 { wash(props) }
             }

@@ -91,7 +91,7 @@ pub(super) static SIGNS: [&Sign; 3] = [
     &Sign {
         key: "back-stands-off",
         name: "It stands off at neck or hem",
-        looks: "From the side, a gap gapes behind the neck, or the hem swings out at the back.",
+        looks: "From the side, a gap shows behind the neck, or the hem swings out at the back.",
         cause: "The back is long or wide for you, and wind gets in.",
         cure: Cure::None,
         needs: None,
