@@ -283,7 +283,7 @@ fn table(rows: &[LandedPrice], terms: &Terms, currency: Currency) -> Html {
     let term = terms.incoterm().map_or("FOB, for want of a term", Incoterm::code);
     html! {
         <>
-            <div class="wide-table" tabindex="0" role="region" aria-label="Landed cost by quantity">
+            <div class="scroll-x" tabindex="0" role="region" aria-label="Landed cost by quantity">
                 <table class="plain-table">
                     <caption>{ format!("Price on terms {term}; amounts in {}", currency.code()) }</caption>
                     <thead><tr><th scope="col">{ "From" }</th><th scope="col">{ "Landed" }</th><th scope="col">{ "Margin" }</th><th scope="col">{ "×" }</th><th scope="col">{ "Order" }</th><th scope="col">{ "Paid after" }</th></tr></thead>

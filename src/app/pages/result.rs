@@ -5,6 +5,7 @@ use std::rc::Rc;
 use garment_assay::catalog::second_hand;
 use garment_assay::fit::Person;
 use garment_assay::garment::{Answer, Appraisal, Garment, Moved, Proposal};
+use garment_assay::lot::Stands;
 use garment_assay::quantity::System;
 use garment_assay::trade::{Aspect, Band, Stage};
 use yew::prelude::*;
@@ -181,6 +182,28 @@ fn silences(garment: &Garment) -> Vec<String> {
 }
 
 /// The result of a garment.
+/// What a buyer has noted of it, in a line.
+fn buyers_line(garment: &Garment) -> String {
+    let terms = garment.terms();
+    let lot = garment.lot().map(|log| match log.stands() {
+        Stands::Open(left) => format!("lot of {}: {left} pieces left to look at", log.lot.pieces()),
+        Stands::Passes => format!("lot of {}: passes", log.lot.pieces()),
+        Stands::Fails => format!("lot of {}: fails", log.lot.pieces()),
+    });
+    let facts = [
+        Some(terms.supplier().to_owned()).filter(|text| !text.is_empty()),
+        Some(terms.style().to_owned()).filter(|text| !text.is_empty()),
+        terms.shortlisted().then(|| "on the short list".to_owned()),
+        lot,
+    ];
+    let facts: Vec<String> = facts.into_iter().flatten().collect();
+    if facts.is_empty() {
+        "For buyers: a supplier’s terms and what they come to once landed; a lot judged by a sample.".to_owned()
+    } else {
+        facts.join(" · ")
+    }
+}
+
 #[component]
 pub fn ResultPage(props: &Props) -> Html {
     let Props { garment, appraisals, people, system } = props;
@@ -234,6 +257,14 @@ pub fn ResultPage(props: &Props) -> Html {
                     <p class="hint">{ left::NO_BUILD_UP }</p>
                 }
                 <p><a class="second" href={Route::Ticket(id.clone()).href()}>{ "Behind the ticket" }</a></p>
+            </section>
+            <section class="card">
+                <h2>{ "Offer and lot" }</h2>
+                <p class="hint">{ buyers_line(garment) }</p>
+                <div class="row">
+                    <a class="second" href={Route::Offer(id.clone()).href()}>{ "Offer" }</a>
+                    <a class="second" href={Route::Lot(id.clone()).href()}>{ "Lot" }</a>
+                </div>
             </section>
             if let Some(report) = fitting::report(garment, people) {
                 <section class="card">
