@@ -251,6 +251,42 @@ export const SCREENS = [
   { name: "fit-fault", path: of(2, "fit"), whole: true, act: fitFault },
   { name: "details", path: of(0, "details"), whole: true },
   { name: "details-face-down", path: of(6, "details") },
+  { name: "offer-empty", path: of(0, "offer"), whole: true },
+  {
+    name: "offer",
+    path: of(0, "offer"),
+    whole: true,
+    act: async (page) => {
+      await main(page).getByLabel("Supplier").fill("Mill on the hill");
+      await main(page).getByLabel("Currency", { exact: true }).selectOption("USD");
+      await main(page).getByLabel("What is in it").selectOption("FOB");
+      for (const [from, price] of [["300", "14"], ["1000", "12.5"]]) {
+        await main(page).getByLabel("From how many pieces").fill(from);
+        await main(page).getByLabel(/^Price of a piece/).fill(price);
+        await main(page).getByRole("button", { name: "Add this price" }).click();
+      }
+      await main(page).getByRole("region", { name: "Landed cost by quantity" }).waitFor();
+    },
+  },
+  { name: "lot-empty", path: of(1, "lot"), whole: true },
+  {
+    name: "lot",
+    path: of(0, "lot"),
+    whole: true,
+    act: async (page) => {
+      await main(page).getByLabel("Pieces in the lot").fill("200");
+      await main(page).getByLabel("Pieces in the lot").blur();
+      await main(page).getByLabel("Limit for major").selectOption("1.0");
+      await main(page).getByRole("button", { name: "Next piece" }).click();
+      await main(page).getByLabel("Defect", { exact: true }).selectOption("open-seam");
+      await main(page).getByRole("button", { name: "Note it on this piece" }).click();
+      await main(page).getByRole("button", { name: /^Take away/ }).waitFor();
+    },
+  },
+  { name: "invented-rack", path: "#/", filled: false, whole: true, act: async (page) => {
+    await main(page).getByRole("button", { name: "Look round in an invented rack" }).click();
+    await main(page).getByRole("button", { name: "Take the invented rack out" }).waitFor();
+  } },
   { name: "behind", path: of(0, "ticket"), whole: true },
   { name: "behind-first", path: of(3, "ticket") },
   { name: "behind-none", path: of(4, "ticket"), whole: true },
