@@ -96,7 +96,12 @@ fn print(appraiser: &Appraiser, garment: &Garment) {
     println!("  Band: {}{}", run_in_words(&appraisal), if appraisal.is_settled() { ", settled" } else { "" });
     let shares = Band::ALL.iter().zip(appraisal.bands()).map(|(band, share)| format!("{} {:.1} %", band.name(), 100.0 * share));
     println!("    {}", shares.collect::<Vec<_>>().join(", "));
-    println!("  Answers: {} of {} checks", garment.answered(), garment.family().checks.len());
+    if let Some(left) = appraiser.left(garment) {
+        let shares =
+            Band::ALL.iter().zip(left.bands()).map(|(band, share)| format!("{} {:.1} %", left.word(*band), 100.0 * share));
+        println!("  Second-hand, what is left: {}", shares.collect::<Vec<_>>().join(", "));
+    }
+    println!("  Answers: {} of {} checks", garment.answered(), garment.checks().count());
     for (place, entry) in garment.entries().iter().enumerate() {
         println!("    {}: {}", entry.check.name, answer_in_words(garment, place));
     }

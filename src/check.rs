@@ -5,7 +5,7 @@ use crate::measure::{Instrument, Outcome};
 use crate::quantity::{Estimate, Length};
 use crate::source::Source;
 use crate::specimen::Picture;
-use crate::trade::{Aspect, Stage};
+use crate::trade::{Aspect, Question, Stage};
 
 /// One question put to hands and eyes, with ordered answers.
 #[derive(Debug)]
@@ -28,7 +28,7 @@ pub struct Check {
     pub stage: Stage,
     /// What it looks at.
     pub aspect: Aspect,
-    /// Whether the answer speaks of quality, of cost, or of both.
+    /// Whether the answer speaks of quality, of cost, of both, or of what wear has left.
     pub speaks: Speaks,
     /// Instruments whose reading can answer the check, the handiest first; all give the same unit, and the levels then carry spans in it.
     pub instruments: &'static [&'static Instrument],
@@ -40,7 +40,8 @@ pub struct Check {
     pub sources: &'static [&'static Source],
 }
 
-/// Quality and costliness are two things: a check speaks of one, of the other, or of both.
+/// Quality and costliness are two things: a check speaks of one, of the other, or of both. What wear has left is a third, and is told by
+/// checks of its own.
 #[derive(Debug)]
 pub enum Speaks {
     /// Evidence about quality, by this curve.
@@ -49,6 +50,8 @@ pub enum Speaks {
     Cost(&'static str),
     /// Evidence about quality by the curve, and a fact about cost.
     Both(Curve, &'static str),
+    /// Evidence about what is left in a second-hand piece, by this curve; it says nothing of how well the piece was made.
+    Left(Curve),
 }
 
 impl Speaks {
@@ -56,7 +59,23 @@ impl Speaks {
     pub const fn curve(&self) -> Option<&Curve> {
         match self {
             Speaks::Quality(curve) | Speaks::Both(curve, _) => Some(curve),
-            Speaks::Cost(_) => None,
+            Speaks::Cost(_) | Speaks::Left(_) => None,
+        }
+    }
+
+    /// The curve, when the check speaks of what is left.
+    pub const fn left(&self) -> Option<&Curve> {
+        match self {
+            Speaks::Left(curve) => Some(curve),
+            Speaks::Quality(_) | Speaks::Both(..) | Speaks::Cost(_) => None,
+        }
+    }
+
+    /// The curve, when the check speaks to that question.
+    pub const fn about(&self, question: Question) -> Option<&Curve> {
+        match question {
+            Question::Make => self.curve(),
+            Question::Left => self.left(),
         }
     }
 
@@ -64,7 +83,7 @@ impl Speaks {
     pub const fn cost(&self) -> Option<&'static str> {
         match self {
             Speaks::Cost(meaning) | Speaks::Both(_, meaning) => Some(meaning),
-            Speaks::Quality(_) => None,
+            Speaks::Quality(_) | Speaks::Left(_) => None,
         }
     }
 }
@@ -168,16 +187,16 @@ impl Check {
         (over.value() > 0.0).then_some(Telling { edge, over })
     }
 
-    /// What a reading says about quality; none when the check does not speak of it. Whoever measures is [`Care::Careful`]: what a
+    /// What a reading says to that question; none when the check does not speak to it. Whoever measures is [`Care::Careful`]: what a
     /// reading may be off by stands in its uncertainty.
-    pub fn evidence_of_outcome(&'static self, outcome: &Outcome) -> Option<Evidence<'static>> {
-        Evidence::new(self.speaks.curve()?, self.weights(outcome)?, Care::Careful).ok()
+    pub fn evidence_of_outcome(&'static self, question: Question, outcome: &Outcome) -> Option<Evidence<'static>> {
+        Evidence::new(self.speaks.about(question)?, self.weights(outcome)?, Care::Careful).ok()
     }
 
-    /// What a judged level says about quality; none when the check does not speak of it or has no such level.
-    pub fn evidence_of_level(&'static self, level: &str, care: Care) -> Option<Evidence<'static>> {
+    /// What a judged level says to that question; none when the check does not speak to it or has no such level.
+    pub fn evidence_of_level(&'static self, question: Question, level: &str, care: Care) -> Option<Evidence<'static>> {
         let (place, _) = self.level(level)?;
-        Evidence::new(self.speaks.curve()?, Weights::certain(place, self.levels.len()).ok()?, care).ok()
+        Evidence::new(self.speaks.about(question)?, Weights::certain(place, self.levels.len()).ok()?, care).ok()
     }
 }
 

@@ -47,6 +47,38 @@ impl Band {
     }
 }
 
+/// Two questions are put to a garment, each with five bands of its own; an answer speaks to one of them and never to both.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Question {
+    /// How well it is made.
+    Make,
+    /// What is left in it, after whoever wore it before.
+    Left,
+}
+
+impl Question {
+    /// The words on the screen.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Question::Make => "How well made",
+            Question::Left => "What is left in it",
+        }
+    }
+
+    /// The word for a band of that question. Of 100 second-hand pieces 7, 24, 38, 24 and 7 are taken to lie in those of
+    /// [`Question::Left`], as of 100 new ones in those of [`Question::Make`]: the borders are [`Band::BORDERS`]. Judgement.
+    pub const fn word(self, band: Band) -> &'static str {
+        match (self, band) {
+            (Question::Make, band) => band.name(),
+            (Question::Left, Band::Poor) => "Worn out",
+            (Question::Left, Band::Basic) => "Little left",
+            (Question::Left, Band::Sound) => "Some life",
+            (Question::Left, Band::Fine) => "Much left",
+            (Question::Left, Band::Exceptional) => "As new",
+        }
+    }
+}
+
 /// What a check looks at.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Aspect {

@@ -3,16 +3,26 @@
 use std::collections::{BTreeMap, BTreeSet, HashSet};
 use std::path::Path;
 
-use garment_assay::catalog::{FAMILIES, Family, SOURCES, cautions, jeans::JEANS, tailored_jacket::TAILORED_JACKET};
+use garment_assay::catalog::{FAMILIES, SOURCES, cautions, jeans::JEANS, second_hand, tailored_jacket::TAILORED_JACKET};
 use garment_assay::check::{Check, Speaks};
-use garment_assay::grading::Group;
+use garment_assay::grading::{Curve, Group};
 use garment_assay::source::Kind;
 use garment_assay::trade::{Aspect, Stage};
 
 const RELEASED: &str = include_str!("vectors/released_keys.txt");
 
-fn all_checks() -> impl Iterator<Item = (&'static Family, &'static Check)> {
-    FAMILIES.iter().flat_map(|family| family.checks.iter().map(move |check| (*family, *check)))
+/// What the checks of wear, which all families share, are listed under.
+const WORN: &str = "second-hand";
+
+/// Every check, with the key of its family.
+fn all_checks() -> impl Iterator<Item = (&'static str, &'static Check)> {
+    let made = FAMILIES.iter().flat_map(|family| family.checks.iter().map(move |check| (family.key, *check)));
+    made.chain(second_hand::CONDITIONS.iter().map(|condition| (WORN, &condition.check)))
+}
+
+/// The curve of a check, whichever question it speaks to.
+fn curve_of(check: &Check) -> Option<&Curve> {
+    check.speaks.curve().or(check.speaks.left())
 }
 
 fn words(text: &str) -> usize {
@@ -62,7 +72,7 @@ fn every_key_is_released_and_every_released_key_still_stands() {
         assert!(released.insert(check, levels.split(' ').collect()).is_none(), "{check} listed twice");
     }
     let standing: BTreeMap<String, BTreeSet<&str>> = all_checks()
-        .map(|(family, check)| (format!("{}/{}", family.key, check.key), check.levels.iter().map(|level| level.key).collect()))
+        .map(|(family, check)| (format!("{family}/{}", check.key), check.levels.iter().map(|level| level.key).collect()))
         .chain(
             FAMILIES
                 .iter()
@@ -136,7 +146,7 @@ fn checks_stand_in_the_order_of_their_stages() {
 fn curves_are_proper_and_belong_to_the_aspect_of_their_check() {
     for (_, check) in all_checks() {
         assert!(check.levels.len() >= 2, "{}", check.key);
-        let Some(curve) = check.speaks.curve() else { continue };
+        let Some(curve) = curve_of(check) else { continue };
         assert!(curve.slope.is_finite() && curve.slope > 0.0, "{}: slope", check.key);
         assert_eq!(curve.thresholds.len() + 1, check.levels.len(), "{}: thresholds", check.key);
         assert!(curve.thresholds.iter().all(|threshold| threshold.is_finite()), "{}", check.key);
@@ -145,7 +155,7 @@ fn curves_are_proper_and_belong_to_the_aspect_of_their_check() {
     }
 }
 
-/// Of 100 new pieces on general sale, how many would give each answer, worst first. Judgement: nobody counted. The thresholds of the
+/// Of 100 new pieces on general sale, or of 100 second-hand ones where the check is of wear, how many would give each answer, worst first. Judgement: nobody counted. The thresholds of the
 /// curves were worked out from these outside the program (model in full, section 2.2).
 const SHARES: &[(&str, &[u8])] = &[
     ("jeans/hang", &[8, 34, 58]),
@@ -257,6 +267,18 @@ const SHARES: &[(&str, &[u8])] = &[
     ("outerwear/buttons", &[10, 38, 38, 14]),
     ("outerwear/bead", &[12, 28, 38, 22]),
     ("outerwear/thread-ends", &[13, 28, 37, 22]),
+    ("second-hand/worn-stains", &[9, 14, 17, 60]),
+    ("second-hand/worn-kept", &[4, 8, 30, 58]),
+    ("second-hand/worn-colour", &[8, 26, 38, 28]),
+    ("second-hand/worn-rubbed", &[8, 24, 43, 25]),
+    ("second-hand/worn-thin", &[8, 22, 32, 38]),
+    ("second-hand/worn-pills", &[13, 28, 34, 25]),
+    ("second-hand/worn-seams", &[6, 17, 29, 48]),
+    ("second-hand/worn-mends", &[8, 14, 8, 70]),
+    ("second-hand/worn-altered", &[7, 8, 13, 72]),
+    ("second-hand/worn-fastening", &[8, 15, 22, 55]),
+    ("second-hand/worn-stretch", &[7, 23, 34, 36]),
+    ("second-hand/worn-lining", &[8, 17, 35, 40]),
 ];
 
 /// Share of pieces whose answer lies above a threshold: the logistic curve averaged over a normal spread, by the trapezoid rule.
@@ -277,8 +299,8 @@ fn every_curve_gives_back_the_shares_it_was_made_from() {
     let judged: BTreeMap<_, _> = SHARES.iter().copied().collect();
     let mut compared = 0;
     for (family, check) in all_checks() {
-        let Some(curve) = check.speaks.curve() else { continue };
-        let key = format!("{}/{}", family.key, check.key);
+        let Some(curve) = curve_of(check) else { continue };
+        let key = format!("{family}/{}", check.key);
         let shares = judged.get(key.as_str()).unwrap_or_else(|| panic!("{key}: no shares"));
         assert_eq!(shares.iter().map(|share| u32::from(*share)).sum::<u32>(), 100, "{}", check.key);
         assert_eq!(shares.len(), check.levels.len(), "{}", check.key);
@@ -301,7 +323,7 @@ fn every_curve_gives_back_the_shares_it_was_made_from() {
 #[test]
 fn slopes_are_the_five_powers_and_no_others() {
     for (_, check) in all_checks() {
-        if let Some(curve) = check.speaks.curve() {
+        if let Some(curve) = curve_of(check) {
             assert!([0.3, 0.6, 0.9, 1.2, 1.6].contains(&curve.slope), "{}: {}", check.key, curve.slope);
         }
     }
@@ -316,7 +338,7 @@ fn spans_cover_the_whole_scale_exactly_once_when_an_instrument_answers_and_are_a
             continue;
         };
         for instrument in check.instruments {
-            assert!(instruments.insert((family.key, instrument.key)), "{}: answers two checks", instrument.key);
+            assert!(instruments.insert((family, instrument.key)), "{}: answers two checks", instrument.key);
             assert_eq!(instrument.unit, first.unit, "{}: spans are in one unit", check.key);
         }
         assert!(check.levels.iter().all(|level| !level.spans.is_empty()), "{}: a level no reading reaches", check.key);
@@ -409,7 +431,7 @@ fn stretch_and_wash_questions_are_not_put_to_rigid_or_raw_jeans() {
 #[test]
 fn no_text_is_empty_or_too_long_or_shouts() {
     for (family, check) in all_checks() {
-        let place = |what: &str| format!("{}/{} {what}", family.key, check.key);
+        let place = |what: &str| format!("{family}/{} {what}", check.key);
         assert_reads_well(&place("name"), check.name);
         assert!((2..=7).contains(&words(check.name)), "{}", check.name);
         assert_is_sentences(&place("question"), check.question, 16);
@@ -445,10 +467,14 @@ fn no_two_answers_of_a_check_read_alike() {
 #[test]
 fn no_two_checks_of_a_family_ask_the_same() {
     for family in FAMILIES {
-        let names: HashSet<_> = family.checks.iter().map(|check| check.name.to_lowercase()).collect();
-        let questions: HashSet<_> = family.checks.iter().map(|check| check.question.to_lowercase()).collect();
-        assert_eq!(names.len(), family.checks.len(), "{}", family.key);
-        assert_eq!(questions.len(), family.checks.len(), "{}", family.key);
+        let worn = family.second_hand.iter().map(|look| &look.condition.check);
+        let checks: Vec<&Check> = family.checks.iter().copied().chain(worn).collect();
+        let names: HashSet<_> = checks.iter().map(|check| check.name.to_lowercase()).collect();
+        let questions: HashSet<_> = checks.iter().map(|check| check.question.to_lowercase()).collect();
+        let keys: HashSet<_> = checks.iter().map(|check| check.key).collect();
+        assert_eq!(names.len(), checks.len(), "{}", family.key);
+        assert_eq!(questions.len(), checks.len(), "{}", family.key);
+        assert_eq!(keys.len(), checks.len(), "{}", family.key);
     }
 }
 
@@ -463,7 +489,7 @@ fn every_check_leans_on_a_listed_source_and_curves_own_up_to_judgement() {
         assert_eq!(distinct.len(), check.sources.len(), "{}: a source twice", check.key);
         // No curve was measured.
         let judged = check.sources.iter().any(|source| source.kind == Kind::Judgement);
-        assert!(judged || check.speaks.curve().is_none(), "{}: a curve that hides that it is judgement", check.key);
+        assert!(judged || curve_of(check).is_none(), "{}: a curve that hides that it is judgement", check.key);
     }
 }
 
@@ -523,6 +549,64 @@ fn cautions_stand_where_the_work_can_hurt() {
         let check = TAILORED_JACKET.checks.iter().find(|check| check.key == key).unwrap();
         let caution = check.caution.unwrap_or_else(|| panic!("{key}: no caution")).to_lowercase();
         assert!(caution.contains(word), "{key}: {caution}");
+    }
+}
+
+#[test]
+fn checks_of_wear_speak_of_what_is_left_and_those_of_a_family_never_do() {
+    for family in FAMILIES {
+        assert!(family.checks.iter().all(|check| check.speaks.left().is_none()), "{}", family.key);
+        // Stains, keeping, rubbing, thinning, strain, mends: no family is without them.
+        for common in ["worn-stains", "worn-kept", "worn-rubbed", "worn-thin", "worn-seams", "worn-mends"] {
+            assert!(family.second_hand.iter().any(|look| look.condition.check.key == common), "{}: {common}", family.key);
+        }
+        assert!(
+            family.second_hand.is_sorted_by_key(|look| look.condition.check.stage),
+            "{}: a garment would be turned twice",
+            family.key
+        );
+        for look in family.second_hand {
+            let check = &look.condition.check;
+            let known = second_hand::CONDITIONS.iter().any(|other| std::ptr::eq(*other, look.condition));
+            assert!(known && check.speaks.curve().is_none(), "{}", check.key);
+            if look.at.is_empty() {
+                assert!(!check.how.contains("named here"), "{}/{}: names no place", family.key, check.key);
+            } else {
+                assert_is_sentences(&format!("{}/{} at", family.key, check.key), look.at, 16);
+            }
+        }
+    }
+    for condition in second_hand::CONDITIONS {
+        let check = &condition.check;
+        assert!(check.speaks.left().is_some() && check.asked_when.is_none(), "{}", check.key);
+        assert_eq!(condition.mends.len(), check.levels.len(), "{}", check.key);
+        assert!(FAMILIES.iter().any(|family| family.second_hand.iter().any(|look| look.condition.check == *check)));
+        for mend in condition.mends.iter().filter(|mend| !mend.is_empty()) {
+            assert_is_sentences(check.key, mend, 25);
+        }
+        // Where nothing was found nothing is to be done, and of the worst something is to be said.
+        assert!(condition.mends.last().is_some_and(|mend| mend.is_empty()) && !condition.mends[0].is_empty(), "{}", check.key);
+    }
+}
+
+#[test]
+fn cautions_of_second_hand_pieces_name_what_can_hurt() {
+    let all = second_hand::CAUTIONS.join(" ").to_lowercase();
+    for word in ["wash", "pins", "damp", "webs", "dyes", "cords"] {
+        assert!(all.contains(word), "{word}");
+    }
+    for caution in second_hand::CAUTIONS {
+        assert_is_sentences(WORN, caution, 35);
+    }
+    for (key, word) in [
+        ("worn-kept", "mould"),
+        ("worn-fastening", "pins"),
+        ("worn-lining", "pins"),
+        ("worn-seams", "do not pull"),
+        ("worn-stretch", "no jerk"),
+    ] {
+        let check = second_hand::CONDITIONS.iter().map(|condition| &condition.check).find(|check| check.key == key).unwrap();
+        assert!(check.caution.unwrap_or_default().to_lowercase().contains(word), "{key}");
     }
 }
 

@@ -71,6 +71,7 @@ static CHAIN: Family = Family {
     drawn_points: &[],
     bill: None,
     fit: None,
+    second_hand: &[],
     cautions: &[],
 };
 static FIRST: Check = Check { key: "first", ..FOREIGN_SHAPE };

@@ -265,6 +265,19 @@ fn shops_names_and_plans_this_version_does_not_know_are_set_aside_and_written_ba
 }
 
 #[test]
+fn a_switch_to_second_hand_of_another_shape_is_set_aside_and_written_back_unchanged() {
+    for told in ["false", "1", r#""twice""#, "null"] {
+        let body = format!(r#"{{"answers":[],"family":"jeans","id":"g","noted":"2026-11-25","second_hand":{told}}}"#);
+        let garment = garment_of(&page_of(&body, 3));
+        assert!(!garment.is_second_hand());
+        assert_eq!(garment.aside(), [("second_hand".to_owned(), told.to_owned())]);
+        assert_eq!(write(&garment, 3), page_of(&body, 3));
+        // What is said since counts.
+        assert!(garment_of(&write(&garment.after(Act::SecondHand(true)), 4)).is_second_hand(), "{told}");
+    }
+}
+
+#[test]
 fn the_committed_rack_still_opens_to_the_facts_known_of_it() {
     let import = import(GOLDEN_RACK, &[], Mode::Merge).expect("a whole file");
     let [Change::Add(first), Change::Add(second)] = import.changes.as_slice() else { panic!("{import:?}") };

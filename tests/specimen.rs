@@ -3,6 +3,7 @@
 
 use std::collections::BTreeSet;
 
+use garment_assay::catalog::second_hand::CONDITIONS;
 use garment_assay::catalog::{FAMILIES, bench, jeans, tailored_jacket};
 use garment_assay::check::Check;
 use garment_assay::measure::{GREY_STEPS, INSTRUMENTS, InputKind, Lab, ROWS, STITCH_TYPES};
@@ -11,7 +12,8 @@ use garment_assay::specimen::{
 };
 
 fn checks() -> impl Iterator<Item = &'static Check> {
-    FAMILIES.iter().flat_map(|family| family.checks).copied()
+    let worn = CONDITIONS.iter().map(|condition| &condition.check);
+    FAMILIES.iter().flat_map(|family| family.checks).copied().chain(worn)
 }
 
 fn pictures(check: &Check) -> Vec<Picture> {

@@ -125,6 +125,8 @@ pub struct Beginning {
     pub place: String,
     /// Its ticket, if noted.
     pub ticket: Option<Ticket>,
+    /// Whether somebody wore it before.
+    pub second_hand: bool,
 }
 
 /// Something that happened.
@@ -293,11 +295,12 @@ impl Model {
                 Vec::new()
             }
             Message::Begin(id, beginning) => {
-                let Beginning { family, label, place, ticket } = *beginning;
+                let Beginning { family, label, place, ticket, second_hand } = *beginning;
                 let garment = Garment::new(id.clone(), family, self.today)
                     .after(Act::Label(label))
                     .after(Act::Place(place))
-                    .after(Act::Ticket(ticket));
+                    .after(Act::Ticket(ticket))
+                    .after(Act::SecondHand(second_hand));
                 let garment = Rc::new(garment);
                 self.put(garment.clone());
                 vec![Effect::Keep(garment), Effect::Open(Route::Resume(id))]

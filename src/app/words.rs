@@ -35,24 +35,25 @@ pub fn headline(appraisal: &Appraisal) -> Headline {
     if appraisal.evidence() == 0 {
         return say("Not checked yet", "every band is open".to_owned());
     }
+    let word = |band: Band| appraisal.word(band);
     let bands = appraisal.bands();
     let (likely, sure) = appraisal.likely();
     let run = appraisal.run(RUN);
     if sure >= ONE_BAND {
-        let others: Vec<&str> = run.bands().filter(|band| *band != likely).map(Band::name).collect();
+        let others: Vec<&str> = run.bands().filter(|band| *band != likely).map(word).collect();
         let open = if others.is_empty() { String::new() } else { format!(" · could be {}", joined(&others)) };
-        return say(likely.name(), format!("{} sure{open}", percent(sure)));
+        return say(word(likely), format!("{} sure{open}", percent(sure)));
     }
-    let named: Vec<&str> = run.bands().map(Band::name).collect();
+    let named: Vec<&str> = run.bands().map(word).collect();
     if named.len() <= 2 {
         return say(&joined(&named), format!("{} sure", percent(run.mass)));
     }
     let out: Vec<&str> =
-        [Band::Poor, Band::Exceptional].into_iter().filter(|band| bands[band.index()] < RULED_OUT).map(Band::name).collect();
+        [Band::Poor, Band::Exceptional].into_iter().filter(|band| bands[band.index()] < RULED_OUT).map(word).collect();
     let rest = if out.is_empty() {
         "every band is still open".to_owned()
     } else {
-        format!("hardly {} · {} is likeliest", joined(&out), likely.name())
+        format!("hardly {} · {} is likeliest", joined(&out), word(likely))
     };
     say("Too early to say", rest)
 }

@@ -6,6 +6,7 @@ use crate::measure::PointOfMeasure;
 use crate::specimen::Picture;
 
 use super::fit_table::FitTable;
+use super::second_hand::Look;
 use super::{dress_skirt, jeans, outerwear, sweater, t_shirt, tailored_jacket, woven_shirt};
 
 /// A kind of garment with its own checks.
@@ -31,6 +32,9 @@ pub struct Family {
     pub bill: Option<&'static Bill>,
     /// How its fit is judged; none while nobody has written it.
     pub fit: Option<&'static FitTable>,
+    /// What is asked of a second-hand piece, in the order in which the list shows it, and where to look on a piece of this family. What
+    /// it has not, a zip or a lining, is left out.
+    pub second_hand: &'static [Look],
     /// Cautions that hold for the family as a whole.
     pub cautions: &'static [&'static str],
 }

@@ -7,7 +7,7 @@ use crate::check::{Check, Telling};
 use crate::grading::{Belief, Evidence, Reading, Run, Tables, contributions};
 use crate::measure::{Fault, Outcome, PointOfMeasure, STITCH_DENSITY, taped};
 use crate::quantity::{Amount, Estimate, Unit};
-use crate::trade::{Aspect, Band};
+use crate::trade::{Aspect, Band, Question};
 
 /// Standard normal quantile of 0.9: a belief's 80 % range ends so many spreads either side of its mean.
 const TENTH: f64 = 1.281_551_565_544_600_4;
@@ -36,6 +36,7 @@ impl fmt::Debug for Appraiser {
 /// What follows from the evidence of one garment at one moment. Never stored.
 #[derive(Clone, Debug)]
 pub struct Appraisal {
+    question: Question,
     pub(super) belief: Belief,
     counted: Vec<(&'static Check, Evidence<'static>)>,
 }
@@ -140,26 +141,36 @@ impl Garment {
         }
     }
 
-    /// What one answer says about quality; none when it says nothing.
-    fn evidence(&self, entry: &Entry) -> Option<Evidence<'static>> {
+    /// What one answer says to that question; none when it says nothing.
+    fn evidence(&self, question: Question, entry: &Entry) -> Option<Evidence<'static>> {
         if self.standing(entry.check) == Standing::Closed {
             return None;
         }
         match &entry.answer {
-            Answer::Judged { level, care } => entry.check.evidence_of_level(level, *care),
-            Answer::Measured(_) => entry.check.evidence_of_outcome(&self.reading(entry.check)?.ok()?),
+            Answer::Judged { level, care } => entry.check.evidence_of_level(question, level, *care),
+            Answer::Measured(_) => entry.check.evidence_of_outcome(question, &self.reading(entry.check)?.ok()?),
             Answer::CannotTell | Answer::Skipped => None,
         }
     }
 }
 
 impl Appraiser {
-    /// What follows from a garment's evidence.
+    /// What follows from a garment's evidence about how well it is made.
     pub fn appraise(&self, garment: &Garment) -> Appraisal {
+        self.about(Question::Make, garment)
+    }
+
+    /// What follows from a garment's evidence about what is left in it; none for a new one. How well it was made has no part in this:
+    /// a well-made piece may be worn out, and a poor one hardly worn.
+    pub fn left(&self, garment: &Garment) -> Option<Appraisal> {
+        garment.is_second_hand().then(|| self.about(Question::Left, garment))
+    }
+
+    fn about(&self, question: Question, garment: &Garment) -> Appraisal {
         let counted: Vec<_> =
-            garment.entries().iter().filter_map(|entry| Some((entry.check, garment.evidence(entry)?))).collect();
+            garment.entries().iter().filter_map(|entry| Some((entry.check, garment.evidence(question, entry)?))).collect();
         let evidence: Vec<Evidence<'static>> = counted.iter().map(|(_, evidence)| evidence.clone()).collect();
-        Appraisal { belief: Belief::new(&self.tables, &evidence), counted }
+        Appraisal { question, belief: Belief::new(&self.tables, &evidence), counted }
     }
 
     /// How far each answer moved the result, furthest first. The parts sum to the mean of the belief.
@@ -173,7 +184,22 @@ impl Appraiser {
 }
 
 impl Appraisal {
-    /// Answers that say something about quality.
+    /// Which question it answers.
+    pub fn question(&self) -> Question {
+        self.question
+    }
+
+    /// The word for a band of that question.
+    pub fn word(&self, band: Band) -> &'static str {
+        self.question.word(band)
+    }
+
+    /// Whether a check is one of those put for its sake; those that speak of cost alone go with the make.
+    pub fn is_spoken_to_by(&self, check: &Check) -> bool {
+        (self.question == Question::Left) == check.speaks.left().is_some()
+    }
+
+    /// Answers that say something to its question.
     pub fn evidence(&self) -> usize {
         self.counted.len()
     }

@@ -9,6 +9,7 @@ mod guess;
 mod price;
 mod rates;
 mod record;
+mod second_hand;
 mod terms;
 mod walk;
 
@@ -21,5 +22,6 @@ pub use guess::{Guess, Shown};
 pub use price::{price, wears};
 pub use rates::{RateGroup, every_rate, rates_in};
 pub use record::{Act, Answer, Entry, Garment, Given, Id, Readings, Taped};
+pub use second_hand::check_of;
 pub use terms::{PriceBreak, Terms, TermsAct};
 pub use walk::{Proposal, Reason};

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use super::deal::Deal;
 use super::fitting::{FitAct, Fitting};
 use super::guess::Guess;
+use super::second_hand::knows;
 use super::terms::{Terms, TermsAct};
 use crate::catalog::Family;
 use crate::check::{Check, Level};
@@ -155,6 +156,7 @@ pub struct Garment {
     lot: Option<Log>,
     collection: String,
     archived: bool,
+    pub(super) second_hand: bool,
     entries: Vec<Entry>,
     notes: BTreeMap<&'static str, String>,
     taped: BTreeMap<&'static str, Taped>,
@@ -200,6 +202,8 @@ pub enum Act {
     Collection(String),
     /// Puts it away, or takes it out again.
     Archived(bool),
+    /// Says whether somebody wore it before. Answers about wear stay where they are when it is said to be new, and count for nothing.
+    SecondHand(bool),
     /// Writes the note on the garment.
     Note(String),
 }
@@ -230,6 +234,7 @@ impl Garment {
             lot: None,
             collection: String::new(),
             archived: false,
+            second_hand: false,
             entries: Vec::new(),
             notes: BTreeMap::new(),
             taped: BTreeMap::new(),
@@ -382,9 +387,9 @@ impl Garment {
         }
     }
 
-    /// Checks with an answer other than "not now".
+    /// Checks put to it as it is, new or second-hand, with an answer other than "not now".
     pub fn answered(&self) -> usize {
-        self.entries.iter().filter(|entry| entry.answer != Answer::Skipped).count()
+        self.entries.iter().filter(|entry| entry.answer != Answer::Skipped && self.puts(entry.check)).count()
     }
 
     /// How the garment was held for the last check that was answered.
@@ -406,15 +411,15 @@ impl Garment {
                     }
                     Answer::CannotTell | Answer::Skipped => true,
                 };
-                fits && self.family.checks.contains(check)
+                fits && knows(self.family, check)
             }
-            Act::CheckNote(check, _) => self.family.checks.contains(check),
+            Act::CheckNote(check, _) => knows(self.family, check),
             Act::Measure(point, _) => self.family.points.iter().any(|known| std::ptr::eq(known, *point)),
             Act::Guess(_) => self.ticket_in_view().is_none(),
             Act::Fit(act) => self.family.fit.is_some_and(|table| Fitting::takes(table, act)),
             Act::Lot(log) => log.as_ref().is_none_or(Log::is_whole),
             Act::Terms(_) | Act::Collection(_) | Act::Archived(_) => true,
-            Act::Reference(_) | Act::Shop(_) | Act::Name(_) | Act::Deal(_) => true,
+            Act::Reference(_) | Act::Shop(_) | Act::Name(_) | Act::Deal(_) | Act::SecondHand(_) => true,
             Act::Clear(_) | Act::Label(_) | Act::Place(_) | Act::Ticket(_) | Act::Note(_) => true,
         }
     }
@@ -472,6 +477,7 @@ impl Garment {
                 next.collection = text.trim().chars().take(Garment::LONGEST_NAME).collect::<String>().trim_end().to_owned();
             }
             Act::Archived(is) => next.archived = is,
+            Act::SecondHand(is) => next.second_hand = is,
         }
         next
     }
@@ -502,6 +508,7 @@ impl Garment {
             Act::Lot(_) => Act::Lot(self.lot.clone()),
             Act::Collection(_) => Act::Collection(self.collection.clone()),
             Act::Archived(_) => Act::Archived(self.archived),
+            Act::SecondHand(_) => Act::SecondHand(self.second_hand),
         }
     }
 }

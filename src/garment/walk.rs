@@ -46,10 +46,16 @@ impl Appraiser {
     /// Whoever has turned a garment inside out, or put it on, finishes there: nobody is asked to do it twice, but for checks that they
     /// put off. A check put off comes again before the garment is turned back, unless nothing was answered there since, and else when
     /// nothing else is left.
+    ///
+    /// Of a second-hand piece the checks of make and of wear stand in one order, each by what it tells of its own five bands for its
+    /// seconds: bits about the one are worth as much as bits about the other, the garment is turned once for both, and whoever stops
+    /// after two minutes knows something of each.
     pub fn next(&self, garment: &Garment, appraisal: &Appraisal, shown: Option<&'static Check>) -> Option<Proposal> {
+        let left = self.left(garment);
+        let appraisals: Vec<&Appraisal> = std::iter::once(appraisal).chain(&left).collect();
         let stage = shown.map_or(garment.stage(), |check| check.stage);
         let pool = |may: &dyn Fn(&'static Check) -> bool| {
-            self.proposals(garment, appraisal, stage, |check| shown != Some(check) && may(check))
+            self.proposals(garment, &appraisals, stage, |check| shown != Some(check) && may(check))
         };
         let fresh = pool(&|check| garment.answer(check).is_none());
         let put_off = || pool(&|check| garment.answer(check) == Some(&Answer::Skipped));
@@ -71,10 +77,11 @@ impl Appraiser {
         })
     }
 
-    /// Checks that would settle the band further, most telling first, whatever their seconds.
+    /// Checks that would settle the band further, of the make or of what is left as the appraisal is, most telling first, whatever their
+    /// seconds.
     pub fn most_telling(&self, garment: &Garment, appraisal: &Appraisal) -> Vec<Proposal> {
         let open = |check: &'static Check| matches!(garment.answer(check), None | Some(Answer::Skipped));
-        let mut proposals = self.proposals(garment, appraisal, garment.stage(), open);
+        let mut proposals = self.proposals(garment, &[appraisal], garment.stage(), open);
         proposals.retain(|proposal| proposal.bits >= TELLING);
         proposals.sort_by(|one, other| other.bits.total_cmp(&one.bits));
         proposals
@@ -88,45 +95,48 @@ impl Appraiser {
         }
         let stage = garment.stage();
         let open = |check: &'static Check| matches!(garment.answer(check), None | Some(Answer::Skipped));
-        let checks: Vec<&'static Check> = garment
-            .family()
-            .checks
-            .iter()
-            .copied()
+        let candidates: Vec<Candidate<'static>> = garment
+            .checks()
             .filter(|check| open(check) && garment.standing(check) == Standing::Open)
+            .filter_map(|check| candidate(check, appraisal))
             .collect();
-        let candidates: Vec<Candidate<'static>> = checks.iter().filter_map(|check| candidate(check)).collect();
         let to_reach = |to: Stage| to.seconds_from(stage);
         let ranked = ranking(&self.tables, &appraisal.belief, &candidates, to_reach);
         settling(&self.tables, &appraisal.belief, &candidates, &ranked, to_reach).to_eighty
     }
 
-    /// Checks that may be put, the best for its seconds first.
+    /// Checks that may be put and speak to one of these appraisals, the best for its seconds first. A fact about cost goes with the make.
     fn proposals(
         &self,
         garment: &Garment,
-        appraisal: &Appraisal,
+        appraisals: &[&Appraisal],
         stage: Stage,
         may: impl Fn(&'static Check) -> bool,
     ) -> Vec<Proposal> {
-        let checks = garment.family().checks;
+        let checks: Vec<&'static Check> =
+            garment.checks().filter(|check| appraisals.iter().any(|appraisal| appraisal.is_spoken_to_by(check))).collect();
         let bits = |check: &'static Check| {
-            check.speaks.curve().map_or(0.0, |curve| prospect(&self.tables, &appraisal.belief, curve).bits)
+            let told = |appraisal: &&Appraisal| {
+                Some(prospect(&self.tables, &appraisal.belief, check.speaks.about(appraisal.question())?).bits)
+            };
+            appraisals.iter().find_map(told).unwrap_or(0.0)
         };
         let open: Vec<&'static Check> =
             checks.iter().copied().filter(|check| may(check) && garment.standing(check) == Standing::Open).collect();
-        let candidates: Vec<Candidate<'static>> = open.iter().filter_map(|check| candidate(check)).collect();
-        let mut ranked = vec![0.0; candidates.len()];
-        for worth in ranking(&self.tables, &appraisal.belief, &candidates, |to| to.seconds_from(stage)) {
-            ranked[worth.candidate] = worth.bits;
+        let mut ranked = vec![0.0; open.len()];
+        for appraisal in appraisals {
+            let speaking = open.iter().enumerate().filter_map(|(place, check)| Some((place, candidate(check, appraisal)?)));
+            let (places, candidates): (Vec<usize>, Vec<Candidate<'static>>) = speaking.unzip();
+            for worth in ranking(&self.tables, &appraisal.belief, &candidates, |to| to.seconds_from(stage)) {
+                ranked[places[worth.candidate]] = worth.bits;
+            }
         }
-        let mut ranked = ranked.into_iter();
         let mut proposals: Vec<(f64, Proposal)> = open
             .into_iter()
-            .map(|check| {
-                let told = if check.speaks.curve().is_some() { ranked.next().unwrap_or(0.0) } else { 0.0 };
+            .zip(ranked)
+            .map(|(check, told)| {
                 let seconds = f64::from(check.seconds) + check.stage.seconds_from(stage);
-                let opened = opened_by(checks, check)
+                let opened = opened_by(&checks, check)
                     .filter(|(dependent, _)| garment.answer(dependent).is_none())
                     .map(|(dependent, share)| (share * bits(dependent), share * f64::from(dependent.seconds)))
                     .fold((0.0, 0.0), |best: (f64, f64), next| if next.0 > best.0 { next } else { best });
@@ -155,13 +165,13 @@ impl Garment {
     }
 }
 
-fn candidate(check: &&'static Check) -> Option<Candidate<'static>> {
-    let curve = check.speaks.curve()?;
+fn candidate(check: &'static Check, appraisal: &Appraisal) -> Option<Candidate<'static>> {
+    let curve = check.speaks.about(appraisal.question())?;
     Some(Candidate { curve, seconds: f64::from(check.seconds), stage: check.stage })
 }
 
 /// Checks that another check opens, and how often it does.
-fn opened_by(checks: &'static [&'static Check], opener: &'static Check) -> impl Iterator<Item = (&'static Check, f64)> {
+fn opened_by(checks: &[&'static Check], opener: &'static Check) -> impl Iterator<Item = (&'static Check, f64)> {
     checks.iter().copied().filter_map(move |check| {
         let when = check.asked_when.as_ref()?;
         (when.check == opener).then(|| (check, f64::from(when.share) / 100.0))

@@ -249,6 +249,7 @@ mod tests {
         drawn_points: &[],
         bill: None,
         fit: None,
+        second_hand: &[],
         cautions: &[],
     };
     static WITHOUT_A_TABLE: Family = PLAIN;

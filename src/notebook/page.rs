@@ -18,7 +18,7 @@ use super::trade_show;
 use crate::catalog::{FAMILIES, Family};
 use crate::check::Check;
 use crate::cost::Channel;
-use crate::garment::{Act, Answer, Deal, Garment, Given, Guess, Id, Readings, Shown, Taped};
+use crate::garment::{Act, Answer, Deal, Garment, Given, Guess, Id, Readings, Shown, Taped, check_of};
 use crate::grading::Care;
 use crate::measure::Instrument;
 use crate::quantity::{Amount, Unit};
@@ -165,6 +165,10 @@ pub(super) fn body(garment: &Garment) -> Map<String, Value> {
     }
     if let Some(name) = garment.name() {
         put("name", name.key().into());
+    }
+    // New until said otherwise.
+    if garment.is_second_hand() {
+        put("second_hand", true.into());
     }
     if *garment.deal() != Deal::default() {
         put("deal", deal_written(garment.deal()));
@@ -323,6 +327,7 @@ pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
             // Fields come in the order of the alphabet, so the ticket comes after its guess; a guess at a ticket in view is refused.
             ("guess", value) => guess(&value).map(|guess| Act::Guess(Some(guess))).ok_or(value),
             ("reference", Value::Bool(false)) => Ok(Act::Reference(false)),
+            ("second_hand", Value::Bool(true)) => Ok(Act::SecondHand(true)),
             ("shop", value) => value.as_str().and_then(Channel::from_key).map(|shop| Act::Shop(Some(shop))).ok_or(value),
             ("name", value) => value.as_str().and_then(Name::from_key).map(|name| Act::Name(Some(name))).ok_or(value),
             ("deal", value) => deal(&value).map(Act::Deal).ok_or(value),
@@ -337,8 +342,7 @@ pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
             }
             ("notes", Value::Object(notes)) => {
                 for (key, note) in notes {
-                    let known = family.checks.iter().copied().find(|check| check.key == key);
-                    garment = match (known, note) {
+                    garment = match (check_of(family, &key), note) {
                         (Some(check), Value::String(note)) => garment.after(Act::CheckNote(check, note)),
                         (_, note) => garment.with_aside("notes".to_owned(), json!({ key: note }).to_string()),
                     };
@@ -470,7 +474,7 @@ fn taped(value: &Value) -> Option<Taped> {
 
 fn answer_read(family: &'static Family, value: &Value) -> Option<(&'static Check, Answer)> {
     let key = value.get("check")?.as_str()?;
-    let check = family.checks.iter().copied().find(|check| check.key == key)?;
+    let check = check_of(family, key)?;
     let flag = |name: &str| value.get(name) == Some(&Value::Bool(true)) && has_only(value, &["check", name]);
     if flag("cannot_tell") {
         return Some((check, Answer::CannotTell));

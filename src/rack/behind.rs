@@ -34,12 +34,12 @@ pub struct Behind {
     pub exchange: f64,
 }
 
-/// Whether others' predictions lean on a garment: the person lets them, its retail ticket is in view, its family has a bill and its currency
+/// Whether others' predictions lean on a garment: the person lets them, nobody wore it before, its retail ticket is in view, its family has a bill and its currency
 /// a market.
 pub fn teaches(garment: &Garment) -> bool {
     let usable =
         |ticket: &Ticket| ticket.kind == PriceKind::Retail && ticket.minor > 0 && Market::of_currency(ticket.currency).is_some();
-    garment.is_reference() && garment.family().bill.is_some() && garment.ticket_in_view().is_some_and(usable)
+    garment.may_teach() && garment.family().bill.is_some() && garment.ticket_in_view().is_some_and(usable)
 }
 
 /// Whether a prediction for the garment of that name leans on another: that one teaches, is not the same, and the invented teach only each

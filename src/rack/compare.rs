@@ -119,11 +119,11 @@ fn apart(one: &Weights, other: &Weights) -> Option<f64> {
     Some(moved / steps as f64)
 }
 
-/// Checks answered by at least one, each once, in the order of the answers.
+/// Checks of the make answered by at least one, each once, in the order of the answers. What wear has left is no likeness in the make.
 fn checks<'a>(garments: impl IntoIterator<Item = &'a Garment>) -> Vec<&'static Check> {
     let mut checks: Vec<&'static Check> = Vec::new();
     for entry in garments.into_iter().flat_map(Garment::entries) {
-        if !checks.contains(&entry.check) {
+        if !checks.contains(&entry.check) && entry.check.speaks.left().is_none() {
             checks.push(entry.check);
         }
     }

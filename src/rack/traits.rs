@@ -134,10 +134,10 @@ pub fn traits(garment: &Garment, explained: Explained, maker: Option<&str>, name
 }
 
 /// The garment as a reference, where `dollars` is what one unit of its ticket's currency is worth in US dollars. None when the person has
-/// taken it out, when it has no ticket, when that lies face down (a prediction that leaned on it would give it away), or when it is a
+/// taken it out, when it is second-hand, when it has no ticket, when that lies face down (a prediction that leaned on it would give it away), or when it is a
 /// wholesale ticket, which says little of what a shopper pays.
 pub fn reference(garment: &Garment, traits: Traits, dollars: f64) -> Option<Reference> {
-    let ticket = garment.ticket_in_view().filter(|ticket| garment.is_reference() && ticket.kind == PriceKind::Retail)?;
+    let ticket = garment.ticket_in_view().filter(|ticket| garment.may_teach() && ticket.kind == PriceKind::Retail)?;
     Reference::new(traits, (in_units(ticket) * dollars).ln())
 }
 

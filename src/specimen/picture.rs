@@ -31,6 +31,7 @@ use super::raw_edge::RawEdge;
 use super::seam::{Join, JoinedSeam};
 use super::seam_look::{NeedleLines, SeamBack};
 use super::seam_place::{BeltLoop, Crotch, SeatYoke};
+use super::second_hand::SecondHand;
 use super::shape::{BackPockets, Bagging, LegTwist, Matching, Symmetry};
 use super::shirt_button::ShirtButton;
 use super::shirt_collar::{Collar, Cuffs};
@@ -250,6 +251,8 @@ pub enum Picture {
     Plain(&'static Picture),
     /// Another picture, of knitted cloth instead of denim.
     Knit(&'static Picture),
+    /// A look at a second-hand piece.
+    SecondHand(SecondHand),
 }
 
 /// Something that is true of a picture because it was drawn so.
@@ -447,6 +450,7 @@ impl Picture {
             Picture::Outer(it) => it.words(),
             Picture::Plain(of) => of.words() + ", on plain-woven cloth",
             Picture::Knit(of) => of.words() + ", on knitted cloth",
+            Picture::SecondHand(it) => it.words(),
         }
     }
 
@@ -558,6 +562,7 @@ impl Picture {
                 sheet.ground = Ground::Knit;
                 of.draw(sheet, chance);
             }
+            Picture::SecondHand(it) => it.draw(sheet, chance),
         }
     }
 }

@@ -53,7 +53,8 @@ pub fn care() -> impl Strategy<Value = Care> {
 }
 
 pub fn any_check() -> impl Strategy<Value = &'static Check> {
-    select(JEANS.checks.to_vec())
+    let worn = JEANS.second_hand.iter().map(|look| &look.condition.check);
+    select(JEANS.checks.iter().copied().chain(worn).collect::<Vec<_>>())
 }
 
 /// An answer that could be given to the check.
@@ -145,6 +146,7 @@ pub fn act() -> impl Strategy<Value = Act> {
         1 => ticket().prop_map(Act::Ticket),
         1 => guess().prop_map(Act::Guess),
         1 => any::<bool>().prop_map(Act::Reference),
+        1 => any::<bool>().prop_map(Act::SecondHand),
         1 => prop::option::of(select(Channel::ALL.to_vec())).prop_map(Act::Shop),
         1 => prop::option::of(select(Name::ALL.to_vec())).prop_map(Act::Name),
         1 => any::<(Option<u32>, Option<u64>, Option<u32>)>().prop_map(|(wears, target, minimum)| {

@@ -14,6 +14,7 @@ use crate::app::appraisals::Appraisals;
 use crate::app::browser::document;
 use crate::app::model::Message;
 use crate::app::money::{about, known, known_between, range, share, verdict, whole};
+use crate::app::pages::left::NO_BUILD_UP;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::build_steps::BuildSteps;
 use crate::app::parts::guess::GuessCard;
@@ -73,7 +74,11 @@ impl Seen<'_> {
     fn picture(&self) -> Html {
         let Seen { garment, behind, kind, price, .. } = *self;
         let (currency, likely) = (behind.currency(), behind.range(kind));
-        let called = if kind == PriceKind::Retail { "Likely" } else { "By the make" };
+        let called = match kind {
+            PriceKind::Retail if garment.is_second_hand() => "Likely, new",
+            PriceKind::Retail => "Likely",
+            PriceKind::Wholesale => "By the make",
+        };
         let guess = garment.guess().filter(|guess| guess.currency() == currency && guess.kind() == kind);
         let span = guess.map(|guess| {
             let at = |minor| whole(minor, currency);
@@ -102,7 +107,9 @@ impl Seen<'_> {
                             <dd>{ format!("{} {}", currency.code(), known_between(span.low, span.high)) }</dd></div>
                     }
                 </dl>
-                <p>{ verdict(behind, kind, ticket) }</p>
+                if !garment.is_second_hand() {
+                    <p>{ verdict(behind, kind, ticket) }</p>
+                }
                 <details class="meaning">
                     <summary>{ "The picture as a table" }</summary>
                     <table class="plain-table">
@@ -223,7 +230,7 @@ impl Seen<'_> {
                 if !rows.is_empty() {
                     <ul class="further">{ rows }</ul>
                 }
-                if retail {
+                if retail && !garment.is_second_hand() {
                     <label class="tick"><input type="checkbox" checked={garment.is_reference()} onchange={teaches} /><span>{ "Learn from this garment’s ticket" }</span></label>
                 }
             </section>
@@ -303,6 +310,8 @@ pub fn BehindPage(props: &Props) -> Html {
     let guess_in = garment.ticket().map(|ticket| ticket.currency).or(garment.guess().map(|guess| guess.currency()));
     let guess_in = guess_in.or((*behind).as_ref().as_ref().map(|behind| behind.currency())).unwrap_or(*currency);
     let shown = (*behind).as_ref().as_ref().and_then(|behind| behind.shown(guess_in, kind));
+    // A range for a new piece is no guess at a second-hand ticket, and is not scored as one.
+    let shown = shown.filter(|_| !garment.is_second_hand());
     let guess = html! {
         <GuessCard garment={garment.clone()} currency={guess_in} {shown} today={*today} habit={habit(garments)} habit_href="#/guesses" heading={heading.clone()} act={act.clone()} />
     };
@@ -327,6 +336,8 @@ pub fn BehindPage(props: &Props) -> Html {
                     <OfferCard build_up={behind.build_up.clone()} {price} deal={*garment.deal()} {middle} {plan} />
                 },
                 (PriceKind::Wholesale, None) => Html::default(),
+                // How often a new one is worn says nothing of one that was worn.
+                (PriceKind::Retail, _) if garment.is_second_hand() => Html::default(),
                 (PriceKind::Retail, _) => worth(garment, behind, price, middle, &appraisals.of(garment), plan),
             };
             html! {
@@ -346,6 +357,9 @@ pub fn BehindPage(props: &Props) -> Html {
             <Bar title="Behind the ticket" under={name(garment).to_owned()} back={Route::Result(id.clone()).href()} back_name="Back to the result">
                 <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label="Undo"><Icon shape={Shape::Undo} /></button>
             </Bar>
+            if garment.is_second_hand() {
+                <p class="why">{ NO_BUILD_UP }{ " Its ticket teaches nothing about new ones." }</p>
+            }
             if first {
                 { guess.clone() }
             }

@@ -10,7 +10,7 @@ use garment_assay::quantity::{Decimal, System, written_exactly, written_with_spr
 use garment_assay::rack::{
     Beside, BesideFault, Between, Difference, Likeness, ReadingDifference, exchange, in_one_currency, ticket_gap,
 };
-use garment_assay::trade::{Currency, Ticket};
+use garment_assay::trade::{Currency, Question, Ticket};
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
@@ -103,7 +103,7 @@ fn better(beside: &Beside) -> Vec<String> {
         .collect()
 }
 
-fn made(garments: &[Rc<Garment>], appraisals: &[Rc<Appraisal>], beside: &Beside) -> Html {
+fn made(garments: &[Rc<Garment>], appraisals: &[Rc<Appraisal>], left: &[Option<Rc<Appraisal>>], beside: &Beside) -> Html {
     let cells = appraisals.iter().map(|appraisal| {
         let said = headline(appraisal);
         html! { <><b>{ said.lead }</b><small>{ said.rest }</small></> }
@@ -111,12 +111,22 @@ fn made(garments: &[Rc<Garment>], appraisals: &[Rc<Appraisal>], beside: &Beside)
     // Apart from the words, so that the tapes stand at one height and can be compared.
     let tapes = appraisals.iter().map(|appraisal| html! { <Tape appraisal={appraisal.clone()} bare=true /> });
     let answers = garments.iter().map(|garment| html! { { garment.answered() } });
+    let left_in = left.iter().map(|left| match left {
+        Some(left) => {
+            let said = headline(left);
+            html! { <><b>{ said.lead }</b><small>{ said.rest }</small></> }
+        }
+        None => html! { "new" },
+    });
     html! {
         <section class="card">
             <h2>{ "How well made" }</h2>
             <ul class="sbs">
                 { row(html! { "Band" }, "band", cells.collect()) }
                 { row(html! { "Where it may stand" }, "tape", tapes.collect()) }
+                if left.iter().any(Option::is_some) {
+                    { row(html! { { Question::Left.name() } }, "left", left_in.collect()) }
+                }
                 { row(html! { "Checks answered" }, "answers", answers.collect()) }
             </ul>
             <ul>{ for better(beside).into_iter().map(|said| html! { <li key={said.clone()}>{ said }</li> }) }</ul>
@@ -229,6 +239,9 @@ fn tickets(garments: &[Rc<Garment>], rates: &Rates) -> Html {
                 { converted }
                 { built(garments, rates) }
             </ul>
+            if garments.iter().any(|garment| garment.is_second_hand()) {
+                <p class="hint">{ "A build-up is of a new piece: it explains no second-hand ticket." }</p>
+            }
             { match together {
                 Some(Ok(_)) => html! { <p class="hint">{ format!("Converted at {}. ", exchanges(&currencies, rates)) }<a href={Route::Rates.href()}>{ "Change the rates" }</a></p> },
                 Some(Err(why)) => html! { <p class="hint">{ why.to_string() }</p> },
@@ -300,6 +313,9 @@ fn gap_card(garments: &[Rc<Garment>], rates: &Rates, ends: (usize, usize), choos
             }
             { match found {
                 None => html! { <p class="hint">{ "Choose two different garments." }</p> },
+                Some(_) if garments[one].is_second_hand() || garments[other].is_second_hand() => {
+                    html! { <p class="hint">{ "One of them is second-hand: how it was made does not account for what it asks." }</p> }
+                }
                 Some(Err(why)) => html! { <p class="hint">{ why.to_string() }</p> },
                 Some(Ok(found)) => {
                     let converted = [one, other].map(|place| currency(place) != Some(found.currency));
@@ -340,7 +356,12 @@ fn reading_row(row_of: &ReadingDifference, system: System) -> Html {
 fn others(garments: &[Rc<Garment>], shown: &[&Difference]) -> Vec<&'static Check> {
     let mut checks: Vec<&'static Check> = Vec::new();
     for entry in garments.iter().flat_map(|garment| garment.entries()) {
-        if entry.answer != Answer::Skipped && !checks.contains(&entry.check) && shown.iter().all(|row| row.check != entry.check) {
+        let of_make = entry.check.speaks.left().is_none();
+        if of_make
+            && entry.answer != Answer::Skipped
+            && !checks.contains(&entry.check)
+            && shown.iter().all(|row| row.check != entry.check)
+        {
             checks.push(entry.check);
         }
     }
@@ -563,6 +584,7 @@ pub fn BesidePage(props: &Props) -> Html {
         Callback::from(move |to: (usize, usize)| ends.set(Some(to)))
     };
     let known: Vec<Rc<Appraisal>> = garments.iter().map(|garment| appraisals.of(garment)).collect();
+    let left: Vec<Option<Rc<Appraisal>>> = garments.iter().map(|garment| appraisals.left(garment)).collect();
     let pairs: Vec<(&Garment, &Appraisal)> = garments.iter().map(Rc::as_ref).zip(known.iter().map(Rc::as_ref)).collect();
     let bar = html! { <Bar title="Side by side" under={if garments.len() < 2 { String::new() } else { format!("{} garments", garments.len()) }} back="#/" back_name="Back to the rack" /> };
     let beside = match Beside::of(&pairs) {
@@ -595,7 +617,7 @@ pub fn BesidePage(props: &Props) -> Html {
         <>
             { bar }
             { heads(garments) }
-            { made(garments, &known, &beside) }
+            { made(garments, &known, &left, &beside) }
             { fits(garments, people, *system) }
             { tickets(garments, rates) }
             { gap_card(garments, rates, ends, &choose) }

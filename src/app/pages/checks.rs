@@ -5,7 +5,7 @@ use std::rc::Rc;
 use garment_assay::check::Check;
 use garment_assay::garment::{Answer, Garment, Standing};
 use garment_assay::quantity::System;
-use garment_assay::trade::Stage;
+use garment_assay::trade::{Question, Stage};
 use yew::prelude::*;
 
 use crate::app::appraisals::Appraisals;
@@ -37,37 +37,42 @@ fn state(garment: &Garment, check: &'static Check, system: System) -> (&'static 
     }
 }
 
-/// The list itself, for its own page and for the side of a wide screen.
+/// The list itself, for its own page and for the side of a wide screen: the make by stage, then what is left as a group of its own.
 #[component]
 pub fn CheckList(props: &Props) -> Html {
     let garment = &props.garment;
+    let (left, made): (Vec<&'static Check>, Vec<&'static Check>) =
+        garment.checks().partition(|check| check.speaks.left().is_some());
+    let group = |name: &'static str, checks: Vec<&'static Check>| {
+        let done = checks.iter().filter(|check| garment.answer(check).is_some_and(|answer| *answer != Answer::Skipped)).count();
+        html! {
+            <section key={name}>
+                <h2>{ name }<small>{ format!("{done} of {}", checks.len()) }</small></h2>
+                <ul>
+                    { for checks.into_iter().map(|check| {
+                        let (state, answer) = state(garment, check, props.system);
+                        let current = (props.open.as_deref() == Some(check.key)).then_some("page");
+                        html! {
+                            <li key={check.key} data-state={state}>
+                                <a href={Route::Check(garment.id().clone(), check.key.to_owned()).href()} aria-current={current}>
+                                    <b>{ check.name }</b>
+                                    if !answer.is_empty() {
+                                        <span>{ answer }</span>
+                                    }
+                                </a>
+                            </li>
+                        }
+                    }) }
+                </ul>
+            </section>
+        }
+    };
     html! {
         <div class="check-list">
-            { for Stage::ALL.into_iter().map(|stage| {
-                let checks: Vec<&'static Check> = garment.family().checks.iter().copied().filter(|check| check.stage == stage).collect();
-                let done = checks.iter().filter(|check| garment.answer(check).is_some_and(|answer| *answer != Answer::Skipped)).count();
-                html! {
-                    <section key={stage.name()}>
-                        <h2>{ stage.name() }<small>{ format!("{done} of {}", checks.len()) }</small></h2>
-                        <ul>
-                            { for checks.into_iter().map(|check| {
-                                let (state, answer) = state(garment, check, props.system);
-                                let current = (props.open.as_deref() == Some(check.key)).then_some("page");
-                                html! {
-                                    <li key={check.key} data-state={state}>
-                                        <a href={Route::Check(garment.id().clone(), check.key.to_owned()).href()} aria-current={current}>
-                                            <b>{ check.name }</b>
-                                            if !answer.is_empty() {
-                                                <span>{ answer }</span>
-                                            }
-                                        </a>
-                                    </li>
-                                }
-                            }) }
-                        </ul>
-                    </section>
-                }
-            }) }
+            { for Stage::ALL.into_iter().map(|stage| group(stage.name(), made.iter().copied().filter(|check| check.stage == stage).collect())) }
+            if !left.is_empty() {
+                { group(Question::Left.name(), left) }
+            }
         </div>
     }
 }
@@ -87,7 +92,7 @@ pub struct PageProps {
 pub fn Checks(props: &PageProps) -> Html {
     let PageProps { garment, appraisals, system } = props;
     let id = garment.id().clone();
-    let under = format!("{} of {} answered", garment.answered(), garment.family().checks.len());
+    let under = format!("{} of {} answered", garment.answered(), garment.checks().count());
     html! {
         <>
             <Bar title="All checks" {under} back={Route::Resume(id.clone()).href()} back_name="Back to checking">

@@ -12,6 +12,7 @@ use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::note::Note;
 use crate::app::parts::ticket::{Draft, TicketFields};
+use crate::app::parts::worn_switch::WornSwitch;
 use crate::app::route::Route;
 
 #[derive(Properties, PartialEq)]
@@ -93,6 +94,7 @@ pub fn Details(props: &Props) -> Html {
                     <label for="place">{ "Place" }</label>
                     <input id="place" autocomplete="off" maxlength="120" value={garment.place().to_owned()} onchange={text(Act::Place)} />
                 </div>
+                <WornSwitch on={garment.is_second_hand()} chosen={act.reform(Act::SecondHand)} />
                 if let Some(ticket) = face_down {
                     <p class="hint">{ "The ticket lies face down. To guess first, open what stands behind it." }</p>
                     <p><button type="button" class="second" onclick={turn_over(ticket)}>{ "Turn it over" }</button></p>

@@ -9,6 +9,7 @@ pub mod details;
 pub mod fitting;
 pub mod guesses;
 pub mod learn;
+pub mod left;
 pub mod lesson;
 pub mod marks;
 pub mod numbers;

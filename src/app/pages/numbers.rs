@@ -1,6 +1,8 @@
 //! Where the numbers come from: every source, and every number that is judgement.
 
+use garment_assay::catalog::second_hand::CONDITIONS;
 use garment_assay::catalog::{FAMILIES, SOURCES};
+use garment_assay::check::Check;
 use garment_assay::grading::Care;
 use garment_assay::measure::{INSTRUMENTS, Input, InputKind};
 use garment_assay::quantity::{Decimal, written_exactly};
@@ -39,6 +41,35 @@ fn sources() -> Vec<&'static Source> {
 
 const KINDS: [Kind; 6] = [Kind::Standard, Kind::Document, Kind::Computed, Kind::CommonPractice, Kind::Judgement, Kind::Memory];
 
+/// The judged numbers of each check of a family, or of wear.
+fn table(name: &'static str, checks: impl Iterator<Item = &'static Check>) -> Html {
+    html! {
+        <section class="card" key={name}>
+            <h2>{ format!("{name}: each check") }</h2>
+            <p class="hint">{ "“Slope” says how telling a check is, 0.3 little to 1.6 much. “Borders” say where one answer gives way to the next, in bands from the middle. Seconds, slope and borders are judgement." }</p>
+            <div class="scroll-x" tabindex="0" role="region" aria-label={format!("Numbers of each check, {name}")}>
+                <table>
+                    <thead><tr><th scope="col">{ "Check" }</th><th scope="col">{ "Seconds" }</th><th scope="col">{ "Slope" }</th><th scope="col">{ "Borders" }</th><th scope="col">{ "Leans on" }</th></tr></thead>
+                    <tbody>
+                        { for checks.map(|check| {
+                            let curve = check.speaks.curve().or(check.speaks.left());
+                            html! {
+                                <tr key={check.key}>
+                                    <th scope="row">{ check.name }</th>
+                                    <td>{ check.seconds }</td>
+                                    <td>{ curve.map_or("cost only".to_owned(), |curve| format!("{:.1}", curve.slope)) }</td>
+                                    <td>{ curve.map_or(String::new(), |curve| curve.thresholds.iter().map(|border| format!("{border:.1}")).collect::<Vec<_>>().join(" / ").replace('-', "−")) }</td>
+                                    <td>{ check.sources.iter().map(|source| source.name).collect::<Vec<_>>().join("; ") }</td>
+                                </tr>
+                            }
+                        }) }
+                    </tbody>
+                </table>
+            </div>
+        </section>
+    }
+}
+
 /// Sources by kind, then the judged numbers of each check.
 #[component]
 pub fn Numbers() -> Html {
@@ -54,38 +85,15 @@ pub fn Numbers() -> Html {
             <section class="card">
                 <h2>{ "Numbers that hold for every check" }</h2>
                 <dl class="numbers">
-                    <dt>{ "Bands" }</dt><dd>{ "Of 100 new garments of a kind, 7 Poor, 24 Basic, 38 Sound, 24 Fine, 7 Exceptional. Judgement." }</dd>
+                    <dt>{ "Bands" }</dt><dd>{ "Of 100 new garments of a kind, 7 Poor, 24 Basic, 38 Sound, 24 Fine, 7 Exceptional; of 100 second-hand ones as many from Worn out to As new. Judgement." }</dd>
                     <dt>{ "Slips" }</dt><dd>{ format!("{:.0} of 100 answers say nothing; {:.0} when you say you are not sure. Judgement.", Care::Usual.lapse() * 100.0, Care::Unsure.lapse() * 100.0) }</dd>
                     <dt>{ "Shared errors" }</dt><dd>{ "0.4 of a band for you and the light; 0.6 for checks of one kind, 1.0 for stitching. Judgement." }</dd>
                     <dt>{ "Seconds" }</dt><dd>{ format!("{:.0} to take it down, {:.0} to turn it inside out, {:.0} to put it on. Judgement.", Stage::InHand.seconds_to_reach(), Stage::InsideOut.seconds_to_reach(), Stage::Worn.seconds_to_reach()) }</dd>
                     <dt>{ "Settled" }</dt><dd>{ "Two neighbouring bands hold 80 %. Judgement." }</dd>
                 </dl>
             </section>
-            { for FAMILIES.iter().map(|family| html! {
-                <section class="card" key={family.key}>
-                    <h2>{ format!("{}: each check", family.name) }</h2>
-                    <p class="hint">{ "“Slope” says how telling a check is, 0.3 little to 1.6 much. “Borders” say where one answer gives way to the next, in bands from the middle. Seconds, slope and borders are judgement." }</p>
-                    <div class="scroll-x" tabindex="0" role="region" aria-label={format!("Numbers of each check, {}", family.name)}>
-                        <table>
-                            <thead><tr><th scope="col">{ "Check" }</th><th scope="col">{ "Seconds" }</th><th scope="col">{ "Slope" }</th><th scope="col">{ "Borders" }</th><th scope="col">{ "Leans on" }</th></tr></thead>
-                            <tbody>
-                                { for family.checks.iter().map(|check| {
-                                    let curve = check.speaks.curve();
-                                    html! {
-                                        <tr key={check.key}>
-                                            <th scope="row">{ check.name }</th>
-                                            <td>{ check.seconds }</td>
-                                            <td>{ curve.map_or("cost only".to_owned(), |curve| format!("{:.1}", curve.slope)) }</td>
-                                            <td>{ curve.map_or(String::new(), |curve| curve.thresholds.iter().map(|border| format!("{border:.1}")).collect::<Vec<_>>().join(" / ").replace('-', "−")) }</td>
-                                            <td>{ check.sources.iter().map(|source| source.name).collect::<Vec<_>>().join("; ") }</td>
-                                        </tr>
-                                    }
-                                }) }
-                            </tbody>
-                        </table>
-                    </div>
-                </section>
-            }) }
+            { for FAMILIES.iter().map(|family| table(family.name, family.checks.iter().copied())) }
+            { table("Second-hand", CONDITIONS.iter().map(|condition| &condition.check)) }
             <section class="card">
                 <h2>{ "Instruments: what usually stands" }</h2>
                 <p class="hint">{ "How far off a reading may be, and other figures that stand when you leave a field empty. Judgement, unless the instrument’s page names a source." }</p>

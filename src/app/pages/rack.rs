@@ -125,6 +125,7 @@ fn chosen(garments: &[Rc<Garment>], search: &str, show: Show, order: Order, appr
 struct RowProps {
     garment: Rc<Garment>,
     appraisal: Rc<Appraisal>,
+    left: Option<Rc<Appraisal>>,
     open: bool,
     delete: Callback<Id>,
     /// While garments are chosen to stand side by side: whether this one is, and whether it may be.
@@ -134,7 +135,7 @@ struct RowProps {
 
 #[component]
 fn Row(props: &RowProps) -> Html {
-    let RowProps { garment, appraisal, open, delete, pick, picked } = props;
+    let RowProps { garment, appraisal, left, open, delete, pick, picked } = props;
     let said = headline(appraisal);
     let id = garment.id().clone();
     let onclick = {
@@ -146,6 +147,10 @@ fn Row(props: &RowProps) -> Html {
         Some(garment.place().to_owned()).filter(|place| !place.is_empty()),
         Some(clock::written_day(garment.noted())),
         garment.ticket().map(words::ticket),
+        left.as_ref().map(|left| match left.evidence() {
+            0 => "second-hand".to_owned(),
+            _ => format!("second-hand: {}", headline(left).lead.to_lowercase()),
+        }),
     ];
     let words = html! {
         <>
@@ -287,7 +292,7 @@ pub fn Rack(props: &Props) -> Html {
                             let is = ids.contains(garment.id());
                             (is, is || ids.len() < MOST_BESIDE)
                         });
-                        html! { <Row key={garment.id().as_str().to_owned()} {appraisal} {open} {pick} picked={picked.clone()} delete={delete.clone()} garment={garment.clone()} /> }
+                        html! { <Row key={garment.id().as_str().to_owned()} {appraisal} left={appraisals.left(&garment)} {open} {pick} picked={picked.clone()} delete={delete.clone()} garment={garment.clone()} /> }
                     }) }
                 </ul>
                 if garments.iter().any(|garment| garment.guess().is_some()) {

@@ -2,6 +2,7 @@
 
 use std::rc::Rc;
 
+use garment_assay::catalog::second_hand;
 use garment_assay::fit::Person;
 use garment_assay::garment::{Answer, Appraisal, Garment, Moved, Proposal};
 use garment_assay::quantity::System;
@@ -11,6 +12,7 @@ use yew::prelude::*;
 use crate::app::appraisals::Appraisals;
 use crate::app::browser::clock;
 use crate::app::pages::fitting;
+use crate::app::pages::left::{self, LeftCard};
 use crate::app::parts::bar::Bar;
 use crate::app::parts::icon::{Icon, Shape};
 use crate::app::parts::tape::Tape;
@@ -45,7 +47,7 @@ fn bar(by: f64, largest: f64) -> Html {
     }
 }
 
-fn moved_rows(garment: &Rc<Garment>, moved: &[Moved], system: System) -> Html {
+pub(super) fn moved_rows(garment: &Rc<Garment>, moved: &[Moved], system: System) -> Html {
     let largest = moved.first().map_or(0.0, |moved| moved.by.abs());
     html! {
         <ul class="moved">
@@ -148,10 +150,11 @@ fn cost_facts(garment: &Rc<Garment>, system: System) -> Html {
 
 /// What this result does not say, for this garment.
 fn silences(garment: &Garment) -> Vec<String> {
+    let made: Vec<_> = garment.entries().iter().filter(|entry| entry.check.speaks.left().is_none()).collect();
     let missing: Vec<&str> = Stage::ALL
         .into_iter()
         .filter(|stage| *stage != Stage::OnTheHanger)
-        .filter(|stage| !garment.entries().iter().any(|entry| entry.check.stage == *stage && entry.answer != Answer::Skipped))
+        .filter(|stage| !made.iter().any(|entry| entry.check.stage == *stage && entry.answer != Answer::Skipped))
         .map(|stage| match stage {
             Stage::OnTheHanger | Stage::InHand => "in your hands",
             Stage::InsideOut => "inside out",
@@ -200,7 +203,8 @@ pub fn ResultPage(props: &Props) -> Html {
         Some(garment.place().to_owned()).filter(|place| !place.is_empty()),
     ];
     let beside = Route::Beside(vec![id.clone()]).href();
-    let cautions: Vec<&str> = garment.family().cautions.to_vec();
+    let worn = if garment.is_second_hand() { second_hand::CAUTIONS } else { &[] };
+    let cautions: Vec<&str> = worn.iter().chain(garment.family().cautions).copied().collect();
     html! {
         <>
             <Bar title={label.to_owned()} under={under.into_iter().flatten().collect::<Vec<_>>().join(" · ")} back="#/" back_name="Back to the rack">
@@ -215,6 +219,9 @@ pub fn ResultPage(props: &Props) -> Html {
                 (1, true) => "From 1 answer.".to_owned(),
                 (count, true) => format!("From {count} answers. Two neighbouring bands hold four fifths of it: enough for most decisions."),
             } }</p>
+            if let Some(left) = appraisals.left(garment) {
+                <LeftCard garment={garment.clone()} appraisals={appraisals.clone()} {left} system={*system} />
+            }
             <section class="card">
                 <h2>{ "Ticket" }</h2>
                 <p class="figure">{ garment.ticket().map_or("not noted".to_owned(), words::ticket) }</p>
@@ -223,6 +230,9 @@ pub fn ResultPage(props: &Props) -> Html {
                     Some(_) => "What cloth, making, shop and tax explain of it, and what others like it ask.",
                     None => "What a garment like this would ask, part by part.",
                 } }</p>
+                if garment.is_second_hand() {
+                    <p class="hint">{ left::NO_BUILD_UP }</p>
+                }
                 <p><a class="second" href={Route::Ticket(id.clone()).href()}>{ "Behind the ticket" }</a></p>
             </section>
             if let Some(report) = fitting::report(garment, people) {

@@ -14,6 +14,7 @@ use crate::app::model::{Beginning, Message};
 use crate::app::parts::bar::Bar;
 use crate::app::parts::drawn::Drawn;
 use crate::app::parts::ticket::{Draft, TicketFields};
+use crate::app::parts::worn_switch::WornSwitch;
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -47,17 +48,23 @@ pub fn Start(props: &Props) -> Html {
     let place = use_state(move || last_place);
     let draft = use_state(|| Draft::empty(*currency));
     let fault = use_state(|| None::<AttrValue>);
+    let second_hand = use_state_eq(|| false);
+    let switched = {
+        let second_hand = second_hand.clone();
+        Callback::from(move |is: bool| second_hand.set(is))
+    };
     let places: BTreeSet<&str> = garments.iter().map(|garment| garment.place()).filter(|place| !place.is_empty()).collect();
     let onsubmit = {
         let (family, label, place, draft, fault, send) =
             (family.clone(), label.clone(), place.clone(), draft.clone(), fault.clone(), send.clone());
+        let second_hand = second_hand.clone();
         Callback::from(move |event: SubmitEvent| {
             event.prevent_default();
             match draft.ticket() {
                 Err(sentence) => fault.set(Some(sentence.into())),
                 Ok(ticket) => {
-                    let beginning =
-                        Beginning { family: *family, label: label.trim().to_owned(), place: place.trim().to_owned(), ticket };
+                    let (label, place) = (label.trim().to_owned(), place.trim().to_owned());
+                    let beginning = Beginning { family: *family, label, place, ticket, second_hand: *second_hand };
                     send.emit(Message::Begin(clock::new_id(), Box::new(beginning)));
                 }
             }
@@ -88,6 +95,7 @@ pub fn Start(props: &Props) -> Html {
                         }
                     }) }
                 </fieldset>
+                <WornSwitch on={*second_hand} chosen={switched} />
                 <div class="field">
                     <label for="label">{ "A name for it" }</label>
                     <input id="label" autocomplete="off" maxlength="120" placeholder={family.example} value={(*label).clone()} oninput={typed(&label)} />

@@ -5,7 +5,9 @@ use std::rc::Rc;
 use garment_assay::check::Check;
 use garment_assay::garment::{Act, Answer, Appraisal, Garment, Proposal, Reason};
 use garment_assay::grading::Care;
+use garment_assay::learn::Subject;
 use garment_assay::quantity::System;
+use garment_assay::trade::Question;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
@@ -39,7 +41,7 @@ pub struct Props {
 
 /// The line under the garment's name: how far, and how long until it settles.
 fn progress(garment: &Garment, appraisals: &Appraisals, appraisal: &Appraisal) -> String {
-    let (answered, all) = (garment.answered(), garment.family().checks.len());
+    let (answered, all) = (garment.answered(), garment.checks().count());
     let settles = match appraisals.appraiser().settling(garment, appraisal) {
         // Before the third answer the time is mostly a guess (simulated: 163 s said where the middle garment took 100).
         _ if appraisal.evidence() < 3 => String::new(),
@@ -68,8 +70,9 @@ pub fn Walk(props: &Props) -> Html {
     let Props { garment, check, appraisals, system, can_take_back, send } = props;
     let check = *check;
     let id = garment.id().clone();
-    let appraisal = appraisals.of(garment);
-    let next = appraisals.appraiser().next(garment, &appraisal, Some(check));
+    // The tape on the screen is the one that the answer moves.
+    let appraisal = appraisals.for_check(garment, check);
+    let next = appraisals.appraiser().next(garment, &appraisals.of(garment), Some(check));
     let answer = garment.answer(check);
     let unsure = use_state_eq(|| false);
     let noting = use_state_eq(|| false);
@@ -156,12 +159,17 @@ pub fn Walk(props: &Props) -> Html {
                 <p class="eyebrow">
                     <span class="stage">{ check.stage.name() }</span>
                     { format!("{} · {}", check.aspect.name(), words::duration(f64::from(check.seconds))) }
-                    if check.speaks.curve().is_none() {
+                    if check.speaks.left().is_some() {
+                        <span class="cost-only">{ Question::Left.name().to_lowercase() }</span>
+                    } else if check.speaks.curve().is_none() {
                         <span class="cost-only">{ "cost only" }</span>
                     }
                 </p>
                 <h2 tabindex="-1" data-opens="">{ check.question }</h2>
                 <p class="hint">{ check.how }</p>
+                if let Some(look) = garment.look(check).filter(|look| !look.at.is_empty()) {
+                    <p class="hint"><b>{ "Here: " }</b>{ look.at }</p>
+                }
                 if let Some(caution) = check.caution {
                     <p class="caution"><Icon shape={Shape::Care} /><span>{ caution }</span></p>
                 }
@@ -169,6 +177,9 @@ pub fn Walk(props: &Props) -> Html {
                     <Reading {check} kept={match answer { Some(Answer::Measured(readings)) => Some(readings.clone()), _ => None }} system={*system} marks={Route::Marks(String::new(), Some((id.clone(), check.key.to_owned()))).href()} live={Route::Live(String::new(), Some((id.clone(), check.key.to_owned()))).href()} picture={Route::Picture(String::new(), Some((id.clone(), check.key.to_owned()))).href()} act={act.clone()} />
                 }
                 <Answers {check} {chosen} {read} {choose} />
+                if let Some(mend) = garment.mend(check) {
+                    <p><b>{ "What to do: " }</b>{ mend }</p>
+                }
                 <label class="tick"><input type="checkbox" checked={is_unsure} onchange={onunsure} /><span>{ "I am not sure of this" }</span></label>
                 <div class="row">
                     <button type="button" class="ghost" aria-pressed={(answer == Some(&Answer::CannotTell)).to_string()} onclick={cannot_tell}>{ "Can't tell" }</button>
@@ -190,7 +201,7 @@ pub fn Walk(props: &Props) -> Html {
                     }
                     <p class="sources">{ format!("Leans on: {}.", check.sources.iter().map(|source| source.name).collect::<Vec<_>>().join("; ")) }</p>
                 </details>
-                <p><a href={Route::Lesson(garment.family().key.to_owned(), check.key.to_owned(), Some(id.clone())).href()}>{ "Read about this check" }</a></p>
+                <p><a href={Route::Lesson(Subject::with(garment.family(), check).key().to_owned(), check.key.to_owned(), Some(id.clone())).href()}>{ "Read about this check" }</a></p>
             </article>
             if let Some(next) = &next {
                 <p class="why">{ "Next: " }<b>{ next.check.name }</b>{ format!(" ({}).", next.check.stage.name().to_lowercase()) }{ why(next) }</p>

@@ -35,3 +35,4 @@ pub mod typed;
 pub mod value;
 pub mod verdict;
 pub mod which_worse;
+pub mod worn_switch;

@@ -82,7 +82,7 @@ pub fn Tape(props: &Props) -> Html {
                         let named = checked && band == likely;
                         html! {
                             <text key={band.index()} class={classes!("tape-band", named.then_some("is-likely"))}
-                                x={tenth((left + right) / 2.0).to_string()} y="67">{ band.name() }</text>
+                                x={tenth((left + right) / 2.0).to_string()} y="67">{ appraisal.word(band) }</text>
                         }
                     }) }
                 </g>

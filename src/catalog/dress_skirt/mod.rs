@@ -7,6 +7,7 @@ mod fit_mirror;
 mod points;
 mod prices;
 mod seams;
+mod second_hand;
 mod shape;
 mod trims;
 
@@ -46,6 +47,7 @@ pub static DRESS_SKIRT: Family = Family {
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
     fit: Some(&fit::FIT),
+    second_hand: &second_hand::LOOKS,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,

@@ -9,6 +9,7 @@ mod fit_mirror;
 mod points;
 mod prices;
 mod seams;
+mod second_hand;
 mod shape;
 mod stitching;
 mod strength;
@@ -75,6 +76,7 @@ pub static JEANS: Family = Family {
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
     fit: Some(&fit::FIT),
+    second_hand: &second_hand::LOOKS,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,

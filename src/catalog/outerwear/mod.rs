@@ -9,6 +9,7 @@ mod parts;
 mod points;
 mod prices;
 mod seams;
+mod second_hand;
 mod shape;
 
 use super::{Family, cautions, shared};
@@ -47,6 +48,7 @@ pub static OUTERWEAR: Family = Family {
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
     fit: Some(&fit::FIT),
+    second_hand: &second_hand::LOOKS,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,

@@ -6,6 +6,7 @@ mod fit;
 mod joins;
 mod points;
 mod prices;
+mod second_hand;
 mod shape;
 
 use super::{Family, cautions, shared};
@@ -41,6 +42,7 @@ pub static SWEATER: Family = Family {
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
     fit: Some(&fit::FIT),
+    second_hand: &second_hand::LOOKS,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,

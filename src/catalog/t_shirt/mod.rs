@@ -6,6 +6,7 @@ mod fit;
 mod points;
 mod prices;
 mod seams;
+mod second_hand;
 mod shape;
 mod stitching;
 
@@ -43,6 +44,7 @@ pub static T_SHIRT: Family = Family {
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
     fit: Some(&fit::FIT),
+    second_hand: &second_hand::LOOKS,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,

@@ -8,6 +8,7 @@ mod front;
 mod inside;
 mod points;
 mod prices;
+mod second_hand;
 mod shape;
 
 use super::{Family, cautions, shared};
@@ -44,6 +45,7 @@ pub static TAILORED_JACKET: Family = Family {
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
     fit: Some(&fit::FIT),
+    second_hand: &second_hand::LOOKS,
     cautions: &[
         cautions::LOCAL_RULES,
         cautions::ASK_FIRST,
