@@ -70,6 +70,7 @@ static CHAIN: Family = Family {
     points: &[],
     drawn_points: &[],
     bill: None,
+    defects: &[],
     fit: None,
     second_hand: &[],
     cautions: &[],

@@ -69,6 +69,8 @@ fn each_family_shows_every_feature() {
     }
     assert!(garments.iter().any(|garment| garment.ticket().is_some_and(|ticket| ticket.face_down) && garment.guess().is_none()));
     assert!(garments.iter().any(|garment| !garment.is_reference()));
+    let old = garments.iter().find(|garment| garment.is_second_hand()).expect("one that somebody wore before");
+    assert!(Appraiser::default().left(old).is_some_and(|left| left.evidence() >= 5));
     assert!(garments.iter().any(|garment| garment.entries().iter().any(|entry| entry.answer == Answer::CannotTell)));
 }
 

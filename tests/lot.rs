@@ -3,7 +3,8 @@
 #[path = "vectors/read.rs"]
 mod read;
 
-use garment_assay::lot::{Aql, Level, LotSize, highest_share, passes, plan, share_that_passes};
+use garment_assay::catalog::{FAMILIES, defects};
+use garment_assay::lot::{Aql, Defect, Level, LotSize, Severity, highest_share, passes, plan, share_that_passes};
 use garment_assay::measure::{CLOTH_POINTS, Fault};
 
 /// The smallest and the largest lot of a row; a row without end stands for its smallest and for the largest number there is.
@@ -139,4 +140,53 @@ fn shares_and_samples_beyond_all_bounds_say_something_sane() {
     let nothing = CLOTH_POINTS.estimate(&[None, None, None, None, None, None, Some(50.0), Some(150.0)]);
     assert!(nothing.is_ok_and(|outcome| outcome.value == 0.0 && outcome.uncertainty > 0.0));
     assert!(matches!(CLOTH_POINTS.estimate(&[None; 8]), Err(Fault::Missing(_))));
+}
+
+/// The handbook's list of defects, row by row: each is in the catalog, in a class that the row names.
+#[test]
+fn defects_are_those_of_the_handbook() {
+    let here = |garment: &str| -> Vec<&'static Defect> {
+        let of = match garment {
+            "any" | "child" => return defects::ANY.iter().collect(),
+            "shirt" => "woven-shirt",
+            "T-shirt" => "t-shirt",
+            "jacket" => "tailored-jacket",
+            "dress/skirt" => "dress-skirt",
+            other => other,
+        };
+        FAMILIES.into_iter().find(|family| family.key == of).expect("a family").defects.iter().collect()
+    };
+    let rows = read::fields(include_str!("vectors/handbook_defects.csv"));
+    // Stitch density off what was agreed is no defect that one sees without counting; it stands among the checks.
+    let rows: Vec<_> = rows.iter().filter(|row| !row[1].starts_with("stitch density")).collect();
+    let mut seen = std::collections::BTreeSet::new();
+    for garment in rows.iter().map(|row| row[0].as_str()) {
+        if !seen.insert(garment) {
+            continue;
+        }
+        let of = |severity: &str| rows.iter().filter(|row| row[0] == garment && row[2].starts_with(severity)).count();
+        let listed = here(garment);
+        let of_here = |severity| listed.iter().filter(|defect| defect.severity == severity).count();
+        if garment == "child" || garment == "any" {
+            let both = rows.iter().filter(|row| row[0] == "child" || row[0] == "any").count();
+            assert_eq!(listed.len(), both);
+        } else {
+            let given = (of_here(Severity::Critical), of_here(Severity::Major), of_here(Severity::Minor));
+            // Of outerwear one row names two defects.
+            let two_in_one = usize::from(garment == "outerwear");
+            assert_eq!(given, (of("critical"), of("major") + two_in_one, of("minor")), "{garment}");
+        }
+    }
+    assert_eq!(seen.len(), 9);
+}
+
+#[test]
+fn no_family_lists_a_defect_twice() {
+    for family in FAMILIES {
+        let keys: Vec<&str> = defects::ANY.iter().chain(family.defects).map(|defect| defect.key).collect();
+        let unlike: std::collections::BTreeSet<&&str> = keys.iter().collect();
+        assert_eq!(unlike.len(), keys.len(), "{}", family.key);
+        let grave: Vec<Severity> = family.defects.iter().map(|defect| defect.severity).collect();
+        assert!(grave.is_sorted_by(|one, next| one >= next), "{}: gravest first", family.key);
+    }
 }

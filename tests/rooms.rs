@@ -33,7 +33,7 @@ const ROOMS: [(&str, &[&str], &str); 17] = [
     ),
     (
         "catalog",
-        &["check", "cost", "fit", "grading", "measure", "source", "specimen", "trade"],
+        &["check", "cost", "fit", "grading", "lot", "measure", "source", "specimen", "trade"],
         "Data: curves, instruments, pictures, sources by name.",
     ),
     (

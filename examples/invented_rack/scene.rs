@@ -5,7 +5,7 @@ use garment_assay::catalog::{FAMILIES, Family};
 use garment_assay::check::Check;
 use garment_assay::cost::Channel;
 use garment_assay::fit::{BODY_MEASURES, BodyReading, LabelSystem, Person, PersonId, Went};
-use garment_assay::garment::{Act, Answer, FitAct, Garment, Given, Guess, Id, LabelSize, Readings, Taped};
+use garment_assay::garment::{Act, Answer, FitAct, Garment, Given, Guess, Id, LabelSize, Readings, Taped, check_of};
 use garment_assay::grading::Care;
 use garment_assay::measure::{Drying, Warmth};
 use garment_assay::quantity::{Amount, Unit};
@@ -95,6 +95,13 @@ impl Piece {
 
     fn says(self, key: &str, level: &str) -> Piece {
         let check = self.check(key);
+        let (_, level) = check.level(level).unwrap_or_else(|| panic!("{key} has no level {level}"));
+        self.act(Act::Answer(check, Answer::Judged { level: level.key, care: Care::Usual }))
+    }
+
+    /// What wear has left, at one of the checks of a second-hand piece.
+    fn worn(self, key: &str, level: &str) -> Piece {
+        let check = check_of(self.0.family(), key).unwrap_or_else(|| panic!("no check of wear {key}"));
         let (_, level) = check.level(level).unwrap_or_else(|| panic!("{key} has no level {level}"));
         self.act(Act::Answer(check, Answer::Judged { level: level.key, care: Care::Usual }))
     }
@@ -194,6 +201,7 @@ impl Piece {
 const WHARF: &str = "Wharf Street 8, upstairs";
 const ARCADE: &str = "The arcade, ground floor";
 const SHED: &str = "Shed by the ring road";
+const CANAL: &str = "Second-hand room, Canal Lane";
 const MARKET: &str = "Saturday market, stall 12";
 
 /// A count over a stretch of seam, in millimetres.
@@ -314,6 +322,17 @@ fn sweaters() -> Vec<Piece> {
             .says("fibre", "acrylic")
             .made(-0.8, 42, 9)
             .note("Soft in the shop. Two minutes of rubbing raised beads."),
+        Piece::new("sweater-old", "sweater", "Navy, somebody’s before", CANAL)
+            .act(Act::SecondHand(true))
+            .ticket(1_800)
+            .says("fibre", "fine-wool")
+            .made(1.0, 43, 7)
+            .worn("worn-rubbed", "begun")
+            .worn("worn-thin", "clearly")
+            .worn("worn-mends", "fine")
+            .worn("worn-kept", "holes")
+            .worn("worn-stretch", "slow")
+            .note("Better made than the new one beside it, and half used up. Two moth holes to darn."),
     ]
 }
 

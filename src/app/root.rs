@@ -4,6 +4,7 @@ mod people;
 
 use std::rc::Rc;
 
+use garment_assay::catalog::Family;
 use garment_assay::catalog::bench::LOOKS;
 use garment_assay::catalog::on_body::BODY_PICTURES;
 use garment_assay::check::Check;
@@ -290,11 +291,11 @@ impl Component for App {
             (Route::Check(id, _) | Route::Lesson(_, _, Some(id)), Some(garment)) if check.is_some() => match check {
                 Some(check) => html! {
                     <>
+                        { self.lesson(&send) }
                         // Stays while its lesson is read: what is half-said or half-typed there is not lost.
                         <div key="check" class="kept-open" hidden={matches!(model.route, Route::Lesson(..))}>
                             <Walk garment={garment.clone()} {check} appraisals={self.appraisals.clone()} {system} can_take_back={model.can_take_back(id)} send={send.clone()} />
                         </div>
-                        { self.lesson(&send) }
                     </>
                 },
                 None => Html::default(),

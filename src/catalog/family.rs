@@ -2,6 +2,7 @@
 
 use crate::check::Check;
 use crate::cost::Bill;
+use crate::lot::Defect;
 use crate::measure::PointOfMeasure;
 use crate::specimen::Picture;
 
@@ -30,6 +31,8 @@ pub struct Family {
     pub drawn_points: &'static [(&'static str, Picture)],
     /// What goes into a piece, and what that costs; none while nobody has written it.
     pub bill: Option<&'static Bill>,
+    /// What a piece of it is looked over for besides [`defects::ANY`](super::defects::ANY), gravest first.
+    pub defects: &'static [Defect],
     /// How its fit is judged; none while nobody has written it.
     pub fit: Option<&'static FitTable>,
     /// What is asked of a second-hand piece, in the order in which the list shows it, and where to look on a piece of this family. What

@@ -2,6 +2,7 @@
 
 pub mod bench;
 pub mod cautions;
+pub mod defects;
 mod drawer;
 pub mod dress_skirt;
 mod family;

@@ -53,9 +53,11 @@ pub(super) fn sure(lesson: &Lesson) -> &'static str {
             "How telling it is was judged by one expert and never measured. What the words lean on is published in part, as named below."
         }
         (true, false) => {
-            "How telling it is was judged by one expert and never measured. Nothing published stands behind the words either."
+            "How telling it is was judged by one expert and never measured. No document that was read stands behind the words either."
         }
         (false, true) => "What the words lean on is published in part, as named below.",
-        (false, false) => "Nothing published stands behind this: it is common practice or one expert’s judgement.",
+        (false, false) => {
+            "No document that was read stands behind this: it is common practice, memory or one expert’s judgement."
+        }
     }
 }

@@ -43,6 +43,23 @@ pub struct Defect {
     pub severity: Severity,
 }
 
+impl Defect {
+    /// A defect that can hurt somebody or may not be sold.
+    pub const fn critical(key: &'static str, name: &'static str) -> Defect {
+        Defect { key, name, severity: Severity::Critical }
+    }
+
+    /// A defect for which a piece would be brought back.
+    pub const fn major(key: &'static str, name: &'static str) -> Defect {
+        Defect { key, name, severity: Severity::Major }
+    }
+
+    /// A defect that spoils the looks a little.
+    pub const fn minor(key: &'static str, name: &'static str) -> Defect {
+        Defect { key, name, severity: Severity::Minor }
+    }
+}
+
 /// One defect found on one piece.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Finding {

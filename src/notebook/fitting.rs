@@ -248,6 +248,7 @@ mod tests {
         points: &[],
         drawn_points: &[],
         bill: None,
+        defects: &[],
         fit: None,
         second_hand: &[],
         cautions: &[],

@@ -1,7 +1,7 @@
 //! A garment as a short text for a message: what it is, how it stands, what moved that most, and what is judgement.
 
 use crate::garment::{Appraiser, Garment};
-use crate::trade::PriceKind;
+use crate::trade::{PriceKind, Question};
 
 /// The run of bands is that which holds so much.
 const RUN: f64 = 0.8;
@@ -63,6 +63,10 @@ pub fn message(garment: &Garment, appraiser: &Appraiser) -> String {
                 lines.push(format!("{words}: {}.", named.join("; ")));
             }
         }
+    }
+    if let Some(left) = appraiser.left(garment).filter(|left| left.evidence() > 0) {
+        let (band, chance) = left.likely();
+        lines.push(format!("Second-hand, what is left: {}, {}.", Question::Left.word(band).to_lowercase(), percent(chance)));
     }
     if !garment.note().is_empty() {
         lines.push(format!("Note: {}", garment.note()));

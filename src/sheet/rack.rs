@@ -3,19 +3,20 @@
 use super::cell::{Cell, Form, table};
 use crate::garment::{Appraiser, Garment};
 use crate::lot::Stands;
-use crate::trade::PriceKind;
+use crate::trade::{PriceKind, Question};
 
 /// The run of bands is that which holds so much.
 const RUN: f64 = 0.8;
 
 /// Names of the columns. Once released they are never renamed, moved or taken away; new ones come at the end.
-const COLUMNS: [&str; 46] = [
+const COLUMNS: [&str; 49] = [
     "id",
     "kind",
     "label",
     "place",
     "collection",
     "archived",
+    "second_hand",
     "noted",
     "answers",
     "answers_that_count",
@@ -27,6 +28,8 @@ const COLUMNS: [&str; 46] = [
     "quality_low",
     "quality_middle",
     "quality_high",
+    "left",
+    "left_chance_percent",
     "ticket",
     "ticket_currency",
     "ticket_kind",
@@ -71,6 +74,7 @@ fn row(garment: &Garment, appraiser: &Appraiser) -> Vec<Cell> {
     let (band, chance) = appraisal.likely();
     let run = appraisal.run(RUN);
     let (low, middle, high) = appraisal.range();
+    let left = appraiser.left(garment).filter(|left| left.evidence() > 0).map(|left| left.likely());
     let percent = |share: f64| Cell::Number(share * 100.0, 1);
     let ticket = garment.ticket();
     let guess = garment.guess();
@@ -88,6 +92,7 @@ fn row(garment: &Garment, appraiser: &Appraiser) -> Vec<Cell> {
         Cell::text(garment.place()),
         Cell::text(garment.collection()),
         Cell::Yes(garment.archived()),
+        Cell::Yes(garment.is_second_hand()),
         Cell::day(garment.noted()),
         Cell::Whole(garment.answered() as u64),
         Cell::Whole(evidence as u64),
@@ -99,6 +104,8 @@ fn row(garment: &Garment, appraiser: &Appraiser) -> Vec<Cell> {
         known(Cell::Number(low, 2)),
         known(Cell::Number(middle, 2)),
         known(Cell::Number(high, 2)),
+        Cell::or_empty(left, |(band, _)| Cell::text(Question::Left.word(band))),
+        Cell::or_empty(left, |(_, chance)| percent(chance)),
         // A ticket that lies face down is not to be seen here either.
         Cell::or_empty(garment.ticket_in_view(), |ticket| Cell::money(ticket.minor, ticket.currency)),
         Cell::or_empty(ticket, |ticket| Cell::text(ticket.currency.code())),

@@ -51,7 +51,7 @@ pub fn CoursePage(props: &Props) -> Html {
                                 <li key={lesson.check.key} data-read={is_read.to_string()}>
                                     <a href={href(lesson)}>
                                         <b>{ lesson.check.name }</b>
-                                        <small>{ format!("{}{}", if is_read { "read · " } else { "" }, duration(lesson.seconds(text))) }</small>
+                                        <small>{ format!("{}{}{}", if is_read { "read · " } else { "" }, if lesson.telling.is_none() { "cost only · " } else { "" }, duration(lesson.seconds(text))) }</small>
                                     </a>
                                 </li>
                             }

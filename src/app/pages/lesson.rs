@@ -122,10 +122,16 @@ fn kind(kind: Kind) -> &'static str {
         Kind::Standard => "standard or law",
         Kind::Document => "book, study or bulletin",
         Kind::Computed => "computed here",
-        Kind::CommonPractice => "practice of the trade, no source",
-        Kind::Judgement => "one expert’s judgement",
+        Kind::CommonPractice => "common practice, no source",
+        Kind::Judgement => "judgement",
         Kind::Memory => "from memory, not confirmed",
     }
+}
+
+/// The name of a source, and what sort it is where the name does not say so.
+fn named(source: &Source) -> String {
+    let kind = kind(source.kind);
+    if kind.starts_with(source.name) { kind.to_owned() } else { format!("{} ({kind})", source.name) }
 }
 
 fn sources(lesson: &Lesson) -> Html {
@@ -134,7 +140,7 @@ fn sources(lesson: &Lesson) -> Html {
             <h2>{ "What it leans on" }</h2>
             <dl class="numbers">
                 { for lesson.check.sources.iter().map(|source: &&'static Source| html! {
-                    <div key={source.title}><dt>{ format!("{} ({})", source.name, kind(source.kind)) }</dt><dd>{ source.title }</dd></div>
+                    <div key={source.title}><dt>{ named(source) }</dt><dd>{ source.title }</dd></div>
                 }) }
             </dl>
             <p><a href={Route::Numbers.href()}>{ "All sources, and the numbers of each check" }</a></p>

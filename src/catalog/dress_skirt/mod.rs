@@ -12,6 +12,7 @@ mod shape;
 mod trims;
 
 use super::{Family, cautions, shared};
+use crate::lot::Defect;
 use crate::specimen::{Dress, DressFlat, Picture};
 
 /// Dresses and skirts.
@@ -46,6 +47,7 @@ pub static DRESS_SKIRT: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    defects: &DEFECTS,
     fit: Some(&fit::FIT),
     second_hand: &second_hand::LOOKS,
     cautions: &[
@@ -58,3 +60,5 @@ pub static DRESS_SKIRT: Family = Family {
         cautions::CHILDREN,
     ],
 };
+
+static DEFECTS: [Defect; 1] = [Defect::major("zip-ripples", "Zip ripples")];

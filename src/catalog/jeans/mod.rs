@@ -16,6 +16,7 @@ mod strength;
 mod trims;
 
 use super::{Family, cautions, shared};
+use crate::lot::Defect;
 use crate::specimen::{JeansFlat, Picture};
 
 /// Jeans and other trousers of denim.
@@ -75,6 +76,7 @@ pub static JEANS: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    defects: &DEFECTS,
     fit: Some(&fit::FIT),
     second_hand: &second_hand::LOOKS,
     cautions: &[
@@ -88,3 +90,16 @@ pub static JEANS: Family = Family {
         cautions::CHILDREN,
     ],
 };
+
+static DEFECTS: [Defect; 10] = [
+    Defect::major("leg-turns", "Leg twist over 25 mm, knee to hem"),
+    Defect::major("legs-unequal", "Legs differ by more than 10 mm"),
+    Defect::major("tack-missing", "Rivet or bar tack missing"),
+    Defect::major("shade-range", "Wash outside the agreed shades"),
+    Defect::major("fly-shows-zip", "Fly shows the zip"),
+    Defect::major("fell-runs-off", "Raw edge out of a felled inseam"),
+    Defect::minor("pockets-uneven", "Pockets uneven by more than 6 mm"),
+    Defect::minor("loops-uneven", "Belt loops unequally spaced"),
+    Defect::minor("finish-sides", "Finish differs left and right by over 10 mm"),
+    Defect::minor("pocket-gapes", "Pocket mouth gapes"),
+];

@@ -13,6 +13,7 @@ mod second_hand;
 mod shape;
 
 use super::{Family, cautions, shared};
+use crate::lot::Defect;
 use crate::specimen::{Outer, OuterCut, OuterFlat, Picture};
 
 /// Jackets and coats for outside.
@@ -47,6 +48,7 @@ pub static OUTERWEAR: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    defects: &DEFECTS,
     fit: Some(&fit::FIT),
     second_hand: &second_hand::LOOKS,
     cautions: &[
@@ -61,3 +63,6 @@ pub static OUTERWEAR: Family = Family {
         cautions::CHILDREN,
     ],
 };
+
+static DEFECTS: [Defect; 2] =
+    [Defect::major("fill-comes-out", "Filling comes out"), Defect::major("seam-lets-water", "Seam that should be taped is not")];

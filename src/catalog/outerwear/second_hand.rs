@@ -5,16 +5,16 @@ use crate::catalog::second_hand::{
 };
 
 pub(super) static LOOKS: [Look; 12] = [
-    Look { condition: &STAINS, at: "Collar, cuffs, pocket edges, front." },
-    Look { condition: &KEPT, at: "Wool draws moths, a damp cupboard mould: look under collar and in pockets." },
-    Look { condition: &RUBBED, at: "Cuffs, elbows, collar fold, pocket edges, hem. Peeling coating counts as face worn off." },
-    Look { condition: &THIN, at: "Elbows and cuffs, where one layer can be held alone; else skip this." },
-    Look { condition: &PILLS, at: "Wool and fleece: sides under the arms, below a bag’s strap." },
-    Look { condition: &COLOUR, at: "Under a flap or collar against the shoulder." },
-    Look { condition: &SEAMS, at: "Armholes, pocket corners, vent, foot of the zip." },
-    Look { condition: &MENDS, at: "" },
-    Look { condition: &FASTENING, at: "" },
-    Look { condition: &STRETCH, at: "Elastic at cuffs, hem and hood; knitted ribs." },
+    Look { condition: &STAINS, at: "Collar, cuffs, front, pocket mouths." },
+    Look { condition: &KEPT, at: "Under the collar and in pockets; smell for old coating that has gone sharp or sticky." },
+    Look { condition: &RUBBED, at: "Cuffs, hem, elbows, where a bag hung." },
+    Look { condition: &THIN, at: "Elbows, shoulders, seat." },
+    Look { condition: &PILLS, at: "Wool: sides under the arms, where a bag hung." },
+    Look { condition: &COLOUR, at: "Under the collar against the shoulder." },
+    Look { condition: &SEAMS, at: "Armpits, pockets; tape inside a rain jacket." },
+    Look { condition: &MENDS, at: "Patches on shell and padding." },
+    Look { condition: &FASTENING, at: "The main zip from end to end, then snaps and cords." },
+    Look { condition: &STRETCH, at: "Cuffs and hood." },
+    Look { condition: &LINING, at: "Armpits, pocket bags, neck." },
     Look { condition: &ALTERED, at: "" },
-    Look { condition: &LINING, at: "" },
 ];

@@ -10,6 +10,7 @@ mod second_hand;
 mod shape;
 
 use super::{Family, cautions, shared};
+use crate::lot::Defect;
 use crate::specimen::{Picture, TopCut, TopFlat};
 
 /// Sweaters and cardigans.
@@ -41,6 +42,7 @@ pub static SWEATER: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    defects: &DEFECTS,
     fit: Some(&fit::FIT),
     second_hand: &second_hand::LOOKS,
     cautions: &[
@@ -53,3 +55,8 @@ pub static SWEATER: Family = Family {
         cautions::CHILDREN,
     ],
 };
+
+static DEFECTS: [Defect; 2] = [
+    Defect::major("dropped-loop", "Dropped stitch or ladder"),
+    Defect::major("loops-open-at-neck", "Loops not linked at the neck"),
+];

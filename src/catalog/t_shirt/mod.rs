@@ -11,6 +11,7 @@ mod shape;
 mod stitching;
 
 use super::{Family, cautions, shared};
+use crate::lot::Defect;
 use crate::specimen::{Picture, TopCut, TopFlat};
 
 /// T-shirts and jersey tops.
@@ -43,6 +44,7 @@ pub static T_SHIRT: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    defects: &DEFECTS,
     fit: Some(&fit::FIT),
     second_hand: &second_hand::LOOKS,
     cautions: &[
@@ -54,3 +56,6 @@ pub static T_SHIRT: Family = Family {
         cautions::CHILDREN,
     ],
 };
+
+static DEFECTS: [Defect; 2] =
+    [Defect::major("body-turns", "Body twists by more than 5 %"), Defect::major("neck-baggy", "Neck rib twisted or baggy")];

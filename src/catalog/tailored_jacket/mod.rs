@@ -12,6 +12,7 @@ mod second_hand;
 mod shape;
 
 use super::{Family, cautions, shared};
+use crate::lot::Defect;
 use crate::specimen::{JacketFlat, Picture};
 
 /// Jackets with lapels, a lining and a shaped front.
@@ -44,6 +45,7 @@ pub static TAILORED_JACKET: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    defects: &DEFECTS,
     fit: Some(&fit::FIT),
     second_hand: &second_hand::LOOKS,
     cautions: &[
@@ -57,3 +59,8 @@ pub static TAILORED_JACKET: Family = Family {
         cautions::CHILDREN,
     ],
 };
+
+static DEFECTS: [Defect; 2] = [
+    Defect::major("lapels-unequal", "Lapels roll unequally, collar stands off"),
+    Defect::major("lining-pulls", "Lining pulls the hem"),
+];

@@ -13,6 +13,7 @@ mod stitching;
 mod trims;
 
 use super::{Family, cautions, shared};
+use crate::lot::Defect;
 use crate::specimen::{Picture, TopCut, TopFlat};
 
 /// Woven shirts and blouses.
@@ -46,6 +47,7 @@ pub static WOVEN_SHIRT: Family = Family {
     points: &points::POINTS,
     drawn_points: &points::DRAWN,
     bill: Some(&bill::BILL),
+    defects: &DEFECTS,
     fit: Some(&fit::FIT),
     second_hand: &second_hand::LOOKS,
     cautions: &[
@@ -57,3 +59,9 @@ pub static WOVEN_SHIRT: Family = Family {
         cautions::CHILDREN,
     ],
 };
+
+static DEFECTS: [Defect; 3] = [
+    Defect::major("collar-points", "Collar points differ by more than 3 mm"),
+    Defect::major("pattern-off", "Check or stripe off at placket or pocket"),
+    Defect::major("lining-bubbles", "Interlining bubbles"),
+];
