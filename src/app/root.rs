@@ -4,7 +4,6 @@ mod people;
 
 use std::rc::Rc;
 
-use garment_assay::catalog::Family;
 use garment_assay::catalog::bench::LOOKS;
 use garment_assay::catalog::on_body::BODY_PICTURES;
 use garment_assay::check::Check;
