@@ -27,12 +27,13 @@ joined $order >"$out/app.css"
 # shellcheck disable=SC2086
 joined $later >"$out/pictures.css"
 
-# The longer texts of the lessons, a file for each family, fetched when one is first read. What is written once for all families stands in
-# each of them.
+# The longer texts of the lessons, a file for each course, fetched when one is first read. What is written once for all families stands in
+# each of theirs; second-hand is no family.
 rm -rf "$out/learn"
 mkdir -p "$out/learn"
 for file in learn/*.txt; do
   [ "$file" = learn/every-family.txt ] && continue
+  [ "$file" = learn/second-hand.txt ] && { grep -v '^%' "$file" >"$out/learn/second-hand.txt"; continue; }
   # The first line says what the file is, and the second file has one too.
   { grep -v '^%' "$file"; tail -n +2 learn/every-family.txt | grep -v '^%'; } >"$out/learn/$(basename "$file")"
 done

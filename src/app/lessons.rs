@@ -4,11 +4,10 @@ use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
-use garment_assay::catalog::{FAMILIES, Family};
 use garment_assay::grading::Tables;
-use garment_assay::learn::{Course, TextFault, Texts};
+use garment_assay::learn::{Course, Subject, TextFault, Texts};
 
-/// Where the longer texts of a family are.
+/// Where the longer texts of a course are.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Here {
     /// Asked for.
@@ -39,42 +38,37 @@ pub struct Lessons {
     texts: BTreeMap<&'static str, Here>,
 }
 
-/// The family of that key.
-pub fn family_of(key: &str) -> Option<&'static Family> {
-    FAMILIES.iter().copied().find(|family| family.key == key)
-}
-
 impl Lessons {
-    /// The course of the family of that key.
-    pub fn course(&self, family: &str) -> Option<Rc<Course>> {
-        let family = family_of(family)?;
+    /// The course of the subject of that key.
+    pub fn course(&self, subject: &str) -> Option<Rc<Course>> {
+        let subject = Subject::of(subject)?;
         let mut courses = self.courses.borrow_mut();
-        Some(courses.entry(family.key).or_insert_with(|| Rc::new(Course::of(family, &self.tables))).clone())
+        Some(courses.entry(subject.key()).or_insert_with(|| Rc::new(Course::of(subject, &self.tables))).clone())
     }
 
-    /// Where the texts of that family are.
-    pub fn here(&self, family: &Family) -> Here {
-        self.texts.get(family.key).cloned().unwrap_or(Here::OnTheWay)
+    /// Where the texts of that subject are.
+    pub fn here(&self, subject: Subject) -> Here {
+        self.texts.get(subject.key()).cloned().unwrap_or(Here::OnTheWay)
     }
 
-    /// The family whose texts are to be fetched now, since they are wanted and neither here nor on the way. A fetch that failed is tried
+    /// The subject whose texts are to be fetched now, since they are wanted and neither here nor on the way. A fetch that failed is tried
     /// again each time.
-    pub fn wanted(&mut self, family: &str) -> Option<&'static Family> {
-        let family = family_of(family)?;
-        if matches!(self.texts.get(family.key), Some(Here::OnTheWay | Here::Read(_))) {
+    pub fn wanted(&mut self, subject: &str) -> Option<Subject> {
+        let subject = Subject::of(subject)?;
+        if matches!(self.texts.get(subject.key()), Some(Here::OnTheWay | Here::Read(_))) {
             return None;
         }
-        self.texts.insert(family.key, Here::OnTheWay);
-        Some(family)
+        self.texts.insert(subject.key(), Here::OnTheWay);
+        Some(subject)
     }
 
     /// What a fetch brought.
-    pub fn came(&mut self, family: &'static Family, file: Option<&str>) {
+    pub fn came(&mut self, subject: Subject, file: Option<&str>) {
         let here = match file.map(Texts::read) {
             Some(Ok(texts)) => Here::Read(Rc::new(texts)),
             Some(Err(fault)) => Here::Unreadable(fault),
             None => Here::Missing,
         };
-        self.texts.insert(family.key, here);
+        self.texts.insert(subject.key(), here);
     }
 }

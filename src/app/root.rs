@@ -4,12 +4,12 @@ mod people;
 
 use std::rc::Rc;
 
-use garment_assay::catalog::Family;
 use garment_assay::catalog::bench::LOOKS;
 use garment_assay::catalog::on_body::BODY_PICTURES;
 use garment_assay::check::Check;
 use garment_assay::fit::PersonId;
-use garment_assay::garment::{Act, Answer, Garment, Id, Readings, check_of};
+use garment_assay::garment::{Act, Answer, Garment, Id, Readings};
+use garment_assay::learn::Subject;
 use garment_assay::measure::{BACK, EDGE, INSTRUMENTS, Instrument, Look, ROWS, ScreenScale};
 use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Settings};
 use garment_assay::specimen::Picture;
@@ -20,7 +20,7 @@ use super::appraisals::Appraisals;
 use super::browser::mirror::Mirror;
 use super::browser::shelf::BrowserShelf;
 use super::browser::{address, clock, document, screen, shipped};
-use super::lessons::{Lessons, family_of};
+use super::lessons::Lessons;
 use super::model::{Effect, Message, Model, Notice};
 use super::pages::behind::BehindPage;
 use super::pages::bench::{Bench, InstrumentPage};
@@ -66,8 +66,8 @@ pub enum Incoming {
     Arrived(u32),
     /// The page's size or zoom changed, or it moved to another screen.
     Resized,
-    /// The longer texts of a family's lessons came, or did not.
-    Texts(&'static Family, Option<String>),
+    /// The longer texts of a course's lessons came, or did not.
+    Texts(Subject, Option<String>),
     /// Another window wrote under a key.
     Written(Option<String>, Option<String>),
 }
@@ -225,8 +225,8 @@ impl Component for App {
                 }
                 self.take(ctx, Message::Healed(Box::new(healed)))
             }
-            Incoming::Texts(family, file) => {
-                self.lessons.came(family, file.as_deref());
+            Incoming::Texts(subject, file) => {
+                self.lessons.came(subject, file.as_deref());
                 true
             }
             Incoming::Resized => {
@@ -283,8 +283,7 @@ impl Component for App {
             _ => None,
         };
         let check = match &model.route {
-            Route::Check(_, key) => shown.and_then(|garment| check_put(garment, key)),
-            Route::Lesson(_, key, Some(_)) => shown.and_then(|garment| check_of(garment.family(), key)),
+            Route::Check(_, key) | Route::Lesson(_, key, Some(_)) => shown.and_then(|garment| check_put(garment, key)),
             _ => None,
         };
         let beside_rack = wide && model.route != Route::Rack && shown.is_some();
@@ -358,9 +357,9 @@ impl Component for App {
             (Route::Learn, _) => {
                 html! { <LearnPage read={model.read.clone()} forget={send.reform(|()| Message::ForgetLessons)} /> }
             }
-            (Route::Course(key), _) if family_of(key).is_some() => match self.lessons.course(key) {
+            (Route::Course(key), _) if Subject::of(key).is_some() => match self.lessons.course(key) {
                 Some(course) => {
-                    html! { <CoursePage here={self.lessons.here(course.family)} {course} read={model.read.clone()} /> }
+                    html! { <CoursePage here={self.lessons.here(course.subject)} {course} read={model.read.clone()} /> }
                 }
                 None => Html::default(),
             },
@@ -447,6 +446,11 @@ fn check_put(garment: &Garment, key: &str) -> Option<&'static Check> {
     garment.checks().find(|check| check.key == key)
 }
 
+/// Whether the lesson of that subject and check is about a check that is put to the garment as it is.
+fn has_lesson(garment: &Garment, subject: &str, check: &str) -> bool {
+    check_put(garment, check).is_some_and(|check| Subject::with(garment.family(), check).key() == subject)
+}
+
 impl App {
     /// The check that an instrument's reading is for, with its garment, and what is kept of that instrument there or on the bench.
     fn taken_for(
@@ -469,8 +473,8 @@ impl App {
 
     /// The lesson that is open, if one is.
     fn lesson(&self, send: &Callback<Message>) -> Html {
-        let Route::Lesson(family, key, garment) = &self.model.route else { return Html::default() };
-        let Some(course) = self.lessons.course(family) else { return Html::default() };
+        let Route::Lesson(subject, key, garment) = &self.model.route else { return Html::default() };
+        let Some(course) = self.lessons.course(subject) else { return Html::default() };
         let Some((place, lesson)) = course.lesson(key) else { return Html::default() };
         let (read, is_read) = (self.model.read.clone(), self.model.read.has(lesson));
         let mark = {
@@ -478,16 +482,16 @@ impl App {
             send.reform(move |is: bool| Message::Read(Rc::new(read.as_ref().clone().with(&lesson, is))))
         };
         let from = garment.clone().map(|id| AttrValue::from(Route::Check(id, key.clone()).href()));
-        let here = self.lessons.here(course.family);
-        html! { <LessonPage key={format!("{family}/{key}")} {course} {place} {here} {is_read} {from} {mark} /> }
+        let here = self.lessons.here(course.subject);
+        html! { <LessonPage key={format!("{subject}/{key}")} {course} {place} {here} {is_read} {from} {mark} /> }
     }
 
     /// Fetches the longer texts of the lessons that are on the screen, unless they are here.
     fn fetch_texts(&mut self, ctx: &Context<App>) {
-        let (Route::Course(family) | Route::Lesson(family, ..)) = &self.model.route else { return };
-        let Some(family) = self.lessons.wanted(family) else { return };
+        let (Route::Course(subject) | Route::Lesson(subject, ..)) = &self.model.route else { return };
+        let Some(subject) = self.lessons.wanted(subject) else { return };
         let link = ctx.link().clone();
-        shipped::fetch(format!("./learn/{}.txt", family.key), move |text| link.send_message(Incoming::Texts(family, text)));
+        shipped::fetch(format!("./learn/{}.txt", subject.key()), move |text| link.send_message(Incoming::Texts(subject, text)));
     }
 
     /// A page of the second program, and what becomes of the readings that it hands over.
@@ -745,9 +749,9 @@ impl App {
             (Route::Guesses, _) => "Your guesses".to_owned(),
             (Route::Practice, _) => "Practise".to_owned(),
             (Route::Learn, _) => "Learn".to_owned(),
-            (Route::Course(family), _) => family_of(family).map_or("Learn", |family| family.name).to_owned(),
-            (Route::Lesson(family, key, _), _) => {
-                family_of(family).and_then(|family| check_of(family, key)).map_or("Learn", |check| check.name).to_owned()
+            (Route::Course(subject), _) => Subject::of(subject).map_or("Learn", Subject::name).to_owned(),
+            (Route::Lesson(subject, key, _), _) => {
+                Subject::of(subject).and_then(|subject| subject.check(key)).map_or("Learn", |check| check.name).to_owned()
             }
             (Route::Bench, _) => "Bench".to_owned(),
             (Route::SeamKind, _) => "Which stitch, which seam".to_owned(),
@@ -763,15 +767,15 @@ impl App {
         let to = match (&self.model.route, garment) {
             (Route::Person(person, _), _) if self.model.person(person).is_none() => Route::People,
             (Route::Person(person, Some(_)), None) => Route::Person(person.clone(), None),
-            (Route::Course(family), _) if family_of(family).is_none() => Route::Learn,
-            (Route::Lesson(family, key, _), _) if family_of(family).and_then(|family| check_of(family, key)).is_none() => {
-                Route::Course(family.clone())
+            (Route::Course(subject), _) if Subject::of(subject).is_none() => Route::Learn,
+            (Route::Lesson(subject, key, _), _) if Subject::of(subject).and_then(|subject| subject.check(key)).is_none() => {
+                Route::Course(subject.clone())
             }
-            // A lesson of another family than the garment's, or of a garment that is gone, is read for itself.
-            (Route::Lesson(family, key, Some(_)), garment)
-                if garment.as_ref().is_none_or(|garment| garment.family().key != family) =>
+            // A lesson about a check that is not put to the garment, or of a garment that is gone, is read for itself.
+            (Route::Lesson(subject, key, Some(_)), garment)
+                if garment.as_ref().is_none_or(|garment| !has_lesson(garment, subject, key)) =>
             {
-                Route::Lesson(family.clone(), key.clone(), None)
+                Route::Lesson(subject.clone(), key.clone(), None)
             }
             (route, None) if route.garment().is_some() => Route::Rack,
             (Route::Resume(id), Some(garment)) => {

@@ -60,9 +60,9 @@ pub enum Route {
     Practice,
     /// The courses about the checks.
     Learn,
-    /// The course of the family of that key.
+    /// The course of the subject of that key: a family, or second-hand pieces.
     Course(String),
-    /// The lesson about a check, by the keys of family and check; with the garment from whose check it was opened.
+    /// The lesson about a check, by the keys of subject and check; with the garment from whose check it was opened.
     Lesson(String, String, Option<Id>),
     /// The market, and the prices, wages and shares behind a build-up.
     Rates,
@@ -86,9 +86,9 @@ impl Route {
             ["guesses"] => Route::Guesses,
             ["practice"] => Route::Practice,
             ["learn"] => Route::Learn,
-            ["learn", family] => Route::Course((*family).to_owned()),
-            ["learn", family, check] => Route::Lesson((*family).to_owned(), (*check).to_owned(), None),
-            ["learn", family, check, "for", id] => Route::Lesson((*family).to_owned(), (*check).to_owned(), Id::new(id)),
+            ["learn", subject] => Route::Course((*subject).to_owned()),
+            ["learn", subject, check] => Route::Lesson((*subject).to_owned(), (*check).to_owned(), None),
+            ["learn", subject, check, "for", id] => Route::Lesson((*subject).to_owned(), (*check).to_owned(), Id::new(id)),
             ["beside", ids @ ..] => Route::Beside(ids.iter().filter_map(|id| Id::new(id)).collect()),
             ["bench"] => Route::Bench,
             ["bench", "ruler"] => Route::Ruler,

@@ -1,10 +1,10 @@
-//! The lessons of a family in an order.
+//! The lessons of a subject in an order.
 
-use crate::catalog::Family;
 use crate::grading::Tables;
 use crate::trade::Stage;
 
 use super::lesson::Lesson;
+use super::subject::Subject;
 use super::text::Texts;
 
 /// So many of the most telling checks stand before all others, whatever way the garment is held for them.
@@ -19,22 +19,23 @@ pub struct Part {
     pub lessons: Vec<Lesson>,
 }
 
-/// The course of a family.
+/// The course of a subject.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Course {
-    /// The family.
-    pub family: &'static Family,
+    /// What it is about.
+    pub subject: Subject,
     /// Its parts, none of them empty.
     pub parts: Vec<Part>,
 }
 
 impl Course {
-    /// The course of a family: first the five checks that tell most in a second, so that somebody who stops there has learned those;
+    /// The course of a subject: first the five checks that tell most in a second, so that somebody who stops there has learned those;
     /// then the others by how the garment is held.
-    pub fn of(family: &'static Family, tables: &Tables) -> Course {
-        let mut lessons: Vec<Lesson> = family.checks.iter().map(|check| Lesson::unranked(family, check, tables)).collect();
+    pub fn of(subject: Subject, tables: &Tables) -> Course {
+        let mut lessons: Vec<Lesson> =
+            subject.checks().into_iter().map(|check| Lesson::unranked(subject, check, tables)).collect();
         let worth = |lesson: &Lesson| lesson.telling.as_ref().map_or(-1.0, |telling| telling.bits_per_second);
-        // A stable sort: of equals, and of those that speak of cost, the earlier in the family's list stands first.
+        // A stable sort: of equals, and of those that speak of cost, the earlier in the list stands first.
         lessons.sort_by(|one, other| worth(other).total_cmp(&worth(one)));
         let of = lessons.iter().filter(|lesson| lesson.telling.is_some()).count();
         for (place, lesson) in lessons.iter_mut().enumerate().take(of) {
@@ -47,7 +48,7 @@ impl Course {
             parts.push(Part { stage: Some(stage), lessons });
         }
         parts.retain(|part| !part.lessons.is_empty());
-        Course { family, parts }
+        Course { subject, parts }
     }
 
     /// All lessons in order.

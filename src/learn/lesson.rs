@@ -1,6 +1,5 @@
 //! One lesson: a check with all that is to be read about it.
 
-use crate::catalog::Family;
 use crate::check::Check;
 use crate::grading::Tables;
 use crate::measure::STITCH_DENSITY;
@@ -8,6 +7,7 @@ use crate::practice::Topic;
 use crate::source::Kind;
 use crate::specimen::{Known, Picture, truth};
 
+use super::subject::Subject;
 use super::telling::Telling;
 use super::text::Text;
 use super::words;
@@ -23,20 +23,20 @@ const USUAL_TEXT: usize = 130;
 /// What is to be read about one check.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Lesson {
-    /// The family in whose course it stands.
-    pub family: &'static Family,
+    /// What the course is about in which it stands.
+    pub subject: Subject,
     /// The check.
     pub check: &'static Check,
     /// How telling it is; none when it speaks of cost only.
     pub telling: Option<Telling>,
-    /// Its place among the checks of the family that speak of quality, by bits per second, and how many they are; none with `telling`.
+    /// Its place among the checks of the subject that are no matter of cost alone, by bits per second, and how many they are; none with `telling`.
     pub rank: Option<(usize, usize)>,
 }
 
 impl Lesson {
     /// The lesson of a check, its rank left open.
-    pub(super) fn unranked(family: &'static Family, check: &'static Check, tables: &Tables) -> Lesson {
-        Lesson { family, check, telling: Telling::of(check, tables), rank: None }
+    pub(super) fn unranked(subject: Subject, check: &'static Check, tables: &Tables) -> Lesson {
+        Lesson { subject, check, telling: Telling::of(subject.question(), check, tables), rank: None }
     }
 
     /// What can be practised of it on drawn specimens; none where nothing can. Told from what its instruments and pictures show, so that
@@ -72,6 +72,11 @@ impl Lesson {
     /// How telling it is, in sentences.
     pub fn telling_words(&self) -> Vec<String> {
         words::telling(self)
+    }
+
+    /// What the better pieces are called, whose share stands with each answer.
+    pub fn better_words(&self) -> String {
+        words::better(self.subject.question())
     }
 
     /// How sure that is, in sentences.

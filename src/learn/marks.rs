@@ -2,22 +2,21 @@
 
 use std::collections::BTreeSet;
 
-use crate::catalog::Family;
-
 use super::lesson::Lesson;
+use super::subject::Subject;
 
 /// Most marks that are taken from storage: ten times the lessons there are.
 const MOST: usize = 2000;
 /// Longest mark that is taken from storage, in bytes.
 const LONGEST: usize = 120;
 
-/// Lessons that were read, by the keys of family and check. Marks of lessons that this version does not know stay among them, so that
+/// Lessons that were read, by the keys of subject and check. Marks of lessons that this version does not know stay among them, so that
 /// opening an older version loses nothing.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Marks(BTreeSet<String>);
 
-fn mark(family: &str, check: &str) -> String {
-    format!("{family}/{check}")
+fn mark(subject: &str, check: &str) -> String {
+    format!("{subject}/{check}")
 }
 
 impl Marks {
@@ -34,12 +33,12 @@ impl Marks {
 
     /// Whether that lesson was read.
     pub fn has(&self, lesson: &Lesson) -> bool {
-        self.0.contains(&mark(lesson.family.key, lesson.check.key))
+        self.0.contains(&mark(lesson.subject.key(), lesson.check.key))
     }
 
     /// With that lesson read, or not read.
     pub fn with(mut self, lesson: &Lesson, read: bool) -> Marks {
-        let mark = mark(lesson.family.key, lesson.check.key);
+        let mark = mark(lesson.subject.key(), lesson.check.key);
         if read {
             self.0.insert(mark);
         } else {
@@ -48,9 +47,9 @@ impl Marks {
         self
     }
 
-    /// How many lessons of the family were read; those of checks that it no longer has do not count.
-    pub fn count(&self, family: &Family) -> usize {
-        family.checks.iter().filter(|check| self.0.contains(&mark(family.key, check.key))).count()
+    /// How many lessons of the subject were read; those of checks that it no longer has do not count.
+    pub fn count(&self, subject: Subject) -> usize {
+        subject.checks().iter().filter(|check| self.0.contains(&mark(subject.key(), check.key))).count()
     }
 
     /// Whether nothing was read.

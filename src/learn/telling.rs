@@ -1,4 +1,5 @@
-//! How telling a check is, worked out from its curve: what each answer alone makes of a garment that nobody has looked at.
+//! How telling a check is, worked out from its curve: what each answer alone makes of a garment that nobody has looked at, to
+//! the question that the course asks.
 
 use crate::check::Check;
 use crate::grading::{Bands, Belief, Care, Tables, prospect};
@@ -14,7 +15,7 @@ pub struct Alone {
 /// How telling a check is.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Telling {
-    /// What is believed of a new garment of the family before anybody looks.
+    /// What is believed before anybody looks: of a new garment of the family, or of a second-hand one.
     pub before: Bands,
     /// What each answer alone makes of that, worst first.
     pub alone: Vec<Alone>,
@@ -24,20 +25,20 @@ pub struct Telling {
     pub bits_per_second: f64,
 }
 
-/// Chance of Fine or Exceptional: of being made better than most of its kind.
+/// Chance of Fine or Exceptional, or by what is left of Much left or As new: of being better than most of its kind.
 pub(super) fn better(bands: &Bands) -> f64 {
     bands.probability(Band::Fine) + bands.probability(Band::Exceptional)
 }
 
 impl Alone {
-    /// The chance of Fine or Exceptional, 0 to 1.
+    /// The chance of the two best bands, 0 to 1.
     pub fn better(&self) -> f64 {
         better(&self.bands)
     }
 }
 
 impl Telling {
-    /// How telling a check is; none when it does not speak of quality.
+    /// How telling a check is; none when it does not speak to that question.
     ///
     /// # Formula
     /// Belief before any answer, then after each answer alone, given with usual care; bits as in [`prospect`].
@@ -47,20 +48,20 @@ impl Telling {
     ///
     /// # Source
     /// As [`Belief`] and [`prospect`]. The numbers of each curve are judgement, so what follows from them is no better than that.
-    pub fn of(check: &'static Check, tables: &Tables) -> Option<Telling> {
-        let curve = check.speaks.curve()?;
+    pub fn of(question: Question, check: &'static Check, tables: &Tables) -> Option<Telling> {
+        let curve = check.speaks.about(question)?;
         let before = Belief::new(tables, &[]);
         let alone = check
             .levels
             .iter()
-            .filter_map(|level| check.evidence_of_level(Question::Make, level.key, Care::Usual))
+            .filter_map(|level| check.evidence_of_level(question, level.key, Care::Usual))
             .map(|piece| Alone { bands: before.after(tables, &piece).bands() })
             .collect();
         let bits = prospect(tables, &before, curve).bits;
         Some(Telling { before: before.bands(), alone, bits, bits_per_second: bits / f64::from(check.seconds.max(1)) })
     }
 
-    /// The chance of Fine or Exceptional before anybody looks, 0 to 1.
+    /// The chance of the two best bands before anybody looks, 0 to 1.
     pub fn better_before(&self) -> f64 {
         better(&self.before)
     }

@@ -41,6 +41,15 @@ test("a second-hand sweater gets two readings, and neither moves the other", asy
       await main(page).getByText("what is left in it", { exact: true }).waitFor();
       await answer(page, place);
     }
+    // The lesson of a check of wear stands in a course for all families, and leads back to the check.
+    await openCheck(page, /Stretch that is left/);
+    await main(page).getByRole("link", { name: "Read about this check" }).click();
+    await until(() => new URL(page.url()).hash, (now) => now === `#/learn/second-hand/worn-stretch/for/${id}`, "the lesson's address");
+    await main(page).getByText(/^Of second-hand pieces that nobody has looked at, \d+ % count as Much left or As new/).waitFor();
+    await page.getByRole("heading", { name: "How it is faked" }).waitFor();
+    await main(page).getByRole("link", { name: "Read: back to the check" }).click();
+    await answers(page).first().waitFor();
+
     // What is worth doing is said where something was found.
     await openCheck(page, /Seams under strain/);
     await main(page).getByText(/^What to do:/).waitFor();

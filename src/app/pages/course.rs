@@ -1,4 +1,4 @@
-//! The course of a family: its lessons in order.
+//! The course of a subject: its lessons in order.
 
 use std::rc::Rc;
 
@@ -22,7 +22,7 @@ pub struct Props {
 
 /// The address of a lesson read for itself.
 fn href(lesson: &Lesson) -> String {
-    Route::Lesson(lesson.family.key.to_owned(), lesson.check.key.to_owned(), None).href()
+    Route::Lesson(lesson.subject.key().to_owned(), lesson.check.key.to_owned(), None).href()
 }
 
 fn heading(part: &Part) -> String {
@@ -35,11 +35,11 @@ fn heading(part: &Part) -> String {
 pub fn CoursePage(props: &Props) -> Html {
     let Props { course, here, read } = props;
     let texts = here.texts().map(Rc::as_ref);
-    let (done, all) = (read.count(course.family), course.lessons().count());
+    let (done, all) = (read.count(course.subject), course.lessons().count());
     let next = course.lessons().find(|lesson| !read.has(lesson));
     html! {
         <>
-            <Bar title={format!("{}: the course", course.family.name)} under={format!("{done} of {all} read · the whole about {}", duration(course.seconds(texts)))} back={Route::Learn.href()} back_name="Back to all courses" />
+            <Bar title={format!("{}: the course", course.subject.name())} under={format!("{done} of {all} read · the whole about {}", duration(course.seconds(texts)))} back={Route::Learn.href()} back_name="Back to all courses" />
             { for course.parts.iter().map(|part| html! {
                 <section class="card lessons" key={heading(part)}>
                     <h2>{ heading(part) }</h2>

@@ -2,8 +2,7 @@
 
 use std::rc::Rc;
 
-use garment_assay::catalog::FAMILIES;
-use garment_assay::learn::{FIRST, Marks};
+use garment_assay::learn::{FIRST, Marks, Subject};
 use yew::prelude::*;
 
 use crate::app::parts::bar::Bar;
@@ -33,13 +32,13 @@ pub fn LearnPage(props: &Props) -> Html {
                 }
             </section>
             <ul class="courses">
-                { for FAMILIES.iter().map(|family| {
-                    let (done, all) = (read.count(family), family.checks.len());
+                { for Subject::all().map(|subject| {
+                    let (done, all) = (read.count(subject), subject.checks().len());
                     html! {
-                        <li key={family.key}>
-                            <a class="card course" href={Route::Course(family.key.to_owned()).href()}>
-                                <Drawn picture={family.drawn} />
-                                <span><b>{ family.name }</b><small>{ format!("{done} of {all} read") }</small></span>
+                        <li key={subject.key()}>
+                            <a class="card course" href={Route::Course(subject.key().to_owned()).href()}>
+                                <Drawn picture={subject.drawn()} />
+                                <span><b>{ subject.name() }</b><small>{ format!("{done} of {all} read") }</small></span>
                             </a>
                         </li>
                     }

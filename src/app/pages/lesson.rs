@@ -106,7 +106,7 @@ fn telling(lesson: &Lesson, text: Option<&Text>) -> Html {
                         <li key={level.key}><b>{ level.name }</b>{ strip(telling, alone.better()) }<small>{ percent(alone.better()) }</small></li>
                     }) }
                 </ul>
-                <p class="hint">{ format!("How many are Fine or Exceptional after that answer alone. The line marks the {} before any.", percent(telling.better_before())) }</p>
+                <p class="hint">{ format!("How many count as {} after that answer alone. The line marks the {} before any.", lesson.better_words(), percent(telling.better_before())) }</p>
             }
             <h3>{ Section::Basis.heading() }</h3>
             <p>{ lesson.sure_words() }</p>
@@ -162,15 +162,15 @@ fn practise(topic: Topic) -> Html {
 #[component]
 pub fn LessonPage(props: &Props) -> Html {
     let Props { course, place, here, is_read, from, mark } = props;
-    let seed = use_memo((course.family.key, *place), |_| clock::seed());
+    let seed = use_memo((course.subject.key(), *place), |_| clock::seed());
     let Some(lesson) = course.at(*place) else { return Html::default() };
     let check = lesson.check;
     let text = here.texts().and_then(|texts| texts.of(check.key));
     let all = course.lessons().count();
     let near = |place: Option<usize>| place.and_then(|place| course.at(place));
     let (before, after) = (near(place.checked_sub(1)), near(place.checked_add(1)));
-    let href = |lesson: &Lesson| Route::Lesson(lesson.family.key.to_owned(), lesson.check.key.to_owned(), None).href();
-    let in_course = Route::Course(course.family.key.to_owned()).href();
+    let href = |lesson: &Lesson| Route::Lesson(lesson.subject.key().to_owned(), lesson.check.key.to_owned(), None).href();
+    let in_course = Route::Course(course.subject.key().to_owned()).href();
     let (back, back_name) = match from {
         Some(from) => (from.clone(), "Back to the check"),
         None => (AttrValue::from(in_course.clone()), "Back to the course"),
@@ -184,7 +184,7 @@ pub fn LessonPage(props: &Props) -> Html {
     let onunread = mark.reform(|_: MouseEvent| false);
     html! {
         <>
-            <Bar title={check.name} under={format!("{} · lesson {} of {all} · {} to read", course.family.name, place + 1, duration(lesson.seconds(text)))} {back} {back_name} />
+            <Bar title={check.name} under={format!("{} · lesson {} of {all} · {} to read", course.subject.name(), place + 1, duration(lesson.seconds(text)))} {back} {back_name} />
             <article class="lesson">
                 <section class="card check">
                     <p class="eyebrow">

@@ -5,6 +5,7 @@ use std::rc::Rc;
 use garment_assay::check::Check;
 use garment_assay::garment::{Act, Answer, Appraisal, Garment, Proposal, Reason};
 use garment_assay::grading::Care;
+use garment_assay::learn::Subject;
 use garment_assay::quantity::System;
 use garment_assay::trade::Question;
 use web_sys::HtmlInputElement;
@@ -200,7 +201,7 @@ pub fn Walk(props: &Props) -> Html {
                     }
                     <p class="sources">{ format!("Leans on: {}.", check.sources.iter().map(|source| source.name).collect::<Vec<_>>().join("; ")) }</p>
                 </details>
-                <p><a href={Route::Lesson(garment.family().key.to_owned(), check.key.to_owned(), Some(id.clone())).href()}>{ "Read about this check" }</a></p>
+                <p><a href={Route::Lesson(Subject::with(garment.family(), check).key().to_owned(), check.key.to_owned(), Some(id.clone())).href()}>{ "Read about this check" }</a></p>
             </article>
             if let Some(next) = &next {
                 <p class="why">{ "Next: " }<b>{ next.check.name }</b>{ format!(" ({}).", next.check.stage.name().to_lowercase()) }{ why(next) }</p>
