@@ -1,11 +1,12 @@
 """Makes learn.csv: what one answer alone makes of a garment that nobody has looked at, and the bits that a check is expected to tell,
 by quadrature with scipy and nothing of the project's code.
 
-Curves come from the model's checks.json. Quality is normal (0, 1); what is read of it carries an error of 0.4 and one of the group (1.0
+Curves come from the model's checks.json; those of wear from second_hand.json beside this, rounded as the catalog keeps them. Quality is normal (0, 1); what is read of it carries an error of 0.4 and one of the group (1.0
 for stitching, 0.6 for the others); 6 of 100 answers are slips spread evenly over the levels; bands are cut at -1.5, -0.5, 0.5 and 1.5.
 Run: python3 learn.py checks.json > learn.csv
 """
 import json
+import os
 import sys
 import numpy as np
 import scipy
@@ -14,6 +15,7 @@ from scipy.stats import norm
 
 CHECKS = [("jeans", "inseam"), ("jeans", "thread-ends"), ("jeans", "spi"), ("jeans", "bag-seam"), ("woven-shirt", "collar"),
           ("t-shirt", "neck-rib"), ("sweater", "joins"), ("dress-skirt", "zip"), ("tailored-jacket", "canvas")]
+WORN = ["worn-rubbed", "worn-stains", "worn-altered"]
 CUTS = [-np.inf, -1.5, -.5, .5, 1.5, np.inf]
 SLIP = .06
 
@@ -40,11 +42,16 @@ def joint(curve, spread):
 
 model = json.load(open(sys.argv[1]))
 print(f"# learn.py, scipy {scipy.__version__}: family, check, level from the worst, chance of Fine or Exceptional, bits of the check")
+rows = []
 for family, key in CHECKS:
     check = next(check for check in model["families"][family] if check["id"] == key)
-    group = check["testlet"]
+    rows.append((family, key, check["testlet"], (check["a"], check["b"])))
+for check in json.load(open(os.path.join(os.path.dirname(os.path.abspath(__file__)), "second_hand.json")))["checks"]:
+    if check["check"] in WORN:
+        rows.append(("second-hand", check["check"], check["group"].lower(), (check["slope"], np.round(check["thresholds"], 2))))
+for family, key, group, curve in rows:
     spread = np.hypot(.4, 1.0 if group == "stitching" else .6)
-    table = joint((check["a"], check["b"]), spread)
+    table = joint(curve, spread)
     answer, band = table.sum(axis=0), table.sum(axis=1)
     bits = (table * np.log2(table / np.outer(band, answer))).sum()
     for level in range(table.shape[1]):
