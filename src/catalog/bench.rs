@@ -51,8 +51,11 @@ pub static DRAWERS: &[Drawer] = &[
             Tool { instrument: &measure::THREAD_COUNT, drawn: Some(Picture::Window(Window { ends: 14, picks: 10 })) },
             Tool { instrument: &measure::CLOTH_COVER, drawn: Some(Picture::Weave(Weave { cover: 0.6, ..CLOSE })) },
             Tool { instrument: &measure::YARN, drawn: None },
-            Tool { instrument: &measure::CLOTH_POINTS, drawn: None },
             Tool { instrument: &measure::KNIT_GAUGE, drawn: Some(Picture::Sweater(Sweater::Gauge(Gauge { per_inch: 7.0 }))) },
+            Tool {
+                instrument: &measure::CLOTH_POINTS,
+                drawn: Some(Picture::ClothFace(ClothFace { flaw: ClothFlaw::Hole, count: 3 })),
+            },
         ],
     },
     Drawer {
