@@ -45,6 +45,7 @@ use super::pages::result::ResultPage;
 use super::pages::ruler::RulerPage;
 use super::pages::seam_kind::SeamKind;
 use super::pages::settings::SettingsPage;
+use super::pages::sheet::SheetPage;
 use super::pages::start::Start;
 use super::pages::tape_sheet::TapeSheet;
 use super::pages::walk::Walk;
@@ -325,6 +326,9 @@ impl Component for App {
             (Route::Offer(id), Some(garment)) => html! {
                 <OfferPage key={id.as_str()} garment={garment.clone()} rates={model.settings.rates.clone()} currency={model.settings.currency}
                     can_take_back={model.can_take_back(id)} send={send.clone()} />
+            },
+            (Route::Sheet(id), Some(garment)) => html! {
+                <SheetPage key={id.as_str()} garment={garment.clone()} appraisals={self.appraisals.clone()} people={model.people.clone()} {system} />
             },
             (Route::Lot(id), Some(garment)) => html! {
                 <LotPage key={id.as_str()} garment={garment.clone()} can_take_back={model.can_take_back(id)} send={send.clone()} />

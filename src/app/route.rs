@@ -30,6 +30,8 @@ pub enum Route {
     Offer(Id),
     /// A lot of a garment, inspected by a sample.
     Lot(Id),
+    /// A garment on one printed page.
+    Sheet(Id),
     /// The people whose measures are kept.
     People,
     /// The measures of one person; with the garment from whose fitting room they were opened, where they were.
@@ -115,6 +117,7 @@ impl Route {
             ["garment", id, "fit"] => garment(id, Route::Fitting),
             ["garment", id, "offer"] => garment(id, Route::Offer),
             ["garment", id, "lot"] => garment(id, Route::Lot),
+            ["garment", id, "sheet"] => garment(id, Route::Sheet),
             ["garment", id, "check", key] => Id::new(id).map_or(Route::Rack, |id| Route::Check(id, (*key).to_owned())),
             _ => Route::Rack,
         }
@@ -157,6 +160,7 @@ impl Route {
             Route::Fitting(id) => format!("#/garment/{}/fit", id.as_str()),
             Route::Offer(id) => format!("#/garment/{}/offer", id.as_str()),
             Route::Lot(id) => format!("#/garment/{}/lot", id.as_str()),
+            Route::Sheet(id) => format!("#/garment/{}/sheet", id.as_str()),
             Route::Check(id, key) => format!("#/garment/{}/check/{key}", id.as_str()),
         }
     }
@@ -174,6 +178,7 @@ impl Route {
             Route::Fitting(_) => Route::Fitting(id),
             Route::Offer(_) => Route::Offer(id),
             Route::Lot(_) => Route::Lot(id),
+            Route::Sheet(_) => Route::Sheet(id),
             Route::Person(person, Some(_)) => Route::Person(person, Some(id)),
             Route::Lesson(family, check, Some(_)) => Route::Lesson(family, check, Some(id)),
             Route::Marks(key, Some((_, check))) => Route::Marks(key, Some((id, check))),
@@ -195,6 +200,7 @@ impl Route {
             | Route::Fitting(id)
             | Route::Offer(id)
             | Route::Lot(id)
+            | Route::Sheet(id)
             | Route::Check(id, _) => Some(id),
             Route::Person(_, garment) | Route::Lesson(_, _, garment) => garment.as_ref(),
             Route::Marks(_, target) | Route::Live(_, target) | Route::Picture(_, target) => target.as_ref().map(|(id, _)| id),
@@ -249,6 +255,7 @@ mod tests {
             Route::Fitting(id()),
             Route::Offer(id()),
             Route::Lot(id()),
+            Route::Sheet(id()),
             Route::People,
             Route::Person(person(), None),
             Route::Person(person(), Some(id())),

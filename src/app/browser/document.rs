@@ -9,6 +9,14 @@ fn document() -> Option<Document> {
     web_sys::window()?.document()
 }
 
+/// Opens the browser’s dialogue for printing.
+pub fn print() {
+    if let Some(window) = web_sys::window() {
+        // Where the browser has no dialogue for it there is nothing to be done.
+        let _ = window.print();
+    }
+}
+
 /// Names the window.
 pub fn set_title(title: &str) {
     if let Some(document) = document() {

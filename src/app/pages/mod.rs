@@ -24,6 +24,7 @@ pub mod result;
 pub mod ruler;
 pub mod seam_kind;
 pub mod settings;
+pub mod sheet;
 pub mod start;
 pub mod tape_sheet;
 pub mod walk;

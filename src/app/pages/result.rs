@@ -264,6 +264,7 @@ pub fn ResultPage(props: &Props) -> Html {
                 <div class="row">
                     <a class="second" href={Route::Offer(id.clone()).href()}>{ "Offer" }</a>
                     <a class="second" href={Route::Lot(id.clone()).href()}>{ "Lot" }</a>
+                    <a class="second" href={Route::Sheet(id.clone()).href()}>{ "Sheet to print" }</a>
                 </div>
             </section>
             if let Some(report) = fitting::report(garment, people) {

@@ -1,0 +1,253 @@
+//! One garment on one printed page: what was found, what follows, and what of it is judgement.
+
+use std::rc::Rc;
+
+use garment_assay::fit::Person;
+use garment_assay::garment::{Answer, Appraisal, Garment};
+use garment_assay::lot::Stands;
+use garment_assay::quantity::{System, Unit};
+use garment_assay::trade::{Band, Question, Stage};
+use yew::prelude::*;
+
+use crate::app::appraisals::Appraisals;
+use crate::app::browser::{clock, document};
+use crate::app::pages::fitting;
+use crate::app::parts::bar::Bar;
+use crate::app::parts::drawn::Drawn;
+use crate::app::parts::tape::Tape;
+use crate::app::parts::verdict::VerdictLines;
+use crate::app::route::Route;
+use crate::app::words;
+
+/// Answers shown with their drawing: those that moved the result most.
+const DRAWN: usize = 4;
+/// Longest note that a page has room for, in characters; what is over is cut, and says so.
+const LONGEST_NOTE: usize = 420;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The garment.
+    pub garment: Rc<Garment>,
+    /// Appraisals.
+    pub appraisals: Appraisals,
+    /// People whose measures are kept, by name.
+    pub people: Vec<Rc<Person>>,
+    /// Metric or imperial.
+    pub system: System,
+}
+
+/// The page.
+#[component]
+pub fn SheetPage(props: &Props) -> Html {
+    let Props { garment, appraisals, people, system } = props;
+    let id = garment.id().clone();
+    let appraisal = appraisals.of(garment);
+    let print = Callback::from(|_: MouseEvent| document::print());
+    html! {
+        <>
+            <Bar title="Sheet" under={name(garment)} back={Route::Result(id.clone()).href()} back_name="Back to the result" />
+            <p class="hint lonely no-print">{ "One page, A4 or Letter, in black ink. Choose “Save as PDF” in the browser’s dialogue for a file." }</p>
+            <article class="sheet card">
+                { head(garment) }
+                <section class="sheet-make">
+                    <Tape appraisal={appraisal.clone()} />
+                    { bands(&appraisal) }
+                </section>
+                { left(garment, appraisals) }
+                { drawn(garment, appraisals, &appraisal, *system) }
+                { answers(garment, *system) }
+                { measures(garment, *system) }
+                if let Some(report) = fitting::report(garment, people) {
+                    <section><h3>{ "Fit" }</h3><VerdictLines {report} system={*system} /></section>
+                }
+                { buyers(garment) }
+                { note(garment) }
+                <p class="sheet-foot">{ "Bands, and how far each answer counts, are one expert’s judgement; instruments and standards are named in the app. A band is a belief with a chance, not a grade by a laboratory. Garment Assay, " }{ clock::written_day(garment.noted()) }{ "." }</p>
+            </article>
+            <div class="foot">
+                <button type="button" class="prime" onclick={print}>{ "Print" }</button>
+                <a class="second" href={Route::Result(id).href()}>{ "Back to the result" }</a>
+            </div>
+        </>
+    }
+}
+
+fn name(garment: &Garment) -> String {
+    if garment.label().is_empty() { garment.family().name.to_owned() } else { garment.label().to_owned() }
+}
+
+fn head(garment: &Garment) -> Html {
+    let terms = garment.terms();
+    let text = |word: &str, text: &str| (!text.is_empty()).then(|| format!("{word} {text}"));
+    let facts = [
+        Some(garment.family().name.to_owned()),
+        garment.is_second_hand().then(|| "second-hand".to_owned()),
+        text("", garment.place()).map(|place| place.trim().to_owned()),
+        text("collection", garment.collection()),
+        Some(clock::written_day(garment.noted())),
+        garment.ticket_in_view().map(words::ticket),
+        text("supplier", terms.supplier()),
+        text("style", terms.style()),
+        text("colours", terms.colourways()),
+        text("sizes", terms.sizes()),
+    ];
+    html! {
+        <header>
+            <h2>{ name(garment) }</h2>
+            <p>{ facts.into_iter().flatten().collect::<Vec<_>>().join(" · ") }</p>
+        </header>
+    }
+}
+
+fn bands(appraisal: &Appraisal) -> Html {
+    if appraisal.evidence() == 0 {
+        return Html::default();
+    }
+    let bands = appraisal.bands();
+    html! {
+        <p class="sheet-bands">{ Band::ALL.into_iter().map(|band| format!("{} {}", band.name(), words::percent(bands[band.index()]))).collect::<Vec<_>>().join(" · ") }</p>
+    }
+}
+
+fn left(garment: &Rc<Garment>, appraisals: &Appraisals) -> Html {
+    let Some(left) = appraisals.left(garment).filter(|left| left.evidence() > 0) else { return Html::default() };
+    let (band, chance) = left.likely();
+    html! { <p><b>{ "What is left in it: " }</b>{ format!("{}, {}", Question::Left.word(band), words::percent(chance)) }</p> }
+}
+
+/// The answers that moved the result most, with the drawing of what was found.
+fn drawn(garment: &Rc<Garment>, appraisals: &Appraisals, appraisal: &Appraisal, system: System) -> Html {
+    let moved = appraisals.appraiser().moved(appraisal);
+    let shown = moved.iter().filter_map(|moved| {
+        let level = moved.check.levels.get(garment.level_place(moved.check)?)?;
+        Some((moved, level.drawn?))
+    });
+    let shown: Vec<_> = shown.take(DRAWN).collect();
+    if shown.is_empty() {
+        return Html::default();
+    }
+    html! {
+        <section>
+            <h3>{ "What told most" }</h3>
+            <ul class="sheet-drawn">
+                { for shown.into_iter().map(|(moved, picture)| html! {
+                    <li key={moved.check.key}>
+                        <Drawn {picture} />
+                        <b>{ moved.check.name }</b>
+                        <span>{ format!("{} · {}", words::answer(garment, moved.check, system), words::strength(moved.by)) }</span>
+                    </li>
+                }) }
+            </ul>
+        </section>
+    }
+}
+
+/// Every answer, by how the garment was held.
+fn answers(garment: &Garment, system: System) -> Html {
+    let given = |stage: Stage| {
+        garment
+            .entries()
+            .iter()
+            .filter(move |entry| entry.check.stage == stage && entry.answer != Answer::Skipped)
+            .collect::<Vec<_>>()
+    };
+    html! {
+        <section class="sheet-answers">
+            { for Stage::ALL.into_iter().filter_map(|stage| {
+                let entries = given(stage);
+                (!entries.is_empty()).then(|| html! {
+                    <div key={stage.name()}>
+                        <h3>{ stage.name() }</h3>
+                        <ul>
+                            { for entries.iter().map(|entry| html! {
+                                <li key={entry.check.key}><b>{ entry.check.name }</b>{ ": " }{ words::answer(garment, entry.check, system) }
+                                    { note_of(garment.check_note(entry.check)) }</li>
+                            }) }
+                        </ul>
+                    </div>
+                })
+            }) }
+        </section>
+    }
+}
+
+fn note_of(note: &str) -> Html {
+    if note.is_empty() {
+        Html::default()
+    } else {
+        html! { <i>{ format!(" {}", cut(note, 80)) }</i> }
+    }
+}
+
+fn cut(text: &str, longest: usize) -> String {
+    if text.chars().count() <= longest { text.to_owned() } else { text.chars().take(longest).collect::<String>() + " …" }
+}
+
+fn measures(garment: &Garment, system: System) -> Html {
+    let read: Vec<String> = garment
+        .measures()
+        .filter_map(|(point, taped)| {
+            let outcome = taped.outcome(point).ok()?;
+            Some(format!("{} {}", point.name, words::outcome(&outcome, Unit::Centimetre, system)))
+        })
+        .collect();
+    if read.is_empty() {
+        return Html::default();
+    }
+    html! { <section><h3>{ "Tape" }</h3><p>{ read.join(" · ") }</p></section> }
+}
+
+fn buyers(garment: &Garment) -> Html {
+    let terms = garment.terms();
+    let prices = terms.prices().iter().filter_map(|price| {
+        let currency = terms.currency()?;
+        let whole = 10_f64.powi(currency.decimals() as i32);
+        let decimals = currency.decimals() as usize;
+        Some(format!("from {}: {} {:.decimals$}", price.from, currency.code(), price.minor as f64 / whole))
+    });
+    let facts = [
+        Some(prices.collect::<Vec<_>>().join(", ")).filter(|text| !text.is_empty()),
+        terms.incoterm().map(|term| term.code().to_owned()),
+        terms.smallest_order().map(|pieces| format!("smallest order {pieces}")),
+        terms.delivery().map(|(first, last)| format!("delivery {} to {}", clock::written_day(first), clock::written_day(last))),
+        terms.shortlisted().then(|| "on the short list".to_owned()),
+    ];
+    let facts: Vec<String> = facts.into_iter().flatten().collect();
+    let lot = garment.lot().map(|log| {
+        let [critical, major, minor] = log.standings().map(|standing| standing.bad);
+        let stands = match log.stands() {
+            Stands::Open(left) => format!("{left} left to look at"),
+            Stands::Passes => "passes".to_owned(),
+            Stands::Fails => "fails".to_owned(),
+        };
+        format!(
+            "Lot of {}, level {}, limits {} and {}: {} of {} looked at, {critical} critical, {major} major, {minor} minor; {stands}.",
+            log.lot.pieces(),
+            log.level.key(),
+            log.major.key(),
+            log.minor.key(),
+            log.looked_at,
+            log.sample()
+        )
+    });
+    if facts.is_empty() && lot.is_none() {
+        return Html::default();
+    }
+    html! {
+        <section><h3>{ "Offer and lot" }</h3>
+            if !facts.is_empty() {
+                <p>{ facts.join(" · ") }</p>
+            }
+            if let Some(lot) = lot {
+                <p>{ lot }</p>
+            }
+        </section>
+    }
+}
+
+fn note(garment: &Garment) -> Html {
+    if garment.note().is_empty() {
+        return Html::default();
+    }
+    html! { <section><h3>{ "Note" }</h3><p>{ cut(garment.note(), LONGEST_NOTE) }</p></section> }
+}
