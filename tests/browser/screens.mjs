@@ -268,6 +268,7 @@ export const SCREENS = [
       await main(page).getByRole("region", { name: "Landed cost by quantity" }).waitFor();
     },
   },
+  { name: "sheet", path: of(0, "sheet"), whole: true },
   { name: "lot-empty", path: of(1, "lot"), whole: true },
   {
     name: "lot",

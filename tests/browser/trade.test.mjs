@@ -27,7 +27,8 @@ test("an offer is noted, lands price by price, survives a reload and is taken ba
     await main(page).getByText("Note a price, and you see what it comes to once landed.").waitFor();
     await fill(page, "Supplier", "Mill on the hill");
     await fill(page, "Style number", "0042");
-    await field(page, "Currency").selectOption("USD");
+    // The currency of the market that the rates start with.
+    await field(page, "Currency").selectOption("EUR");
     await field(page, "What is in it").selectOption("FOB");
     await price(page, "300", "14");
     await price(page, "1000", "12,50");

@@ -19,6 +19,8 @@ use crate::app::route::Route;
 
 /// Most pieces of a lot that are taken.
 const MOST_PIECES: u32 = 10_000_000;
+/// A bound from here up says nothing.
+const ALL_BUT: f64 = 0.99;
 /// Confidence with which a bound is named.
 const SURE: f64 = 0.95;
 
@@ -361,6 +363,8 @@ fn CannotTell(props: &LogProps) -> Html {
     let at_limit = passes(n, c, log.major.share());
     let (half, tenth) = (share_that_passes(n, c, 0.5), share_that_passes(n, c, 0.1));
     let major = log.standings()[1];
+    let seen = log.looked_at.min(n);
+    let so_far = highest_share(seen, major.bad, SURE);
     let most = (tenth * 1.6).clamp(0.05, 1.0);
     let points: Vec<(f64, f64)> =
         (0..=48).map(|step| f64::from(step) / 48.0 * most).map(|bad| (bad, passes(n, c, bad))).collect();
@@ -379,9 +383,8 @@ fn CannotTell(props: &LogProps) -> Html {
                     <li>{ format!("With {} bad, one lot in ten still passes.", per_cent(tenth)) }</li>
                 </ul>
             }
-            if log.looked_at > 0 && !plan.whole {
-                <p>{ format!("So far: {} bad of {}. With 95 % confidence no more than {} of the lot is bad.", major.bad, log.looked_at.min(n),
-                    per_cent(highest_share(log.looked_at.min(n), major.bad, SURE))) }</p>
+            if so_far < ALL_BUT && !plan.whole {
+                <p>{ format!("So far: {} bad of {seen}. With 95 % confidence no more than {} of the lot is bad.", major.bad, per_cent(so_far)) }</p>
             }
             <p class="hint">{ "A pass says that the lot is not plainly worse than agreed. It does not say that the lot is good, nor anything of the piece in your hand. Binomial distribution, as in the standard." }</p>
         </section>
