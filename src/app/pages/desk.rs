@@ -8,17 +8,19 @@ use garment_assay::check::Check;
 use garment_assay::garment::{Act, Answer, Garment, Id, Standing};
 use garment_assay::grading::Care;
 use garment_assay::quantity::System;
-use garment_assay::trade::{Currency, Day, PriceKind, Stage};
+use garment_assay::trade::{Currency, Day, Question, Stage};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
 use crate::app::appraisals::Appraisals;
 use crate::app::browser::{address, clock, document};
+use crate::app::desk::{Stroke, repeated, stroke};
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::desk_beside::{DeskBeside, Done};
 use crate::app::parts::desk_head::{DeskHead, Head};
 use crate::app::parts::desk_row::{DeskRow, Touched};
+use crate::app::parts::desk_tools::DeskTools;
 use crate::app::parts::icon::{Icon, Shape};
 use crate::app::parts::tape::Tape;
 use crate::app::route::Route;
@@ -44,83 +46,6 @@ pub struct Props {
     pub can_take_back: bool,
     /// Where messages go.
     pub send: Callback<Message>,
-}
-
-/// What a key does on the rows.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Stroke {
-    /// Gives the answer at that place from 0 and goes on.
-    Answer(usize),
-    /// Gives the answer at which the keyboard is, and goes on.
-    AnswerHere,
-    /// Goes so many rows down.
-    Row(isize),
-    /// Goes to the first row, or the last.
-    End(bool),
-    /// Goes so many answers to the right.
-    Level(isize),
-    CannotTell,
-    TakeBack,
-    Search,
-    Measure,
-    Next,
-    Keys,
-}
-
-/// The keys as the sheet lists them.
-const KEYS: [(&str, &str); 9] = [
-    ("1 to 9", "answer, and go to the next check; 1 is the worst answer"),
-    ("Up, down", "another check"),
-    ("Left, right", "look at another answer; Enter gives it"),
-    ("0 or Backspace", "take the answer back"),
-    ("X or -", "cannot tell"),
-    ("M", "type a reading, where one answers the check"),
-    ("/", "search for a check by its name"),
-    ("N", "next sample; this one is kept"),
-    ("?", "show or hide these keys"),
-];
-
-fn stroke(key: &str) -> Option<Stroke> {
-    Some(match key {
-        "0" | "Backspace" => Stroke::TakeBack,
-        "x" | "X" | "-" => Stroke::CannotTell,
-        "ArrowUp" => Stroke::Row(-1),
-        "ArrowDown" => Stroke::Row(1),
-        "ArrowLeft" => Stroke::Level(-1),
-        "ArrowRight" => Stroke::Level(1),
-        "Home" => Stroke::End(false),
-        "End" => Stroke::End(true),
-        "Enter" => Stroke::AnswerHere,
-        "/" => Stroke::Search,
-        "m" | "M" => Stroke::Measure,
-        "n" | "N" => Stroke::Next,
-        "?" => Stroke::Keys,
-        _ => {
-            let place = key.parse::<usize>().ok().filter(|place| (1..=9).contains(place))?;
-            Stroke::Answer(place - 1)
-        }
-    })
-}
-
-/// The head of a new sample: what it has in common with the last one that is not invented.
-fn repeated(garments: &[Rc<Garment>], currency: Currency) -> Head {
-    let own = || garments.iter().filter(|garment| !garment.id().is_invented());
-    let newest = |garments: &mut dyn Iterator<Item = &Rc<Garment>>| {
-        garments.max_by_key(|garment| (garment.noted(), garment.id().clone())).cloned()
-    };
-    let Some(last) = newest(&mut own()) else { return Head::empty(currency) };
-    let priced = newest(&mut own().filter(|garment| garment.ticket().is_some()));
-    let ticket = priced.as_ref().and_then(|garment| garment.ticket());
-    let kind = ticket.map_or(PriceKind::Wholesale, |ticket| ticket.kind);
-    Head::of(&last, ticket.map_or(currency, |ticket| ticket.currency), kind).repeated()
-}
-
-/// The first check whose name has all these words in it.
-fn found(checks: &[&'static Check], search: &str) -> Option<usize> {
-    let search = search.to_lowercase();
-    let words: Vec<&str> = search.split_whitespace().collect();
-    let has = |check: &Check| words.iter().all(|word| check.name.to_lowercase().contains(word));
-    if words.is_empty() { None } else { checks.iter().position(|check| has(check)) }
 }
 
 /// The sheet of one garment after another; each has its own state.
@@ -166,6 +91,8 @@ fn Sheet(props: &SheetProps) -> Html {
         Some(garment) => Head::of(garment, start.ticket.currency, start.ticket.kind),
         None => (*start).clone(),
     };
+    // Of what the head says the kind may be changed; answers, notes and all else belong to a kind.
+    let free = noted.as_ref().is_none_or(|garment| **garment == head.garment(id.clone(), garment.noted()));
     let written = use_memo((head.clone(), noted.is_some()), |(head, _)| Rc::new(head.garment(id.clone(), *today)));
     let garment: Rc<Garment> = noted.clone().unwrap_or_else(|| (*written).clone());
     let groups = use_memo((garment.family().key, garment.is_second_hand()), |_| appraisals.appraiser().by_stage(&garment));
@@ -174,7 +101,6 @@ fn Sheet(props: &SheetProps) -> Html {
     let row = at.row.min(checks.len().saturating_sub(1));
     // On a phone the drawings stand beneath one row, where a name was tapped or the keyboard is.
     let open = use_state_eq(|| None::<usize>);
-    let search = use_state_eq(String::new);
     let keys = use_state_eq(|| false);
     let (rows, search_field) = (use_node_ref(), use_node_ref());
     {
@@ -341,8 +267,8 @@ fn Sheet(props: &SheetProps) -> Html {
         let (send, noted, start, id, today) = (send.clone(), noted.clone(), start.clone(), id.clone(), *today);
         Callback::from(move |head: Head| match &noted {
             Some(garment) if garment.family().key != head.family.key => {
-                // Nothing was answered yet, so nothing is lost with the kind.
-                if garment.entries().is_empty() {
+                // What else is noted would be lost with the kind.
+                if free {
                     send.emit(Message::Noted(Box::new(head.garment(id.clone(), garment.noted()))));
                 }
             }
@@ -364,33 +290,13 @@ fn Sheet(props: &SheetProps) -> Html {
         let (send_to, level) = (send_to.clone(), at.level);
         Callback::from(move |()| send_to(row, level))
     };
-    let matched = found(&checks, &search);
-    let onsearch = {
-        let search = search.clone();
-        Callback::from(move |event: InputEvent| {
-            if let Some(field) = event.target_dyn_into::<HtmlInputElement>() {
-                search.set(field.value());
-            }
-        })
-    };
-    let onsearched = {
-        let (search, send_to, place_in) = (search.clone(), send_to.clone(), place_in.clone());
-        Callback::from(move |event: KeyboardEvent| match event.key().as_str() {
-            "Enter" => {
-                event.prevent_default();
-                if let Some(row) = matched {
-                    search.set(String::new());
-                    send_to(row, place_in(row));
-                }
-            }
-            // Goes on to the rows, which take the keyboard back.
-            "Escape" => search.set(String::new()),
-            _ => {}
-        })
-    };
     let toggle_keys = {
         let keys = keys.clone();
-        Callback::from(move |_: MouseEvent| keys.set(!*keys))
+        Callback::from(move |()| keys.set(!*keys))
+    };
+    let found = {
+        let (send_to, place_in) = (send_to.clone(), place_in.clone());
+        Callback::from(move |row: usize| send_to(row, place_in(row)))
     };
     let take_back = {
         let (send, id) = (send.clone(), id.clone());
@@ -427,30 +333,17 @@ fn Sheet(props: &SheetProps) -> Html {
                 }
             </Bar>
             <div class="tape-pinned quick-tape">
+                if check.speaks.left().is_some() {
+                    <p class="eyebrow"><span class="cost-only">{ Question::Left.name().to_lowercase() }</span></p>
+                }
                 <p class="tape-lead"><strong>{ &said.lead }</strong>{ " " }<span>{ &said.rest }</span></p>
                 <Tape appraisal={appraisal.clone()} bare=true />
             </div>
-            <DeskHead {head} free={garment.entries().is_empty()} face_down={garment.ticket().is_some_and(|ticket| ticket.face_down)}
+            <DeskHead {head} fresh={noted.is_none()} {free} face_down={garment.ticket().is_some_and(|ticket| ticket.face_down)}
                 places={offered(Garment::place)} suppliers={offered(|garment| garment.terms().supplier())} collections={offered(Garment::collection)}
                 {keep} done={to_rows} />
             <div class="quick" ref={rows} {onkeydown} data-wide={wide.to_string()}>
-                <div class="quick-tools">
-                    <div class="search-and-said" role="search">
-                        <label class="search"><Icon shape={Shape::Search} /><span class="unseen">{ "Search for a check" }</span>
-                            <input ref={search_field} type="search" placeholder="Search for a check" value={(*search).clone()} oninput={onsearch} onkeydown={onsearched} /></label>
-                        <p class="hint" role="status">{ match (search.trim().is_empty(), matched) {
-                            (true, _) => String::new(),
-                            (false, Some(row)) => format!("Enter goes to: {}", checks[row].name),
-                            (false, None) => "No check has that in its name.".to_owned(),
-                        } }</p>
-                    </div>
-                    <button type="button" class="ghost" aria-expanded={keys.to_string()} onclick={toggle_keys}>{ "Keys" }</button>
-                </div>
-                if *keys {
-                    <dl class="quick-keys card">
-                        { for KEYS.iter().map(|(key, what)| html! { <div key={*key}><dt>{ *key }</dt><dd>{ *what }</dd></div> }) }
-                    </dl>
-                }
+                <DeskTools checks={checks.clone()} field={search_field} keys={*keys} toggled={toggle_keys} found={found} />
                 <div class="quick-rows">
                     { for groups.iter().map(|(stage, checks): &(Stage, Vec<&'static Check>)| html! {
                         <section key={stage.name()}>
@@ -490,60 +383,5 @@ fn Sheet(props: &SheetProps) -> Html {
                 }
             </div>
         </>
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use garment_assay::catalog::FAMILIES;
-    use garment_assay::garment::TermsAct;
-    use garment_assay::trade::Ticket;
-
-    #[test]
-    fn no_check_has_more_answers_than_there_are_digits_and_every_digit_is_a_place() {
-        for family in FAMILIES {
-            let every = family.checks.iter().copied().chain(family.second_hand.iter().map(|look| &look.condition.check));
-            assert!(every.into_iter().all(|check| check.levels.len() <= 9));
-        }
-        assert_eq!(("1".parse::<u8>(), stroke("1"), stroke("9")), (Ok(1), Some(Stroke::Answer(0)), Some(Stroke::Answer(8))));
-        assert_eq!(
-            (stroke("0"), stroke("-"), stroke("10"), stroke("Tab"), stroke("a")),
-            (Some(Stroke::TakeBack), Some(Stroke::CannotTell), None, None, None)
-        );
-    }
-
-    #[test]
-    fn a_check_is_found_by_words_of_its_name_in_any_order() {
-        let checks = FAMILIES[0].checks;
-        for (place, check) in checks.iter().enumerate() {
-            let backwards: Vec<&str> = check.name.split_whitespace().rev().collect();
-            assert!(found(checks, &backwards.join(" ").to_uppercase()).is_some_and(|found| found <= place), "{}", check.name);
-        }
-        assert_eq!((found(checks, " "), found(checks, "no such thing as this")), (None, None));
-    }
-
-    #[test]
-    fn the_next_sample_repeats_the_last_that_is_not_invented() {
-        let day = |day| Day::new(2026, 11, day).expect("a day");
-        let named = |id: &str, noted: u8, family: usize, place: &str| {
-            let id = Id::new(id).expect("a plain name");
-            Garment::new(id, FAMILIES[family], day(noted)).after(Act::Place(place.to_owned()))
-        };
-        let ticket = Ticket { minor: 900, currency: Currency::Gbp, kind: PriceKind::Retail, face_down: false };
-        let garments = [
-            named("b", 3, 1, "Hall 2").after(Act::Terms(TermsAct::Supplier("Mill on the hill".to_owned()))),
-            named("a", 2, 2, "Hall 1").after(Act::Ticket(Some(ticket))),
-            named("invented-z", 9, 3, "Nowhere"),
-        ];
-        let garments: Vec<Rc<Garment>> = garments.into_iter().map(Rc::new).collect();
-        let head = repeated(&garments, Currency::Usd);
-        assert_eq!(
-            (head.family.key, head.place.as_str(), head.supplier.as_str()),
-            (FAMILIES[1].key, "Hall 2", "Mill on the hill")
-        );
-        // The last one has no price: kind and currency are those of the last that has.
-        assert_eq!((head.ticket.kind, head.ticket.currency), (PriceKind::Retail, Currency::Gbp));
-        assert_eq!(repeated(&garments[2..], Currency::Usd), Head::empty(Currency::Usd));
     }
 }

@@ -8,6 +8,7 @@ use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
 use super::ticket::Draft;
+use crate::app::browser::document;
 
 /// What stands in the head.
 #[derive(Clone, Debug, PartialEq)]
@@ -111,6 +112,8 @@ impl Head {
 pub struct Props {
     /// What is kept.
     pub head: Head,
+    /// Whether nothing is noted yet: the keyboard then goes to the name.
+    pub fresh: bool,
     /// Whether the kind of garment may still be chosen.
     pub free: bool,
     /// Whether the ticket lies face down; its amount is then left out.
@@ -130,7 +133,7 @@ pub struct Props {
 /// The head. What is being typed stays here; it is kept when a field is left.
 #[component]
 pub fn DeskHead(props: &Props) -> Html {
-    let Props { head, free, face_down, places, suppliers, collections, keep, done } = props;
+    let Props { head, fresh, free, face_down, places, suppliers, collections, keep, done } = props;
     let typed = use_state_eq(|| head.clone());
     {
         // An undo, another window or another page of the garment may have changed what is kept.
@@ -140,6 +143,15 @@ pub fn DeskHead(props: &Props) -> Html {
             let wrong = typed.ticket.ticket().is_err();
             let ticket = if wrong { typed.ticket.clone() } else { head.ticket.clone() };
             typed.set(Head { ticket, ..head.clone() });
+        });
+    }
+    let part = use_node_ref();
+    {
+        let (part, fresh) = (part.clone(), *fresh);
+        use_effect_with((), move |()| {
+            if fresh {
+                document::focus_within(&part, "input");
+            }
         });
     }
     let shown = (*typed).clone();
@@ -205,7 +217,7 @@ pub fn DeskHead(props: &Props) -> Html {
         html! { <datalist {id}>{ for words.iter().map(|word| html! { <option key={word.clone()} value={word.clone()} /> }) }</datalist> }
     };
     html! {
-        <section class="card quick-head" aria-label="The sample" {onkeydown}>
+        <section class="card quick-head" aria-label="The sample" ref={part} {onkeydown}>
             { field("quick-name", "A name for it", &shown.label, None, |head, text| head.label = text) }
             { field("quick-style", "Style number", &shown.style, None, |head, text| head.style = text) }
             if *face_down {
@@ -246,7 +258,7 @@ pub fn DeskHead(props: &Props) -> Html {
                 <p class="fault" id="quick-price-fault" role="alert">{ fault }</p>
             }
             if !free {
-                <p class="hint" id="quick-family-said">{ "What it is stays as it is once a check is answered." }</p>
+                <p class="hint" id="quick-family-said">{ "What it is stays as it is once more than this is noted." }</p>
             }
         </section>
     }

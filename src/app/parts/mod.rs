@@ -10,6 +10,7 @@ pub mod desk_beside;
 pub mod desk_head;
 pub mod desk_reading;
 pub mod desk_row;
+pub mod desk_tools;
 pub mod drawn;
 pub mod fit_inside;
 pub mod fit_label;
