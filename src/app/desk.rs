@@ -37,7 +37,7 @@ pub enum Stroke {
 
 /// The keys as the sheet lists them.
 pub const KEYS: [(&str, &str); 9] = [
-    ("1 to 9", "answer, and go to the next check; 1 is the worst answer"),
+    ("1 to 9", "answer, and go to the next check; 1 is the worst answer, or the plainest"),
     ("Up, down", "another check"),
     ("Left, right", "look at another answer; Enter gives it"),
     ("0 or Backspace", "take the answer back"),

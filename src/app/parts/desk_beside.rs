@@ -55,10 +55,6 @@ pub fn DeskBeside(props: &Props) -> Html {
     html! {
         <div class="quick-beside">
             <p class="quick-question"><b>{ check.question }</b></p>
-            <p class="hint">{ check.how }</p>
-            if let Some(caution) = check.caution {
-                <p class="caution"><Icon shape={Shape::Care} /><span>{ caution }</span></p>
-            }
             // The rows have the answers for the keyboard and to be read aloud; these are the same, to be looked at and tapped.
             <ul class="quick-drawn" aria-hidden="true">
                 { for check.levels.iter().enumerate().map(|(place, level): (usize, &'static Level)| {
@@ -75,6 +71,10 @@ pub fn DeskBeside(props: &Props) -> Html {
             </ul>
             if let Some(line) = line {
                 <p class="quick-line"><b>{ format!("{} ", at + 1) }</b>{ line }</p>
+            }
+            <p class="hint">{ check.how }</p>
+            if let Some(caution) = check.caution {
+                <p class="caution"><Icon shape={Shape::Care} /><span>{ caution }</span></p>
             }
             <div class="row">
                 <button type="button" class="ghost" aria-pressed={cannot_tell.to_string()} onclick={cannot}>{ "Can’t tell" }</button>
