@@ -62,6 +62,7 @@ bench: ## measure speed, of the library and in a browser
 	  echo "bench: the app, in Chromium" && $(tools) browser node tests/browser/measure.mjs && \
 	  echo "bench: ways of counting stitches, by a scripted hand" && $(tools) browser node tests/browser/measure_bench.mjs && \
 	  echo "bench: what stands behind a ticket" && $(tools) browser node tests/browser/measure_ticket.mjs && \
+	  echo "bench: the quick sheet, by a scripted hand" && $(tools) browser node tests/browser/measure_desk.mjs && \
 	  echo "bench: the fitting room, by a scripted hand" && $(tools) browser node tests/browser/measure_fit.mjs && \
 	  echo "bench: reading a picture" && $(tools) browser node tests/browser/measure_picture.mjs; fi
 

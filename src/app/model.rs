@@ -136,6 +136,10 @@ pub enum Message {
     Opened(Route),
     /// A new garment, under this name.
     Begin(Id, Box<Beginning>),
+    /// A garment as it stands on the quick sheet: its first entry, or another kind of garment before anything was answered.
+    Noted(Box<Garment>),
+    /// Another garment is to start from what is noted of the first, under the second name.
+    Duplicate(Id, Id),
     /// Something was done to a garment.
     Done(Id, Act),
     /// Take back the last thing done to that garment.
@@ -224,6 +228,8 @@ pub enum Effect {
     DropSetAside(String),
     /// Open a screen.
     Open(Route),
+    /// Name the screen that is open anew, so that "back" does not return to its old name.
+    Rename(Route),
 }
 
 /// Acts remembered for undo, over all garments.
@@ -305,6 +311,28 @@ impl Model {
                 self.put(garment.clone());
                 vec![Effect::Keep(garment), Effect::Open(Route::Resume(id))]
             }
+            Message::Noted(garment) => {
+                let id = garment.id().clone();
+                self.forget_undo(&id);
+                let garment = Rc::new(*garment);
+                self.put(garment.clone());
+                let mut effects = vec![Effect::Keep(garment)];
+                if self.route == Route::Desk(None) {
+                    self.route = Route::Desk(Some(id));
+                    effects.push(Effect::Rename(self.route.clone()));
+                }
+                effects
+            }
+            Message::Duplicate(from, id) => {
+                let Some(garment) = self.garment(&from) else { return Vec::new() };
+                let next = Rc::new(garment.duplicate(id.clone(), self.today));
+                let name = if next.label().is_empty() { next.family().name } else { next.label() };
+                let text = format!("Another begun from: {name}. Its answers count as not sure until you give them again.");
+                self.notice = Some(Rc::new(Notice { away: vec![id.clone()], ..Notice::plain(text) }));
+                self.put(next.clone());
+                let route = if matches!(self.route, Route::Desk(_)) { Route::Desk(Some(id)) } else { Route::Details(id) };
+                vec![Effect::Keep(next), Effect::Open(route)]
+            }
             Message::Done(id, act) => {
                 let Some(garment) = self.garment(&id).cloned() else { return Vec::new() };
                 let back = garment.undoing(&act);
@@ -384,6 +412,9 @@ impl Model {
                 for id in &notice.away {
                     if self.take(id).is_some() {
                         effects.push(Effect::Discard(id.clone()));
+                        if self.route.garment() == Some(id) {
+                            effects.push(Effect::Open(Route::Rack));
+                        }
                     }
                 }
                 for garment in &notice.back {
@@ -763,6 +794,36 @@ mod tests {
         assert!(model.garment(&id("a")).is_none());
         model.after(Message::UndoNotice);
         assert!(model.garment(&id("a")).is_some());
+    }
+
+    #[test]
+    fn the_first_entry_on_the_quick_sheet_names_its_screen_and_goes_onto_the_rack() {
+        let mut model = model(Vec::new());
+        model.route = Route::Desk(None);
+        let one = garment("a").after(Act::Label("first".to_owned()));
+        let effects = model.after(Message::Noted(Box::new(one.clone())));
+        let sheet = Route::Desk(Some(id("a")));
+        assert_eq!(effects, [Effect::Keep(Rc::new(one)), Effect::Rename(sheet.clone())]);
+        assert_eq!(model.route, sheet);
+        assert_eq!(model.garment(&id("a")).map(|garment| garment.label()), Some("first"));
+    }
+
+    #[test]
+    fn a_duplicate_opens_where_it_was_asked_for_and_goes_again_with_undo() {
+        let mut model = model(vec![garment("a").after(answered()).after(Act::Label("first".to_owned()))]);
+        model.route = Route::Details(id("a"));
+        let effects = model.after(Message::Duplicate(id("a"), id("b")));
+        assert_eq!(effects.last(), Some(&Effect::Open(Route::Details(id("b")))));
+        model.route = Route::Details(id("b"));
+        assert_eq!(model.after(Message::UndoNotice), [Effect::Discard(id("b")), Effect::Open(Route::Rack)]);
+        model.route = Route::Desk(Some(id("a")));
+        let effects = model.after(Message::Duplicate(id("a"), id("c")));
+        assert_eq!(effects.last(), Some(&Effect::Open(Route::Desk(Some(id("c"))))));
+        assert_eq!(model.garment(&id("c")).map(|garment| garment.label()), Some("first"));
+        // What was done to it since is not undone with it.
+        model.after(Message::Done(id("c"), Act::Label("second".to_owned())));
+        assert!(model.after(Message::UndoNotice).is_empty());
+        assert!(model.after(Message::Duplicate(id("gone"), id("d"))).is_empty());
     }
 
     #[test]

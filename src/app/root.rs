@@ -27,6 +27,7 @@ use super::pages::bench::{Bench, InstrumentPage};
 use super::pages::beside::BesidePage;
 use super::pages::checks::{CheckList, Checks};
 use super::pages::course::CoursePage;
+use super::pages::desk::DeskPage;
 use super::pages::details::Details;
 use super::pages::fitting::FittingPage;
 use super::pages::guesses::Guesses;
@@ -287,8 +288,10 @@ impl Component for App {
             Route::Check(_, key) | Route::Lesson(_, key, Some(_)) => shown.and_then(|garment| check_put(garment, key)),
             _ => None,
         };
-        let beside_rack = wide && model.route != Route::Rack && shown.is_some();
-        let beside_list = wide && shown.is_some() && !matches!(model.route, Route::Checks(_));
+        // The quick sheet has all checks on it, and wants the width for them.
+        let on_sheet = matches!(model.route, Route::Desk(_));
+        let beside_rack = wide && !on_sheet && model.route != Route::Rack && shown.is_some();
+        let beside_list = wide && !on_sheet && shown.is_some() && !matches!(model.route, Route::Checks(_));
         let main = match (&model.route, shown) {
             (Route::Check(id, _) | Route::Lesson(_, _, Some(id)), Some(garment)) if check.is_some() => match check {
                 Some(check) => html! {
@@ -343,6 +346,10 @@ impl Component for App {
             (Route::Start, _) => {
                 html! { <Start garments={model.garments.clone()} currency={model.settings.currency} send={send.clone()} /> }
             }
+            (Route::Desk(id), _) => html! {
+                <DeskPage garment={shown.cloned()} garments={model.garments.clone()} appraisals={self.appraisals.clone()} {system} currency={model.settings.currency}
+                    today={model.today} {wide} can_take_back={id.as_ref().is_some_and(|id| model.can_take_back(id))} send={send.clone()} />
+            },
             (Route::Settings, _) => {
                 html! { <SettingsPage garments={model.garments.clone()} people={model.people.clone()} settings={model.settings.clone()} today={model.today} send={send.clone()} /> }
             }
@@ -398,7 +405,7 @@ impl Component for App {
         html! {
             <div class="desk" data-beside={match (beside_rack, beside_list) { (true, true) => "both", (true, false) => "rack", _ => "none" }}>
                 // The screen itself stands first, so that a keyboard is in it at once; styles put the rack at its left.
-                <main id="main" data-screen={match model.route { Route::Rack => "rack", Route::Beside(_) => "wide", _ => "one" }}>
+                <main id="main" data-screen={match model.route { Route::Rack => "rack", Route::Beside(_) | Route::Desk(_) => "wide", _ => "one" }}>
                     if model.fault.is_some() || model.low_on_room {
                         <Alert fault={model.fault} exportable={!model.garments.is_empty() || !model.people.is_empty()} unkept={model.unkept.len()} people={model.unkept_people.len()} />
                     }
@@ -522,6 +529,7 @@ impl App {
         let before = (self.model.route.clone(), self.model.settings.clone());
         let speaks = match &message {
             Message::Done(id, Act::Answer(..) | Act::Clear(_)) | Message::TakeBack(id) => Some(id.clone()),
+            Message::Noted(garment) if garment.answered() > 0 => Some(garment.id().clone()),
             _ => None,
         };
         // A tab may stay open past midnight.
@@ -541,7 +549,10 @@ impl App {
         if before.1 != self.model.settings {
             self.dress();
         }
-        if before.0 != self.model.route {
+        if matches!((&before.0, &self.model.route), (Route::Desk(None), Route::Desk(Some(_)))) {
+            // With its first entry the sheet has a name; it is the same sheet, and the hand is in the middle of it.
+            self.settle_route();
+        } else if before.0 != self.model.route {
             self.aloud.clear();
             self.settle_route();
             self.fetch_texts(ctx);
@@ -623,6 +634,7 @@ impl App {
                 Some((old, new)) if route.garment() == Some(&old) => address::open(&route.of(new).href()),
                 _ => address::open(&route.href()),
             },
+            Effect::Rename(route) => address::replace(&route.href()),
         }
     }
 
@@ -741,6 +753,7 @@ impl App {
         let garment = self.model.route.garment().and_then(|id| self.model.garment(id)).cloned();
         let title = match (&self.model.route, &garment) {
             (Route::Start, _) => "Check a garment".to_owned(),
+            (Route::Desk(None), _) => "Quick sheet".to_owned(),
             (Route::Settings, _) => "Settings".to_owned(),
             (Route::People, _) => "People".to_owned(),
             (Route::Person(id, _), _) => match self.model.person(id).map(|person| person.name()) {

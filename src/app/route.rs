@@ -10,6 +10,8 @@ pub enum Route {
     Rack,
     /// Starting the check of a new garment.
     Start,
+    /// A whole garment on one sheet: a new one, or one that is noted.
+    Desk(Option<Id>),
     /// Going on with a garment where it was left.
     Resume(Id),
     /// One check of a garment, by its key.
@@ -77,6 +79,8 @@ impl Route {
         let garment = |id: &str, make: fn(Id) -> Route| Id::new(id).map_or(Route::Rack, make);
         match parts.as_slice() {
             ["new"] => Route::Start,
+            ["desk"] => Route::Desk(None),
+            ["desk", id] => garment(id, |id| Route::Desk(Some(id))),
             ["settings"] => Route::Settings,
             ["numbers"] => Route::Numbers,
             ["people"] => Route::People,
@@ -128,6 +132,8 @@ impl Route {
         match self {
             Route::Rack => "#/".to_owned(),
             Route::Start => "#/new".to_owned(),
+            Route::Desk(None) => "#/desk".to_owned(),
+            Route::Desk(Some(id)) => format!("#/desk/{}", id.as_str()),
             Route::Settings => "#/settings".to_owned(),
             Route::Numbers => "#/numbers".to_owned(),
             Route::People => "#/people".to_owned(),
@@ -169,6 +175,7 @@ impl Route {
     pub fn of(self, id: Id) -> Route {
         match self {
             Route::Resume(_) => Route::Resume(id),
+            Route::Desk(Some(_)) => Route::Desk(Some(id)),
             Route::Check(_, key) => Route::Check(id, key),
             Route::Checks(_) => Route::Checks(id),
             Route::Result(_) => Route::Result(id),
@@ -202,7 +209,7 @@ impl Route {
             | Route::Lot(id)
             | Route::Sheet(id)
             | Route::Check(id, _) => Some(id),
-            Route::Person(_, garment) | Route::Lesson(_, _, garment) => garment.as_ref(),
+            Route::Person(_, garment) | Route::Lesson(_, _, garment) | Route::Desk(garment) => garment.as_ref(),
             Route::Marks(_, target) | Route::Live(_, target) | Route::Picture(_, target) => target.as_ref().map(|(id, _)| id),
             Route::Rack
             | Route::Start
@@ -234,6 +241,8 @@ mod tests {
         let routes = [
             Route::Rack,
             Route::Start,
+            Route::Desk(None),
+            Route::Desk(Some(id())),
             Route::Settings,
             Route::Numbers,
             Route::Rates,

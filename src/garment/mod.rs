@@ -1,7 +1,9 @@
 //! One garment: what was recorded of it (facts), and what follows from them (appraisal).
 
 mod appraisal;
+mod by_stage;
 mod deal;
+mod duplicate;
 mod errand;
 mod fit;
 mod fitting;

@@ -64,6 +64,21 @@ fn focus(node: &Node) {
     }
 }
 
+/// Moves focus to the first element within a part that a selector finds; whether there was one.
+pub fn focus_within(part: &NodeRef, selector: &str) -> bool {
+    let found = part.cast::<web_sys::Element>().and_then(|part| part.query_selector(selector).ok().flatten());
+    if let Some(element) = &found {
+        focus(element);
+    }
+    found.is_some()
+}
+
+/// Whether an event came from an element that a selector finds, or from within one.
+pub fn is_within(event: &web_sys::Event, selector: &str) -> bool {
+    let element = event.target().and_then(|target| target.dyn_into::<web_sys::Element>().ok());
+    element.is_some_and(|element| element.closest(selector).ok().flatten().is_some())
+}
+
 /// Moves focus to a part, and the view so that it stands at the top.
 pub fn bring_up(part: &NodeRef) {
     focus_part(part);

@@ -100,6 +100,7 @@ pub fn Checks(props: &PageProps) -> Html {
                 <a class="icon-button" href={Route::Details(id.clone()).href()} aria-label="Details: name, place, ticket, note"><Icon shape={Shape::Edit} /></a>
             </Bar>
             <Tape appraisal={appraisals.of(garment)} />
+            <p class="lonely"><a href={Route::Desk(Some(id.clone())).href()}>{ "On one sheet" }</a></p>
             <div class="card"><CheckList garment={garment.clone()} system={*system} /></div>
             if garment.family().fit.is_some() {
                 <section class="card">

@@ -77,6 +77,10 @@ pub fn Details(props: &Props) -> Html {
             act.emit(Act::Ticket(Some(open)));
         })
     };
+    let duplicate = {
+        let (send, id) = (send.clone(), id.clone());
+        Callback::from(move |_: MouseEvent| send.emit(Message::Duplicate(id.clone(), clock::new_id())))
+    };
     let delete = {
         let (send, id) = (send.clone(), id.clone());
         Callback::from(move |_: MouseEvent| send.emit(Message::Delete(id.clone())))
@@ -106,6 +110,8 @@ pub fn Details(props: &Props) -> Html {
                 <p><a class="ghost" href={Route::Ticket(id.clone()).href()}>{ "Behind the ticket" }</a></p>
                 <Note id="garment-note" label="Note" text={garment.note().to_owned()} write={act.reform(Act::Note)} />
             </div>
+            <p class="lonely"><a href={Route::Desk(Some(id.clone())).href()}>{ "On one sheet" }</a></p>
+            <p class="lonely"><button type="button" class="ghost" onclick={duplicate}>{ "Begin another from this one" }</button></p>
             <p class="lonely"><button type="button" class="ghost" onclick={delete}>{ "Delete this garment" }</button></p>
             <div class="foot">
                 <a class="prime" href={Route::Resume(id.clone()).href()}>{ "Go on checking" }</a>

@@ -5,6 +5,7 @@ pub mod bench;
 pub mod beside;
 pub mod checks;
 pub mod course;
+pub mod desk;
 pub mod details;
 pub mod fitting;
 pub mod guesses;

@@ -264,6 +264,7 @@ pub fn Rack(props: &Props) -> Html {
                     <h2>{ "Take a garment in your hands" }</h2>
                     <p>{ "The app asks for one look or touch at a time, the most telling first. After each answer you see how well the garment seems to be made, and how sure that is. Stop whenever you like; it is kept on this device." }</p>
                     <p><a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a></p>
+                    <p><a href={Route::Desk(None).href()}>{ "Or take the quick sheet: a whole garment on one page, for many samples a day" }</a></p>
                     <p><a href={Route::Practice.href()}>{ "Or practise first: two minutes for your eye" }</a></p>
                     <p><a href={Route::Learn.href()}>{ "Or learn first: two minutes about each check" }</a></p>
                     <Invented garments={garments.clone()} send={send.clone()} />
@@ -356,6 +357,7 @@ pub fn Rack(props: &Props) -> Html {
             } else if !garments.is_empty() {
                 <div class="foot">
                     <a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a>
+                    <a class="second" href={Route::Desk(None).href()}>{ "Quick sheet" }</a>
                     if garments.len() >= 2 {
                         <button type="button" class="second" onclick={pick}>{ "Compare" }</button>
                     }
