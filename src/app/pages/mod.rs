@@ -8,6 +8,7 @@ pub mod course;
 pub mod details;
 pub mod fitting;
 pub mod guesses;
+pub mod hand_on;
 pub mod learn;
 pub mod left;
 pub mod lesson;
