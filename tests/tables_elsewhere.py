@@ -49,6 +49,15 @@ def by_calc(path, between, language):
     return [dict(zip(table[0], row)) for row in table[1:]]
 
 
+def is_figure(given, back, between):
+    """Whether a figure with decimals came back as the same number, written Calc's way."""
+    sign = "," if between == ";" else "."
+    try:
+        return sign in given and back is not None and float(given.replace(sign, ".")) == float(back)
+    except ValueError:
+        return False
+
+
 def main():
     what, path = sys.argv[1], Path(sys.argv[2])
     between, rows = rows_of(path.read_bytes().decode("utf-8"))
@@ -58,10 +67,14 @@ def main():
     language = sys.argv[3] if len(sys.argv) > 3 else ("de-DE" if between == ";" else "en-US")
     came = by_calc(path, between, language)
     print(f"{len(rows)} rows given, {len(came)} came back, {sum(len(row) for row in rows)} cells, {language}")
+    figures = 0
     for place, (given, back) in enumerate(zip(rows, came), 1):
         for name, text in given.items():
-            if back.get(name) != text:
+            if is_figure(text, back.get(name), between):
+                figures += 1
+            elif back.get(name) != text:
                 print(f"row {place}, {name}: {text!r} came back as {back.get(name)!r}")
+    print(f"{figures} figures with decimals were taken for the numbers they are")
 
 
 if __name__ == "__main__":

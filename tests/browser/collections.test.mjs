@@ -8,7 +8,7 @@ import { chooseFile, exportAll, go, hash, kept, plan, reload, storage, until, vi
 
 const main = (page) => page.getByRole("main");
 const rows = (page) => main(page).locator(".rack-row");
-const which = (page) => main(page).getByLabel("Collection", { exact: true });
+const which = (page) => main(page).getByRole("combobox", { name: "Collection", exact: true });
 const facts = async (page) =>
   Object.fromEntries(
     Object.values(await storage(page))

@@ -75,7 +75,7 @@ test("tables of both forms come back word for word from Python’s reader", { sk
 });
 
 test("the form of the browser’s language comes first", async () => {
-  for (const [locale, form] of [["en-GB", /point/], ["de-DE", /comma/]]) {
+  for (const [locale, form] of [["en-GB", /with a point/], ["de-DE", /with a comma/]]) {
     await visitWith(RACK, { path: "#/hand-on", context: { locale } }, async ({ page }) => {
       assert.ok(await main(page).getByRole("radio", { name: form }).isChecked(), locale);
       const { name, text } = await saved(page, "Save the rack");
@@ -161,7 +161,7 @@ test("the system is handed text and the files that it takes, and leaving it says
     });
   await visitWith(RACK.slice(0, 2), { path: "#/hand-on", before }, async ({ page }) => {
     assert.equal(await main(page).getByRole("button", { name: /\.json$/ }).count(), 0);
-    await main(page).getByRole("button", { name: /^Share garment-assay-rack-.*\.csv$/ }).click();
+    await main(page).getByRole("button", { name: /^Share it: garment-assay-rack-.*\.csv$/ }).click();
     await page.getByText("Handed on.").waitFor();
     await main(page).getByRole("button", { name: "Share the text" }).click();
     const shared = await until(() => page.evaluate(() => window.shared), (shared) => shared.length === 2, "both");

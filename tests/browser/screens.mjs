@@ -29,7 +29,7 @@ async function collect(page, places, name) {
   await main(page).getByRole("button", { name: "Move to a collection" }).click();
   await main(page).getByLabel(/^Move/).fill(name);
   await main(page).getByRole("button", { name: "Move", exact: true }).click();
-  await main(page).getByLabel("Collection", { exact: true }).waitFor();
+  await main(page).getByRole("combobox", { name: "Collection", exact: true }).waitFor();
 }
 
 /** Two people, the second on the screen. */
@@ -519,7 +519,7 @@ export const SCREENS = [
     alone: true,
     act: async (page) => {
       await collect(page, [0, 2, 5], "Autumn show");
-      await main(page).getByLabel("Collection", { exact: true }).selectOption("Autumn show");
+      await main(page).getByRole("combobox", { name: "Collection", exact: true }).selectOption("Autumn show");
       await main(page).getByText("Rename this collection").click();
     },
   },

@@ -40,14 +40,16 @@ pub struct Props {
 const CSV: &str = "text/csv";
 const JSON: &str = "application/json";
 
-/// What is handed on, in the order of the rack, and how many invented garments are left out of it: they would be taken for real ones
+/// What is handed on, in the order in which it was noted, and how many invented garments are left out of it: they would be taken for real ones
 /// elsewhere, so they go only where nothing else was chosen.
 fn handed(garments: &[Rc<Garment>], which: &Which, chosen: &[Id]) -> (Vec<Rc<Garment>>, usize) {
     let meant = |garment: &&Rc<Garment>| match which {
         Which::Ticked => chosen.contains(garment.id()),
         which => which.means(garment),
     };
-    let all: Vec<Rc<Garment>> = garments.iter().filter(meant).cloned().collect();
+    let mut all: Vec<Rc<Garment>> = garments.iter().filter(meant).cloned().collect();
+    // They come off the shelf in any order; two tables of one rack are to be alike.
+    all.sort_by(|a, b| (a.noted(), a.id()).cmp(&(b.noted(), b.id())));
     let invented = all.iter().filter(|garment| garment.id().is_invented()).count();
     if invented == all.len() {
         return (all, 0);
@@ -115,7 +117,7 @@ fn FileOut(props: &FileProps) -> Html {
         <div class="row">
             <button type="button" class="second" onclick={onsave}>{ save }</button>
             if *can_share {
-                <button type="button" class="second" onclick={onshare} aria-label={format!("Share {name}")}>{ "Share it" }</button>
+                <button type="button" class="second" onclick={onshare} aria-label={format!("Share it: {name}")}>{ "Share it" }</button>
             }
         </div>
     }
@@ -300,7 +302,7 @@ mod tests {
 
     #[test]
     fn invented_garments_are_left_out_unless_only_they_were_chosen() {
-        let rack = [garment("a"), garment("invented-b"), Rc::new(garment("c").after(Act::Archived(true)))];
+        let rack = [Rc::new(garment("c").after(Act::Archived(true))), garment("a"), garment("invented-b")];
         let ids = |which: &Which, chosen: &[&str]| {
             let chosen: Vec<Id> = chosen.iter().filter_map(|id| Id::new(id)).collect();
             let (meant, invented) = handed(&rack, which, &chosen);
