@@ -130,8 +130,8 @@ test("text goes to the clipboard, and to the system only where the browser can",
   const before = async (context) => {
     await context.grantPermissions(["clipboard-read", "clipboard-write"]);
     await context.addInitScript(() => {
-      Object.defineProperty(navigator, "share", { value: undefined, configurable: true });
-      Object.defineProperty(navigator, "canShare", { value: undefined, configurable: true });
+      Object.defineProperty(window.navigator, "share", { value: undefined, configurable: true });
+      Object.defineProperty(window.navigator, "canShare", { value: undefined, configurable: true });
     });
   };
   await visitWith(RACK, { path: `#/hand-on/${RACK[0].id}`, before }, async ({ page }) => {
@@ -141,7 +141,7 @@ test("text goes to the clipboard, and to the system only where the browser can",
     assert.equal(await main(page).getByRole("button", { name: /^Share/ }).count(), 0);
     await main(page).getByRole("button", { name: "Copy the text" }).click();
     await page.getByText("Copied.").waitFor();
-    assert.equal(await page.evaluate(() => navigator.clipboard.readText()), text);
+    assert.equal(await page.evaluate(() => window.navigator.clipboard.readText()), text);
     await main(page).getByLabel("Which garments").selectOption("All of them");
     const list = await main(page).getByLabel("The list").inputValue();
     assert.equal(list.split("\n").length, RACK.length + 1);
@@ -152,10 +152,10 @@ test("the system is handed text and the files that it takes, and leaving it says
   const before = (context) =>
     context.addInitScript(() => {
       window.shared = [];
-      navigator.canShare = ({ files }) => files.every((file) => file.type === "text/csv");
-      navigator.share = async ({ title, text, files }) => {
-        if (window.leaves) throw new DOMException("left", "AbortError");
-        if (window.refuses) throw new DOMException("no", "NotAllowedError");
+      window.navigator.canShare = ({ files }) => files.every((file) => file.type === "text/csv");
+      window.navigator.share = async ({ title, text, files }) => {
+        if (window.leaves) throw new window.DOMException("left", "AbortError");
+        if (window.refuses) throw new window.DOMException("no", "NotAllowedError");
         window.shared.push({ title, text, files: await Promise.all((files ?? []).map(async (file) => [file.name, file.type, await file.text()])) });
       };
     });

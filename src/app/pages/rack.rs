@@ -213,12 +213,14 @@ pub fn Rack(props: &Props) -> Html {
     let shown = use_state_eq(|| PAGE);
     let which = use_state_eq(|| Which::All);
     let known = collections::names(garments);
+    let away = garments.iter().filter(|garment| garment.archived()).count();
     // One that was renamed or emptied meanwhile is none any more.
     let shown_which = match &*which {
         Which::In(name) if !known.contains(name) => Which::All,
+        Which::Away if away == 0 => Which::All,
+        Which::Nowhere if known.is_empty() => Which::All,
         which => which.clone(),
     };
-    let away = garments.iter().filter(|garment| garment.archived()).count();
     let onwhich = {
         let (which, shown) = (which.clone(), shown.clone());
         Callback::from(move |event: Event| {
@@ -351,7 +353,7 @@ pub fn Rack(props: &Props) -> Html {
                                 if !known.is_empty() {
                                     <option value={Which::Nowhere.key()} selected={shown_which == Which::Nowhere}>{ "In no collection" }</option>
                                 }
-                                if away > 0 || shown_which == Which::Away {
+                                if away > 0 {
                                     <option value={Which::Away.key()} selected={shown_which == Which::Away}>{ format!("Put away ({away})") }</option>
                                 }
                             </select></label>
@@ -365,9 +367,7 @@ pub fn Rack(props: &Props) -> Html {
                             name={name.clone()} known={Vec::new()} button="Rename" chosen={rename} />
                     </details>
                 }
-                if found == 0 && shown_which == Which::Away && away == 0 {
-                    <p class="hint lonely">{ "Nothing is put away. Choose another collection above." }</p>
-                } else if found == 0 && shown_which != Which::Away && away == garments.len() {
+                if found == 0 && shown_which != Which::Away && away == garments.len() {
                     <p class="hint lonely">{ "Every garment is put away. Choose that above to see them." }</p>
                 } else if found == 0 {
                     <p class="hint lonely">{ "No garment fits that. Change the search or what is shown." }</p>
