@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { isTooWide, smallTargets, violations } from "./harness.mjs";
 import { exported, RACK } from "./rack.mjs";
-import { chooseFile, exportAll, go, hash, kept, plan, reload, storage, until, visitWith } from "./steps.mjs";
+import { chooseFile, exportAll, hash, kept, plan, reload, storage, until, visitWith } from "./steps.mjs";
 
 const main = (page) => page.getByRole("main");
 const rows = (page) => main(page).locator(".rack-row");
