@@ -94,7 +94,7 @@ const OUTSIDE: [&str; 18] = [
 const TARGETS: [&str; 3] = ["HtmlInputElement", "HtmlSelectElement", "HtmlTextAreaElement"];
 
 /// Who in the app may name what of the notebook. Only the root holds one; the others name what it reports or takes.
-const NOTEBOOK: [(&str, &[&str]); 7] = [
+const NOTEBOOK: [(&str, &[&str]); 9] = [
     ("app/root.rs", &["Elsewhere", "Healed", "KeepFault", "Kept", "Notebook", "Settings"]),
     ("app/root/people.rs", &["KeepFault", "Kept"]),
     // A file of garments is read there when it comes with the app.
@@ -105,8 +105,10 @@ const NOTEBOOK: [(&str, &[&str]); 7] = [
     ("app/browser/shelf.rs", &["Shelf", "ShelfFault"]),
     (
         "app/pages/settings.rs",
-        &["Change", "Import", "Mode", "Settings", "Record", "TextSize", "Theme", "export_all", "import_all"],
+        &["Change", "Choice", "Import", "Mode", "Settings", "Record", "TextSize", "Theme", "export_all", "import_all", "settled"],
     ),
+    ("app/pages/hand_on.rs", &["Settings", "export_all"]),
+    ("app/parts/import_conflicts.rs", &["Choice"]),
     // What is shown there as it is.
     ("app/pages/rack.rs", &["SetAside"]),
     ("app/parts/alert.rs", &["ShelfFault"]),

@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 use drawing::{bare, day, garment_named};
 use garment_assay::garment::{Act, Appraiser, PriceBreak, TermsAct};
 use garment_assay::quantity::Decimal;
-use garment_assay::sheet::{Form, answers_table, message, rack_table};
+use garment_assay::sheet::{Form, answers_table, list, message, rack_table};
 use garment_assay::trade::{Currency, PriceKind, Ticket};
 use proptest::prelude::*;
 
@@ -59,6 +59,7 @@ fn a_ticket_that_lies_face_down_is_in_no_table_and_no_message() {
         rack_table(&[&garment], &appraiser, Form::default()),
         rack_table(&[&garment], &appraiser, COMMA),
         message(&garment, &appraiser),
+        list(&[&garment], &appraiser),
     ];
     for text in all {
         assert!(!text.contains("1234"), "{text}");
@@ -116,4 +117,14 @@ proptest! {
         let text = message(&garment, &appraiser);
         prop_assert!(text.lines().count() >= 3);
     }
+}
+
+#[test]
+fn a_list_has_a_line_for_each_garment_and_one_about_judgement() {
+    let ticket = Ticket { minor: 8_995, currency: Currency::Eur, kind: PriceKind::Retail, face_down: false };
+    let (one, other) = (bare("a").after(Act::Label("Blue".to_owned())).after(Act::Ticket(Some(ticket))), bare("b"));
+    let text = list(&[&one, &other], &Appraiser::default());
+    let lines: Vec<&str> = text.lines().collect();
+    assert_eq!(lines[0], "1. Blue (jeans) · not checked yet · EUR 89.95 on the ticket");
+    assert!(lines[1].starts_with("2. Jeans") && lines[2].contains("judgement") && lines.len() == 3, "{text}");
 }

@@ -2,6 +2,7 @@
 
 mod appraisals;
 mod browser;
+mod collections;
 mod desk;
 mod fit_words;
 mod lessons;

@@ -142,6 +142,8 @@ pub enum Message {
     Duplicate(Id, Id),
     /// Something was done to a garment.
     Done(Id, Act),
+    /// The same was done to several garments, and what to say of it; one way back over all of them.
+    DoneToMany(Vec<Id>, Act, String),
     /// Take back the last thing done to that garment.
     TakeBack(Id),
     /// Delete a garment.
@@ -360,6 +362,21 @@ impl Model {
                 self.put(next.clone());
                 [Some(Effect::Keep(next)), onward].into_iter().flatten().collect()
             }
+            Message::DoneToMany(ids, act, said) => {
+                let mut notice = Notice::plain(said);
+                let mut effects = Vec::new();
+                for garment in ids.iter().filter_map(|id| self.garment(id).cloned()).collect::<Vec<_>>() {
+                    let next = Rc::new(garment.after(act.clone()));
+                    if next == garment {
+                        continue;
+                    }
+                    self.put(next.clone());
+                    notice.back.push(garment);
+                    effects.push(Effect::Keep(next));
+                }
+                self.notice = Some(Rc::new(notice));
+                effects
+            }
             Message::TakeBack(id) => {
                 let Some(place) = self.undo.iter().rposition(|(other, _)| *other == id) else { return Vec::new() };
                 let (_, act) = Rc::make_mut(&mut self.undo).remove(place);
@@ -370,6 +387,10 @@ impl Model {
                     _ => None,
                 };
                 let next = Rc::new(garment.after(act));
+                // The way back of the notice would undo this too.
+                if self.notice.as_ref().is_some_and(|notice| notice.speaks_of(&id)) {
+                    self.notice = None;
+                }
                 self.put(next.clone());
                 let mut effects = vec![Effect::Keep(next)];
                 if let (Some(key), Route::Check(..)) = (shown, &self.route) {
@@ -859,6 +880,25 @@ mod tests {
         assert_eq!(model.after(Message::UndoNotice), [Effect::KeepSettings]);
         assert_eq!(model.settings.rates, rates.in_market(Market::India));
         assert!(model.after(Message::UndoNotice).is_empty());
+    }
+
+    #[test]
+    fn what_was_done_to_several_comes_back_at_once_and_not_over_what_was_done_since() {
+        let mut model = model(vec![garment("a"), garment("b"), garment("c").after(Act::Archived(true))]);
+        let all = || vec![id("a"), id("b"), id("c"), id("gone")];
+        let away = || Message::DoneToMany(all(), Act::Archived(true), "Put away.".to_owned());
+        // One was away already, one is gone: neither is written.
+        assert_eq!(model.after(away()).len(), 2);
+        assert!(model.garments.iter().all(|garment| garment.archived()));
+        assert_eq!(model.after(Message::UndoNotice).len(), 2);
+        assert_eq!(model.garments.iter().filter(|garment| garment.archived()).count(), 1);
+        model.after(Message::Done(id("a"), answered()));
+        model.after(away());
+        model.after(Message::TakeBack(id("a")));
+        assert!(model.after(Message::UndoNotice).is_empty());
+        assert_eq!(model.garment(&id("a")).map(|garment| garment.answered()), Some(0));
+        assert!(model.after(Message::DoneToMany(all(), Act::Archived(true), "Again.".to_owned())).is_empty());
+        assert!(model.notice.as_ref().is_some_and(|notice| !notice.can_undo()));
     }
 
     fn pid(name: &str) -> PersonId {

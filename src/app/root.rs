@@ -20,6 +20,7 @@ use super::appraisals::Appraisals;
 use super::browser::mirror::Mirror;
 use super::browser::shelf::BrowserShelf;
 use super::browser::{address, clock, document, screen, shipped};
+use super::collections;
 use super::lessons::Lessons;
 use super::model::{Effect, Message, Model, Notice};
 use super::pages::behind::BehindPage;
@@ -31,6 +32,7 @@ use super::pages::desk::DeskPage;
 use super::pages::details::Details;
 use super::pages::fitting::FittingPage;
 use super::pages::guesses::Guesses;
+use super::pages::hand_on::HandOnPage;
 use super::pages::learn::LearnPage;
 use super::pages::lesson::LessonPage;
 use super::pages::lot::LotPage;
@@ -312,7 +314,7 @@ impl Component for App {
                 html! { <ResultPage garment={garment.clone()} appraisals={self.appraisals.clone()} people={model.people.clone()} {system} /> }
             }
             (Route::Details(id), Some(garment)) => html! {
-                <Details key={id.as_str()} garment={garment.clone()} currency={model.settings.currency} send={send.clone()} />
+                <Details key={id.as_str()} garment={garment.clone()} collections={collections::names(&model.garments)} currency={model.settings.currency} send={send.clone()} />
             },
             (Route::Ticket(id), Some(garment)) => html! {
                 <BehindPage key={id.as_str()} garment={garment.clone()} garments={model.garments.clone()} appraisals={self.appraisals.clone()}
@@ -360,6 +362,10 @@ impl Component for App {
                 <BesidePage key={model.route.href()} garments={ids.iter().filter_map(|id| model.garment(id).cloned()).collect::<Vec<_>>()}
                     rack={model.garments.clone()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()}
                     people={model.people.clone()} {system} />
+            },
+            (Route::HandOn(ids), _) => html! {
+                <HandOnPage key={model.route.href()} chosen={ids.clone()} garments={model.garments.clone()} people={model.people.clone()}
+                    appraisals={self.appraisals.clone()} settings={model.settings.clone()} today={model.today} send={send.clone()} />
             },
             (Route::Guesses, _) => html! { <Guesses garments={model.guessed()} /> },
             (Route::Practice, _) => html! {
@@ -763,6 +769,7 @@ impl App {
             (Route::Numbers, _) => "Where the numbers come from".to_owned(),
             (Route::Rates, _) => "Rates".to_owned(),
             (Route::Beside(_), _) => "Side by side".to_owned(),
+            (Route::HandOn(_), _) => "Hand on".to_owned(),
             (Route::Guesses, _) => "Your guesses".to_owned(),
             (Route::Practice, _) => "Practise".to_owned(),
             (Route::Learn, _) => "Learn".to_owned(),

@@ -58,6 +58,8 @@ pub enum Route {
     Numbers,
     /// Two to four garments side by side.
     Beside(Vec<Id>),
+    /// Handing on tables, files and messages; with the garments that were chosen for it, where some were.
+    HandOn(Vec<Id>),
     /// Guesses at tickets, and the habit in them.
     Guesses,
     /// Training the eye on drawn specimens.
@@ -96,6 +98,7 @@ impl Route {
             ["learn", subject, check] => Route::Lesson((*subject).to_owned(), (*check).to_owned(), None),
             ["learn", subject, check, "for", id] => Route::Lesson((*subject).to_owned(), (*check).to_owned(), Id::new(id)),
             ["beside", ids @ ..] => Route::Beside(ids.iter().filter_map(|id| Id::new(id)).collect()),
+            ["hand-on", ids @ ..] => Route::HandOn(ids.iter().filter_map(|id| Id::new(id)).collect()),
             ["bench"] => Route::Bench,
             ["bench", "ruler"] => Route::Ruler,
             ["bench", "seam-kind"] => Route::SeamKind,
@@ -147,6 +150,7 @@ impl Route {
             Route::Lesson(family, check, None) => format!("#/learn/{family}/{check}"),
             Route::Lesson(family, check, Some(id)) => format!("#/learn/{family}/{check}/for/{}", id.as_str()),
             Route::Beside(ids) => ids.iter().fold("#/beside".to_owned(), |href, id| format!("{href}/{}", id.as_str())),
+            Route::HandOn(ids) => ids.iter().fold("#/hand-on".to_owned(), |href, id| format!("{href}/{}", id.as_str())),
             Route::Bench => "#/bench".to_owned(),
             Route::Ruler => "#/bench/ruler".to_owned(),
             Route::SeamKind => "#/bench/seam-kind".to_owned(),
@@ -222,6 +226,7 @@ impl Route {
             | Route::Rates
             | Route::Guesses
             | Route::Beside(_)
+            | Route::HandOn(_)
             | Route::Bench
             | Route::SeamKind
             | Route::Instrument(_)
@@ -252,6 +257,8 @@ mod tests {
             Route::Course("a-family".to_owned()),
             Route::Lesson("a-family".to_owned(), "a-check".to_owned(), None),
             Route::Lesson("a-family".to_owned(), "a-check".to_owned(), Some(id())),
+            Route::HandOn(Vec::new()),
+            Route::HandOn(vec![id(), id()]),
             Route::Beside(Vec::new()),
             Route::Beside(vec![id(), id()]),
             Route::Resume(id()),

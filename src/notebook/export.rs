@@ -104,6 +104,9 @@ pub struct Import {
     pub changes: Vec<Change>,
     /// What becomes of each person, likewise; none where the file holds no people, which is another thing than holding nobody.
     pub people: Option<Vec<Change<Person>>>,
+    /// Those garments that would be added beside one that is here, as the file has them and under the id of the one here: one for each
+    /// [`Change::AddBeside`], in the same order.
+    pub conflicts: Vec<Garment>,
 }
 
 /// What an import does to one garment or one person.
@@ -159,7 +162,10 @@ pub fn import_all(text: &str, here: &[&Garment], people: &[&Person], mode: Mode)
     };
     let settings = file.get("settings").map(|settings| Settings::read(&settings.to_string()));
     let changes = changes(garments, here, mode).map_err(ImportFault::Garment)?;
-    Ok(Import { made, settings, changes, people })
+    let conflicts = changes.iter().zip(garments).filter(|(change, _)| matches!(change, Change::AddBeside(_)));
+    // Each was read once already, so none is lost here.
+    let conflicts = conflicts.filter_map(|(_, body)| Garment::read(body.as_object()?.clone()).ok()).collect();
+    Ok(Import { made, settings, changes, people, conflicts })
 }
 
 /// What becomes of each record.

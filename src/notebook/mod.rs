@@ -4,6 +4,7 @@ mod checksum;
 mod export;
 mod fitting;
 mod healing;
+mod joining;
 mod kept;
 mod lessons;
 mod page;
@@ -17,6 +18,7 @@ mod trials;
 
 pub use export::{Change, Import, ImportFault, Mode, export, export_all, import, import_all};
 pub use healing::{Elsewhere, Healed};
+pub use joining::{Choice, settled};
 pub use kept::{KeepFault, Kept, Notebook, Opened, Renamed, SetAside, Stays};
 pub use page::{FORM, Page, Unreadable, read, write};
 pub use record::{PageName, Record};

@@ -1,7 +1,7 @@
 //! A garment as a short text for a message: what it is, how it stands, what moved that most, and what is judgement.
 
 use crate::garment::{Appraiser, Garment};
-use crate::trade::{PriceKind, Question};
+use crate::trade::{PriceKind, Question, Ticket};
 
 /// The run of bands is that which holds so much.
 const RUN: f64 = 0.8;
@@ -14,25 +14,31 @@ fn percent(share: f64) -> String {
     format!("{} %", (share * 100.0).round().clamp(1.0, 99.0))
 }
 
+fn title(garment: &Garment) -> String {
+    let family = garment.family().name;
+    if garment.label().is_empty() { family.to_owned() } else { format!("{} ({})", garment.label(), family.to_lowercase()) }
+}
+
+fn ticket_said(ticket: &Ticket) -> String {
+    let decimals = ticket.currency.decimals() as usize;
+    let amount = ticket.minor as f64 / 10_f64.powi(decimals as i32);
+    let kind = match ticket.kind {
+        PriceKind::Retail => "on the ticket",
+        PriceKind::Wholesale => "offered to a shop",
+    };
+    format!("{} {amount:.decimals$} {kind}", ticket.currency.code())
+}
+
 /// The text; plain lines, no markup.
 pub fn message(garment: &Garment, appraiser: &Appraiser) -> String {
     let appraisal = appraiser.appraise(garment);
-    let family = garment.family().name;
-    let title =
-        if garment.label().is_empty() { family.to_owned() } else { format!("{} ({})", garment.label(), family.to_lowercase()) };
-    let mut lines = vec![title];
+    let mut lines = vec![title(garment)];
     let terms = garment.terms();
     let facts = [garment.place(), terms.supplier(), terms.style(), garment.collection()];
     let facts: Vec<&str> = facts.into_iter().filter(|fact| !fact.is_empty()).collect();
     lines.push(format!("{} · {}", facts.join(" · "), garment.noted()).trim_start_matches(" · ").to_owned());
     if let Some(ticket) = garment.ticket_in_view() {
-        let decimals = ticket.currency.decimals() as usize;
-        let amount = ticket.minor as f64 / 10_f64.powi(decimals as i32);
-        let kind = match ticket.kind {
-            PriceKind::Retail => "on the ticket",
-            PriceKind::Wholesale => "offered to a shop",
-        };
-        lines.push(format!("{} {amount:.decimals$} {kind}", ticket.currency.code()));
+        lines.push(ticket_said(ticket));
     }
     if appraisal.evidence() == 0 {
         lines.push("Nothing checked yet.".to_owned());
@@ -73,4 +79,21 @@ pub fn message(garment: &Garment, appraiser: &Appraiser) -> String {
     }
     lines.push("How far each answer counts is one expert’s judgement.".to_owned());
     lines.join("\n")
+}
+
+/// Several garments as one text: a numbered line for each, with its band and its ticket, in the order given.
+pub fn list(garments: &[&Garment], appraiser: &Appraiser) -> String {
+    let lines = garments.iter().zip(1..).map(|(garment, number)| {
+        let appraisal = appraiser.appraise(garment);
+        let made = if appraisal.evidence() == 0 {
+            "not checked yet".to_owned()
+        } else {
+            let (band, chance) = appraisal.likely();
+            format!("{}, {}", band.name().to_lowercase(), percent(chance))
+        };
+        let ticket = garment.ticket_in_view().map(ticket_said);
+        let all = [Some(title(garment)), Some(made), ticket].into_iter().flatten();
+        format!("{number}. {}", all.collect::<Vec<_>>().join(" · "))
+    });
+    lines.chain(["How far each answer counts is one expert’s judgement.".to_owned()]).collect::<Vec<_>>().join("\n")
 }

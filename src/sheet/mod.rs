@@ -8,5 +8,5 @@ mod rack;
 
 pub use answers::answers_table;
 pub use cell::Form;
-pub use message::message;
+pub use message::{list, message};
 pub use rack::rack_table;

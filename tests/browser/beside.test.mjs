@@ -26,10 +26,10 @@ async function amounts(page) {
 
 test("two jeans are ticked on the rack, set side by side, and the steps add up to the gap", async () => {
   await visitWith(RACK, { size: "small" }, async ({ page }) => {
-    await main(page).getByRole("button", { name: "Compare" }).click();
+    await main(page).getByRole("button", { name: "Choose" }).click();
     assert.ok(await main(page).getByRole("button", { name: "Set side by side" }).isDisabled());
     await main(page).getByRole("checkbox", { name: /^Pale tapered/ }).check();
-    await main(page).getByText("1 chosen. Choose another.").waitFor();
+    await main(page).getByText("1 chosen. Choose another to set it beside.").waitFor();
     await main(page).getByRole("checkbox", { name: /^Dark rigid/ }).check();
     await sound(page);
     await main(page).getByRole("link", { name: "Set side by side" }).click();
@@ -53,24 +53,29 @@ test("two jeans are ticked on the rack, set side by side, and the steps add up t
   });
 });
 
-test("no more than four can be ticked, and leaving it brings the rack back", async () => {
+test("no more than four stand side by side, and leaving it brings the rack back", async () => {
   await visitWith(RACK, { size: "desk" }, async ({ page }) => {
-    await main(page).getByRole("button", { name: "Compare" }).focus();
+    await main(page).getByRole("button", { name: "Choose" }).focus();
     await page.keyboard.press("Enter");
     const boxes = main(page).getByRole("checkbox");
     for (const place of [0, 1, 2, 3]) {
       await boxes.nth(place).focus();
       await page.keyboard.press("Space");
     }
-    await main(page).getByText("4 chosen. No more fit.").waitFor();
-    assert.ok(await boxes.nth(4).isDisabled());
+    await main(page).getByText("4 chosen.", { exact: true }).waitFor();
+    await boxes.nth(4).focus();
+    await page.keyboard.press("Space");
+    await main(page).getByText("5 chosen. Side by side there is room for 4.").waitFor();
+    assert.ok(await main(page).getByRole("button", { name: "Set side by side" }).isDisabled());
+    await boxes.nth(4).focus();
+    await page.keyboard.press("Space");
     await main(page).getByRole("link", { name: "Set side by side" }).focus();
     await page.keyboard.press("Enter");
     await page.getByRole("heading", { name: "Side by side" }).waitFor();
     assert.equal(await main(page).getByRole("list", { name: "Garments" }).getByRole("listitem").count(), 4);
     await sound(page);
     await page.goBack();
-    await main(page).getByRole("button", { name: "Compare" }).click();
+    await main(page).getByRole("button", { name: "Choose" }).click();
     await main(page).getByRole("button", { name: "Leave it" }).click();
     await main(page).getByRole("link", { name: "Check a garment" }).waitFor();
   });

@@ -22,6 +22,16 @@ async function measure(page, count, length) {
   await field.blur();
 }
 
+/** Ticks garments of the rack by their places and moves them to a collection. */
+async function collect(page, places, name) {
+  await main(page).getByRole("button", { name: "Choose" }).click();
+  for (const place of places) await main(page).getByRole("checkbox").nth(place).check();
+  await main(page).getByRole("button", { name: "Move to a collection" }).click();
+  await main(page).getByLabel(/^Move/).fill(name);
+  await main(page).getByRole("button", { name: "Move", exact: true }).click();
+  await main(page).getByRole("combobox", { name: "Collection", exact: true }).waitFor();
+}
+
 /** Two people, the second on the screen. */
 async function twoPeople(page) {
   await addPerson(page, "Robin", { "Chest girth": "98" });
@@ -540,9 +550,49 @@ export const SCREENS = [
   {
     name: "rack-pick",
     act: async (page) => {
-      await main(page).getByRole("button", { name: "Compare" }).click();
+      await main(page).getByRole("button", { name: "Choose" }).click();
       await main(page).getByRole("checkbox").nth(0).check();
       await main(page).getByRole("checkbox").nth(2).check();
+    },
+  },
+  {
+    name: "rack-collection",
+    alone: true,
+    act: async (page) => {
+      await collect(page, [0, 2, 5], "Autumn show");
+      await main(page).getByRole("combobox", { name: "Collection", exact: true }).selectOption("Autumn show");
+      await main(page).getByText("Rename this collection").click();
+    },
+  },
+  {
+    name: "rack-move",
+    act: async (page) => {
+      await main(page).getByRole("button", { name: "Choose" }).click();
+      await main(page).getByRole("checkbox").nth(0).check();
+      await main(page).getByRole("button", { name: "Move to a collection" }).click();
+    },
+  },
+  {
+    name: "rack-all-away",
+    act: async (page) => {
+      await main(page).getByRole("button", { name: "Choose" }).click();
+      await main(page).getByRole("button", { name: /^Tick all/ }).click();
+      await main(page).getByRole("button", { name: "Put away" }).click();
+      await main(page).getByText("Every garment is put away.", { exact: false }).waitFor();
+    },
+    alone: true,
+  },
+  { name: "hand-on", path: "#/hand-on", whole: true },
+  { name: "hand-on-one", path: `#/hand-on/${RACK[0].id}`, whole: true },
+  { name: "hand-on-empty", path: "#/hand-on", filled: false },
+  {
+    name: "import-join",
+    path: "#/settings",
+    whole: true,
+    act: async (page) => {
+      await chooseFile(page, FILE);
+      await plan(page).getByText("Join them in one").click();
+      await plan(page).getByText("Where yours says something", { exact: false }).waitFor();
     },
   },
   { name: "beside-one", path: `#/beside/${RACK[0].id}`, whole: true },

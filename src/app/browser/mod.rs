@@ -1,9 +1,10 @@
-//! What the browser lends: storage, its mirror, the address, the clock, files, the document, the second program. Only these files name web interfaces.
+//! What the browser lends: storage, its mirror, the address, the clock, files, the document, the clipboard, the second program. Only these files name web interfaces.
 
 pub mod address;
 pub mod clock;
 pub mod document;
 pub mod files;
+pub mod handing;
 pub mod mirror;
 pub mod room;
 pub mod screen;

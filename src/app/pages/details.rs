@@ -10,6 +10,7 @@ use yew::prelude::*;
 use crate::app::browser::clock;
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
+use crate::app::parts::collection_field::CollectionField;
 use crate::app::parts::note::Note;
 use crate::app::parts::ticket::{Draft, TicketFields};
 use crate::app::parts::worn_switch::WornSwitch;
@@ -19,6 +20,8 @@ use crate::app::route::Route;
 pub struct Props {
     /// The garment.
     pub garment: Rc<Garment>,
+    /// The collections that there are.
+    pub collections: Vec<String>,
     /// Currency offered first.
     pub currency: Currency,
     /// Where messages go.
@@ -28,7 +31,7 @@ pub struct Props {
 /// A ticket that lies face down is not shown in a field either; it is turned over with one button.
 #[component]
 pub fn Details(props: &Props) -> Html {
-    let Props { garment, currency, send } = props;
+    let Props { garment, collections, currency, send } = props;
     let id = garment.id().clone();
     let act = {
         let (send, id) = (send.clone(), id.clone());
@@ -85,6 +88,13 @@ pub fn Details(props: &Props) -> Html {
         let (send, id) = (send.clone(), id.clone());
         Callback::from(move |_: MouseEvent| send.emit(Message::Delete(id.clone())))
     };
+    let away = garment.archived();
+    let put_away = {
+        let (send, id) = (send.clone(), id.clone());
+        let name = if garment.label().is_empty() { garment.family().name } else { garment.label() };
+        let said = format!("{}: {name}.", if away { "Taken out again" } else { "Put away" });
+        Callback::from(move |_: MouseEvent| send.emit(Message::DoneToMany(vec![id.clone()], Act::Archived(!away), said.clone())))
+    };
     html! {
         <>
             <Bar title="Details" under={format!("{} · noted {}", garment.family().name, clock::written_day(garment.noted()))}
@@ -98,6 +108,8 @@ pub fn Details(props: &Props) -> Html {
                     <label for="place">{ "Place" }</label>
                     <input id="place" autocomplete="off" maxlength="120" value={garment.place().to_owned()} onchange={text(Act::Place)} />
                 </div>
+                <CollectionField id="collection" label="Collection" hint="A season, a show, a project. A new name makes a new collection." name={garment.collection().to_owned()}
+                    known={collections.clone()} chosen={act.reform(Act::Collection)} />
                 <WornSwitch on={garment.is_second_hand()} chosen={act.reform(Act::SecondHand)} />
                 if let Some(ticket) = face_down {
                     <p class="hint">{ "The ticket lies face down. To guess first, open what stands behind it." }</p>
@@ -110,6 +122,11 @@ pub fn Details(props: &Props) -> Html {
                 <p><a class="ghost" href={Route::Ticket(id.clone()).href()}>{ "Behind the ticket" }</a></p>
                 <Note id="garment-note" label="Note" text={garment.note().to_owned()} write={act.reform(Act::Note)} />
             </div>
+            <section class="card">
+                <p><button type="button" class="second" onclick={put_away} aria-describedby="away-hint">{ if away { "Take out again" } else { "Put away" } }</button></p>
+                <p class="hint" id="away-hint">{ "Put away, it is out of sight on the rack and not gone: what was noted still teaches what other tickets are likely to be." }</p>
+                <p><a class="ghost" href={Route::HandOn(vec![id.clone()]).href()}>{ "Hand it on" }</a></p>
+            </section>
             <p class="lonely"><a href={Route::Desk(Some(id.clone())).href()}>{ "On one sheet" }</a></p>
             <p class="lonely"><button type="button" class="ghost" onclick={duplicate}>{ "Begin another from this one" }</button></p>
             <p class="lonely"><button type="button" class="ghost" onclick={delete}>{ "Delete this garment" }</button></p>

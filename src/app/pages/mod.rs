@@ -9,6 +9,7 @@ pub mod desk;
 pub mod details;
 pub mod fitting;
 pub mod guesses;
+pub mod hand_on;
 pub mod learn;
 pub mod left;
 pub mod lesson;

@@ -3,7 +3,7 @@
 use std::cmp::Reverse;
 use std::rc::Rc;
 
-use garment_assay::garment::{Appraisal, Garment, Id};
+use garment_assay::garment::{Act, Appraisal, Garment, Id};
 use garment_assay::notebook::SetAside;
 use garment_assay::trade::Currency;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
@@ -11,8 +11,11 @@ use yew::prelude::*;
 
 use crate::app::appraisals::Appraisals;
 use crate::app::browser::{clock, files};
+use crate::app::collections::{self, Which};
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
+use crate::app::parts::choosing::Choosing;
+use crate::app::parts::collection_field::CollectionField;
 use crate::app::parts::confirm::Confirm;
 use crate::app::parts::icon::{Icon, Shape};
 use crate::app::parts::invented::Invented;
@@ -56,8 +59,6 @@ impl Show {
     ];
 }
 
-/// So many stand side by side at the most.
-const MOST_BESIDE: usize = 4;
 /// Rows shown at first, and again with each "show more": more would be slow to lay out on a phone.
 const PAGE: usize = 60;
 
@@ -91,17 +92,25 @@ fn shown_price(garment: &Garment) -> Option<(Reverse<Currency>, u64)> {
 }
 
 fn matches(garment: &Garment, words: &[String]) -> bool {
-    let text = [garment.label(), garment.place(), garment.note(), garment.family().name].join("\n").to_lowercase();
+    let text =
+        [garment.label(), garment.place(), garment.note(), garment.family().name, garment.collection()].join("\n").to_lowercase();
     words.iter().all(|word| text.contains(word.as_str()))
 }
 
 /// The garments to show, in order.
-fn chosen(garments: &[Rc<Garment>], search: &str, show: Show, order: Order, appraisals: &Appraisals) -> Vec<Rc<Garment>> {
+fn chosen(
+    garments: &[Rc<Garment>],
+    search: &str,
+    which: &Which,
+    show: Show,
+    order: Order,
+    appraisals: &Appraisals,
+) -> Vec<Rc<Garment>> {
     let words: Vec<String> = search.to_lowercase().split_whitespace().map(str::to_owned).collect();
     let settled = |garment: &Rc<Garment>| appraisals.of(garment).is_settled();
     let mut rows: Vec<Rc<Garment>> = garments
         .iter()
-        .filter(|garment| matches(garment, &words))
+        .filter(|garment| which.shows(garment) && matches(garment, &words))
         .filter(|garment| match show {
             Show::All => true,
             Show::Begun => !settled(garment),
@@ -121,6 +130,20 @@ fn chosen(garments: &[Rc<Garment>], search: &str, show: Show, order: Order, appr
     rows
 }
 
+/// "8 garments noted, 2 of them put away".
+fn counted(count: usize, away: usize) -> String {
+    let noted = match count {
+        0 => return "Nothing noted yet".to_owned(),
+        1 => "1 garment noted".to_owned(),
+        count => format!("{count} garments noted"),
+    };
+    match away {
+        0 => noted,
+        away if away == count => format!("{noted}, put away"),
+        away => format!("{noted}, {away} of them put away"),
+    }
+}
+
 #[derive(Properties, PartialEq)]
 struct RowProps {
     garment: Rc<Garment>,
@@ -128,8 +151,8 @@ struct RowProps {
     left: Option<Rc<Appraisal>>,
     open: bool,
     delete: Callback<Id>,
-    /// While garments are chosen to stand side by side: whether this one is, and whether it may be.
-    pick: Option<(bool, bool)>,
+    /// While garments are ticked: whether this one is.
+    pick: Option<bool>,
     picked: Callback<Id>,
 }
 
@@ -160,13 +183,13 @@ fn Row(props: &RowProps) -> Html {
             <small class="rack-facts">{ facts.into_iter().flatten().collect::<Vec<_>>().join(" · ") }</small>
         </>
     };
-    if let Some((chosen, may)) = *pick {
+    if let Some(chosen) = *pick {
         let (picked, id) = (picked.clone(), id.clone());
         let onchange = Callback::from(move |_: Event| picked.emit(id.clone()));
         return html! {
             <li class="rack-row">
                 <label class="rack-pick" data-chosen={chosen.to_string()}>
-                    <input type="checkbox" checked={chosen} disabled={!may} {onchange} aria-label={format!("{}, {}", name(garment), said.lead)} />
+                    <input type="checkbox" checked={chosen} {onchange} aria-label={format!("{}, {}", name(garment), said.lead)} />
                     <span>{ words }</span>
                 </label>
             </li>
@@ -188,6 +211,36 @@ pub fn Rack(props: &Props) -> Html {
     let show = use_state_eq(|| Show::All);
     let order = use_state_eq(|| Order::Newest);
     let shown = use_state_eq(|| PAGE);
+    let which = use_state_eq(|| Which::All);
+    let known = collections::names(garments);
+    let away = garments.iter().filter(|garment| garment.archived()).count();
+    // One that was renamed or emptied meanwhile is none any more.
+    let shown_which = match &*which {
+        Which::In(name) if !known.contains(name) => Which::All,
+        Which::Away if away == 0 => Which::All,
+        Which::Nowhere if known.is_empty() => Which::All,
+        which => which.clone(),
+    };
+    let onwhich = {
+        let (which, shown) = (which.clone(), shown.clone());
+        Callback::from(move |event: Event| {
+            let value = event.target_dyn_into::<HtmlSelectElement>().map(|field| field.value()).unwrap_or_default();
+            which.set(Which::of_key(&value));
+            shown.set(PAGE);
+        })
+    };
+    let rename = {
+        let (which, send, garments) = (which.clone(), send.clone(), garments.clone());
+        Callback::from(move |name: String| {
+            let Which::In(old) = &*which else { return };
+            if name.is_empty() || name == *old {
+                return;
+            }
+            let ids = garments.iter().filter(|garment| garment.collection() == old).map(|garment| garment.id().clone()).collect();
+            send.emit(Message::DoneToMany(ids, Act::Collection(name.clone()), format!("{old} is now called {name}.")));
+            which.set(Which::In(name));
+        })
+    };
     let onsearch = {
         let (search, shown) = (search.clone(), shown.clone());
         Callback::from(move |event: InputEvent| {
@@ -224,8 +277,7 @@ pub fn Rack(props: &Props) -> Html {
                 Some(place) => {
                     ids.remove(place);
                 }
-                None if ids.len() < MOST_BESIDE => ids.push(id),
-                None => {}
+                None => ids.push(id),
             }
             picks.set(Some(ids));
         })
@@ -236,7 +288,17 @@ pub fn Rack(props: &Props) -> Html {
     };
     // One that was deleted meanwhile is none any more.
     let ids: Vec<Id> = picks.iter().flatten().filter(|id| garments.iter().any(|garment| garment.id() == *id)).cloned().collect();
-    let rows = chosen(garments, &search, *show, *order, appraisals);
+    let rows = chosen(garments, &search, &shown_which, *show, *order, appraisals);
+    let rows_shown: Vec<Id> =
+        if picks.is_some() { rows.iter().map(|garment| garment.id().clone()).collect() } else { Vec::new() };
+    let tick = {
+        let picks = picks.clone();
+        Callback::from(move |ids: Vec<Id>| picks.set(Some(ids)))
+    };
+    let leave = {
+        let picks = picks.clone();
+        Callback::from(move |()| picks.set(None))
+    };
     let found = rows.len();
     let delete = send.reform(Message::Delete);
     let dropping = use_state_eq(|| None::<String>);
@@ -254,7 +316,7 @@ pub fn Rack(props: &Props) -> Html {
             if *beside {
                 <header class="bar"><div class="bar-title"><p class="bar-beside"><a href="#/">{ "Rack" }</a></p></div></header>
             } else {
-                <Bar title="Rack" under={match garments.len() { 0 => "Nothing noted yet".to_owned(), 1 => "1 garment noted".to_owned(), count => format!("{count} garments noted") }}>
+                <Bar title="Rack" under={counted(garments.len(), away)}>
                     <a class="icon-button" href={Route::Bench.href()} aria-label="Bench: instruments"><Icon shape={Shape::Ruler} /></a>
                     <a class="icon-button" href={Route::Settings.href()} aria-label="Settings"><Icon shape={Shape::Settings} /></a>
                 </Bar>
@@ -281,18 +343,41 @@ pub fn Rack(props: &Props) -> Html {
                         <select onchange={onorder}>
                             { for Order::ALL.into_iter().map(|(value, key, word)| html! { <option {key} value={key} selected={value == *order}>{ word }</option> }) }
                         </select></label>
+                    if !known.is_empty() || away > 0 {
+                        <label class="rack-which"><span class="unseen">{ "Collection" }</span>
+                            <select onchange={onwhich}>
+                                <option value={Which::All.key()} selected={shown_which == Which::All}>{ "All collections" }</option>
+                                { for known.iter().map(|name| {
+                                    let which = Which::In(name.clone());
+                                    html! { <option key={which.key()} value={which.key()} selected={shown_which == which}>{ name }</option> }
+                                }) }
+                                if !known.is_empty() {
+                                    <option value={Which::Nowhere.key()} selected={shown_which == Which::Nowhere}>{ "In no collection" }</option>
+                                }
+                                if away > 0 {
+                                    <option value={Which::Away.key()} selected={shown_which == Which::Away}>{ format!("Put away ({away})") }</option>
+                                }
+                            </select></label>
+                    }
+                    <a class="ghost rack-hand-on" href={Route::HandOn(Vec::new()).href()}>{ "Hand on" }</a>
                 </div>
-                if found == 0 {
+                if let Which::In(name) = &shown_which {
+                    <details class="rack-rename" key={name.clone()}>
+                        <summary>{ "Rename this collection" }</summary>
+                        <CollectionField id="rename" label="Its name" hint="All its garments go with it, those put away too. A name that there is already puts both together."
+                            name={name.clone()} known={Vec::new()} button="Rename" chosen={rename} />
+                    </details>
+                }
+                if found == 0 && shown_which != Which::Away && away == garments.len() {
+                    <p class="hint lonely">{ "Every garment is put away. Choose that above to see them." }</p>
+                } else if found == 0 {
                     <p class="hint lonely">{ "No garment fits that. Change the search or what is shown." }</p>
                 }
                 <ul class="rack">
                     { for rows.into_iter().take(*shown).map(|garment| {
                         let appraisal = appraisals.of(&garment);
                         let open = open.as_ref() == Some(garment.id());
-                        let pick = picks.as_ref().map(|_| {
-                            let is = ids.contains(garment.id());
-                            (is, is || ids.len() < MOST_BESIDE)
-                        });
+                        let pick = picks.as_ref().map(|_| ids.contains(garment.id()));
                         html! { <Row key={garment.id().as_str().to_owned()} {appraisal} left={appraisals.left(&garment)} {open} {pick} picked={picked.clone()} delete={delete.clone()} garment={garment.clone()} /> }
                     }) }
                 </ul>
@@ -340,27 +425,12 @@ pub fn Rack(props: &Props) -> Html {
                 <Confirm question="Drop this page?" explains="Its text is taken off this device for good. Save it first if you may want it." yes="Drop it" answered={dropped} />
             }
             if picks.is_some() {
-                <div class="foot foot-pick">
-                    <p role="status">{ match ids.len() {
-                        0 => "Choose two to four garments.".to_owned(),
-                        1 => "1 chosen. Choose another.".to_owned(),
-                        MOST_BESIDE => "4 chosen. No more fit.".to_owned(),
-                        count => format!("{count} chosen."),
-                    } }</p>
-                    if ids.len() >= 2 {
-                        <a class="prime" href={Route::Beside(ids).href()}>{ "Set side by side" }</a>
-                    } else {
-                        <button type="button" class="prime" disabled=true>{ "Set side by side" }</button>
-                    }
-                    <button type="button" class="second" onclick={pick}>{ "Leave it" }</button>
-                </div>
+                <Choosing {ids} shown={rows_shown} collections={known} away={shown_which == Which::Away} {tick} {leave} send={send.clone()} />
             } else if !garments.is_empty() {
                 <div class="foot">
                     <a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a>
                     <a class="second" href={Route::Desk(None).href()}>{ "Quick sheet" }</a>
-                    if garments.len() >= 2 {
-                        <button type="button" class="second" onclick={pick}>{ "Compare" }</button>
-                    }
+                    <button type="button" class="second" onclick={pick}>{ "Choose" }</button>
                 </div>
             }
         </>

@@ -1,10 +1,11 @@
 //! Units, currency, look; all data out and in; erase everything.
 
+use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use garment_assay::fit::Person;
-use garment_assay::garment::Garment;
-use garment_assay::notebook::{Change, Import, Mode, Record, Settings, TextSize, Theme, export_all, import_all};
+use garment_assay::garment::{Garment, Id};
+use garment_assay::notebook::{Change, Choice, Import, Mode, Record, Settings, TextSize, Theme, export_all, import_all, settled};
 use garment_assay::quantity::System;
 use garment_assay::trade::{Currency, Day};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
@@ -14,6 +15,7 @@ use crate::app::browser::{clock, document, files};
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::confirm::Confirm;
+use crate::app::parts::import_conflicts::ImportConflicts;
 use crate::app::parts::invented::Invented;
 use crate::app::route::Route;
 
@@ -39,19 +41,25 @@ enum Asking {
 }
 
 /// How many of each change; the words fit one and many.
-fn counted<R: Record>(changes: &[Change<R>]) -> [(usize, &'static str); 5] {
+fn counted<R: Record>(changes: &[Change<R>], mode: Mode) -> [(usize, &'static str); 5] {
     let count = |is: fn(&Change<R>) -> bool| changes.iter().filter(|change| is(change)).count();
     [
         (count(|change| matches!(change, Change::Add(_))), "new, will be added"),
         (count(|change| matches!(change, Change::Same(_))), "here already, unchanged"),
         (count(|change| matches!(change, Change::AddBeside(_))), "not as here: both will be kept"),
-        (count(|change| matches!(change, Change::Overwrite(_))), "not as here: the file’s takes the place of yours"),
+        (
+            count(|change| matches!(change, Change::Overwrite(_))),
+            match mode {
+                Mode::Replace => "not as here: the file’s takes the place of yours",
+                Mode::Merge => "not as here: yours will be changed, as you chose below",
+            },
+        ),
         (count(|change| matches!(change, Change::Delete(_))), "not in the file: will be deleted here"),
     ]
 }
 
-fn list<R: Record>(changes: &[Change<R>]) -> Html {
-    let counts = counted(changes).into_iter().filter(|(count, _)| *count > 0);
+fn list<R: Record>(changes: &[Change<R>], mode: Mode) -> Html {
+    let counts = counted(changes, mode).into_iter().filter(|(count, _)| *count > 0);
     html! { <ul>{ for counts.map(|(count, says)| html! { <li key={says}><b>{ count }</b>{ format!(" {says}") }</li> }) }</ul> }
 }
 
@@ -94,27 +102,50 @@ fn all_of(count: usize, one: &str, many: &str) -> String {
 /// Garments and people named in the plan of an import.
 const NAMED: usize = 12;
 
+/// What was chosen for garments that are not as here; the message `None` forgets it all.
+#[derive(Clone, Default, PartialEq)]
+struct Choices(BTreeMap<Id, Choice>);
+
+impl Reducible for Choices {
+    type Action = Option<(Id, Choice)>;
+
+    fn reduce(self: Rc<Choices>, chosen: Option<(Id, Choice)>) -> Rc<Choices> {
+        let Some((id, choice)) = chosen else { return Rc::default() };
+        let mut choices = (*self).clone();
+        choices.0.insert(id, choice);
+        Rc::new(choices)
+    }
+}
+
 #[derive(Properties, PartialEq)]
 struct TakeInProps {
     garments: Vec<Rc<Garment>>,
     people: Vec<Rc<Person>>,
+    system: System,
     send: Callback<Message>,
 }
 
 /// Choosing a file, seeing what it would change, and saying yes.
 #[component]
 fn TakeIn(props: &TakeInProps) -> Html {
-    let TakeInProps { garments, people, send } = props;
+    let TakeInProps { garments, people, system, send } = props;
     let input = use_node_ref();
     let text = use_state(|| None::<Rc<str>>);
     let fault = use_state(|| None::<AttrValue>);
     let mode = use_state_eq(|| Mode::Merge);
+    // Told one by one and all in one breath, so what was chosen before must not be lost to an older copy.
+    let choices = use_reducer_eq(Choices::default);
+    let choose = {
+        let choices = choices.dispatcher();
+        Callback::from(move |chosen: (Id, Choice)| choices.dispatch(Some(chosen)))
+    };
     let here: Vec<&Garment> = garments.iter().map(Rc::as_ref).collect();
     let here_people: Vec<&Person> = people.iter().map(Rc::as_ref).collect();
     let plan = (*text).as_ref().map(|text| import_all(text, &here, &here_people, *mode));
     let chosen = {
-        let (text, fault, input) = (text.clone(), fault.clone(), input.clone());
+        let (text, fault, input, choices) = (text.clone(), fault.clone(), input.clone(), choices.dispatcher());
         Callback::from(move |event: Event| {
+            choices.dispatch(None);
             let file = event.target_dyn_into::<HtmlInputElement>().and_then(|field| field.files()).and_then(|files| files.get(0));
             let (text, fault, input) = (text.clone(), fault.clone(), input.clone());
             let Some(file) = file else { return };
@@ -151,7 +182,12 @@ fn TakeIn(props: &TakeInProps) -> Html {
                 None => Html::default(),
                 Some(Err(fault)) => html! { <p class="fault" role="alert">{ fault.to_string() }</p> },
                 Some(Ok(plan)) => {
-                    let Import { made, settings, changes: garments_change, people: people_change } = plan;
+                    let Import { made, settings, changes: garments_change, people: people_change, conflicts } = plan;
+                    let garments_change = settled(garments_change, &conflicts, &here, |id| choices.0.get(id).copied().unwrap_or_default());
+                    let pairs: Vec<(Rc<Garment>, Rc<Garment>)> = conflicts
+                        .into_iter()
+                        .filter_map(|theirs| Some((garments.iter().find(|mine| mine.id() == theirs.id())?.clone(), Rc::new(theirs))))
+                        .collect();
                     let holds_people = people_change.is_some();
                     let people_change = people_change.unwrap_or_default();
                     let mut names = touched(&garments_change, garments, label);
@@ -174,15 +210,18 @@ fn TakeIn(props: &TakeInProps) -> Html {
                             if !garments_change.is_empty() && !people_change.is_empty() {
                                 <h4>{ "Garments" }</h4>
                             }
-                            { list(&garments_change) }
+                            { list(&garments_change, *mode) }
                             if !people_change.is_empty() {
                                 <h4>{ "People and their body measures" }</h4>
-                                { list(&people_change) }
+                                { list(&people_change, *mode) }
                             } else if !holds_people {
                                 <p>{ "It holds no body measures. The people here stay as they are." }</p>
                             }
                             if !named.is_empty() {
-                                <p>{ format!("Replaced, deleted or kept twice: {named}.") }</p>
+                                <p>{ format!("Changed, deleted or kept twice: {named}.") }</p>
+                            }
+                            if !pairs.is_empty() {
+                                <ImportConflicts {pairs} choices={choices.0.clone()} system={*system} choose={choose.clone()} />
                             }
                             if settings.is_some() {
                                 <p>{ "Its settings and rates take the place of yours." }</p>
@@ -329,7 +368,8 @@ pub fn SettingsPage(props: &Props) -> Html {
                     <p class="hint" id="with-people">{ "Off unless you tick it, so that a file handed on holds nobody’s measures. Tick it for a copy of your own: without it, the measures of people are in no file." }</p>
                 }
                 <p><button type="button" class="second" onclick={save}>{ if *with_people || people.is_empty() { "Export everything" } else { "Export garments and settings" } }</button></p>
-                <TakeIn garments={garments.clone()} people={people.clone()} send={send.clone()} />
+                <p><a class="onward" href={Route::HandOn(Vec::new()).href()}><b>{ "Hand on" }</b><small>{ "tables for a spreadsheet, a collection alone, text for a message" }</small></a></p>
+                <TakeIn garments={garments.clone()} people={people.clone()} system={settings.system} send={send.clone()} />
             </section>
             <section class="card">
                 <h2>{ "Invented rack" }</h2>

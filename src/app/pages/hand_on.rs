@@ -1,0 +1,323 @@
+//! Handing on: tables for a spreadsheet, a file for another copy of the app, a text for a message.
+
+use std::rc::Rc;
+
+use garment_assay::fit::Person;
+use garment_assay::garment::{Garment, Id};
+use garment_assay::notebook::{Settings, export_all};
+use garment_assay::quantity::Decimal;
+use garment_assay::sheet::{Form, answers_table, list, message, rack_table};
+use garment_assay::trade::Day;
+use web_sys::{HtmlInputElement, HtmlSelectElement};
+use yew::prelude::*;
+
+use crate::app::appraisals::Appraisals;
+use crate::app::browser::files;
+use crate::app::browser::handing::{self, Handed};
+use crate::app::collections::{self, Which};
+use crate::app::model::Message;
+use crate::app::parts::bar::Bar;
+use crate::app::route::Route;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// Those that were chosen for it; none where nobody chose.
+    pub chosen: Vec<Id>,
+    /// Garments noted.
+    pub garments: Vec<Rc<Garment>>,
+    /// People whose measures are kept.
+    pub people: Vec<Rc<Person>>,
+    /// Appraisals.
+    pub appraisals: Appraisals,
+    /// What is chosen.
+    pub settings: Settings,
+    /// Today, for the names of files.
+    pub today: Day,
+    /// Where messages go.
+    pub send: Callback<Message>,
+}
+
+const CSV: &str = "text/csv";
+const JSON: &str = "application/json";
+
+/// What is handed on, in the order in which it was noted, and how many invented garments are left out of it: they would be taken for real ones
+/// elsewhere, so they go only where nothing else was chosen.
+fn handed(garments: &[Rc<Garment>], which: &Which, chosen: &[Id]) -> (Vec<Rc<Garment>>, usize) {
+    let meant = |garment: &&Rc<Garment>| match which {
+        Which::Ticked => chosen.contains(garment.id()),
+        which => which.means(garment),
+    };
+    let mut all: Vec<Rc<Garment>> = garments.iter().filter(meant).cloned().collect();
+    // They come off the shelf in any order; two tables of one rack are to be alike.
+    all.sort_by(|a, b| (a.noted(), a.id()).cmp(&(b.noted(), b.id())));
+    let invented = all.iter().filter(|garment| garment.id().is_invented()).count();
+    if invented == all.len() {
+        return (all, 0);
+    }
+    (all.into_iter().filter(|garment| !garment.id().is_invented()).collect(), invented)
+}
+
+/// Letters, digits and dashes of a collection's name, for the name of a file.
+fn plain(name: &str) -> String {
+    let dashed: String = name.to_lowercase().chars().map(|c| if c.is_ascii_alphanumeric() { c } else { '-' }).collect();
+    dashed.split('-').filter(|part| !part.is_empty()).collect::<Vec<_>>().join("-").chars().take(30).collect()
+}
+
+fn counted(count: usize, one: &str, many: &str) -> String {
+    if count == 1 { format!("1 {one}") } else { format!("{count} {many}") }
+}
+
+/// Says how handing on ended, where that is not to be seen anyway.
+fn told(send: &Callback<Message>, done: &'static str) -> impl FnOnce(Handed) + 'static {
+    let send = send.clone();
+    move |handed| match handed {
+        Handed::Done => send.emit(Message::Said(done.to_owned())),
+        Handed::Left => {}
+        Handed::Refused => {
+            send.emit(Message::Said("The browser would not hand it on. Save the file, or mark the text and copy it.".to_owned()));
+        }
+    }
+}
+
+#[derive(Properties, PartialEq)]
+struct FileProps {
+    /// The words on the button that saves.
+    save: AttrValue,
+    /// The name of the file.
+    name: String,
+    /// Its kind.
+    kind: &'static str,
+    /// What is in it.
+    text: Callback<(), String>,
+    send: Callback<Message>,
+}
+
+/// A file to save, and to share where the browser takes one of its kind.
+#[component]
+fn FileOut(props: &FileProps) -> Html {
+    let FileProps { save, name, kind, text, send } = props;
+    let can_share = use_memo((name.clone(), *kind), |(name, kind)| handing::can_share_file(name, kind));
+    let onsave = {
+        let (name, kind, text, send) = (name.clone(), *kind, text.clone(), send.clone());
+        Callback::from(move |_: MouseEvent| {
+            let said = match files::save(&name, kind, &text.emit(())) {
+                Ok(()) => format!("Handed to the browser to save: {name}."),
+                Err(_) => {
+                    "The browser would not save the file. Try another browser, or allow downloads for this page.".to_owned()
+                }
+            };
+            send.emit(Message::Said(said));
+        })
+    };
+    let onshare = {
+        let (name, kind, text, send) = (name.clone(), *kind, text.clone(), send.clone());
+        Callback::from(move |_: MouseEvent| handing::share_file(&name, kind, &text.emit(()), told(&send, "Handed on.")))
+    };
+    html! {
+        <div class="row">
+            <button type="button" class="second" onclick={onsave}>{ save }</button>
+            if *can_share {
+                <button type="button" class="second" onclick={onshare} aria-label={format!("Share it: {name}")}>{ "Share it" }</button>
+            }
+        </div>
+    }
+}
+
+/// The page.
+#[component]
+pub fn HandOnPage(props: &Props) -> Html {
+    let Props { chosen, garments, people, appraisals, settings, today, send } = props;
+    let which = use_state_eq(|| if chosen.is_empty() { Which::All } else { Which::Ticked });
+    let expected = use_memo((), |()| handing::decimal());
+    let decimal = use_state_eq(|| *expected);
+    // Off at each visit: a file is handed on more easily than one thinks.
+    let with_people = use_state_eq(|| false);
+    let (meant, invented) = handed(garments, &which, chosen);
+    let known = collections::names(garments);
+    let away = meant.iter().filter(|garment| garment.archived()).count();
+    let onwhich = {
+        let which = which.clone();
+        Callback::from(move |event: Event| {
+            if let Some(field) = event.target_dyn_into::<HtmlSelectElement>() {
+                which.set(Which::of_key(&field.value()));
+            }
+        })
+    };
+    let form = |to: Decimal| {
+        let decimal = decimal.clone();
+        Callback::from(move |_: Event| decimal.set(to))
+    };
+    let tick_people = {
+        let with_people = with_people.clone();
+        Callback::from(move |event: Event| {
+            with_people.set(event.target_dyn_into::<HtmlInputElement>().is_some_and(|field| field.checked()));
+        })
+    };
+    // Those whose measures could be wanted with these garments: all people with the whole rack, else those it was tried on.
+    let whose: Vec<Rc<Person>> = people
+        .iter()
+        .filter(|person| match &*which {
+            Which::All => true,
+            _ => meant.iter().any(|garment| garment.fitting().who() == Some(person.id())),
+        })
+        .filter(|person| !person.id().is_invented() || meant.iter().all(|garment| garment.id().is_invented()))
+        .cloned()
+        .collect();
+    let part = match &*which {
+        Which::All => String::new(),
+        Which::In(name) => plain(name),
+        Which::Nowhere => "no-collection".to_owned(),
+        Which::Away => "put-away".to_owned(),
+        Which::Ticked => "chosen".to_owned(),
+    };
+    let named = |what: &str, end: &str| {
+        let parts = ["garment-assay", what, part.as_str()].into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>();
+        format!("{}-{today}.{end}", parts.join("-"))
+    };
+    let shape = Form { decimal: *decimal };
+    let rack = {
+        let (meant, appraisals) = (meant.clone(), appraisals.clone());
+        Callback::from(move |()| {
+            let all: Vec<&Garment> = meant.iter().map(Rc::as_ref).collect();
+            rack_table(&all, appraisals.appraiser(), shape)
+        })
+    };
+    let answers = {
+        let meant = meant.clone();
+        Callback::from(move |()| answers_table(&meant.iter().map(Rc::as_ref).collect::<Vec<&Garment>>(), shape))
+    };
+    let file = {
+        let (meant, whose, with_people) = (meant.clone(), whose.clone(), *with_people);
+        let (settings, today) = (settings.clone(), *today);
+        Callback::from(move |()| {
+            let all: Vec<&Garment> = meant.iter().map(Rc::as_ref).collect();
+            let people: Vec<&Person> = whose.iter().map(Rc::as_ref).collect();
+            export_all(&all, with_people.then_some(people.as_slice()), &settings, today)
+        })
+    };
+    let all: Vec<&Garment> = meant.iter().map(Rc::as_ref).collect();
+    let text = match all.as_slice() {
+        [] => String::new(),
+        [one] => message(one, appraisals.appraiser()),
+        several => list(several, appraisals.appraiser()),
+    };
+    let copy = {
+        let (text, send) = (text.clone(), send.clone());
+        Callback::from(move |_: MouseEvent| handing::copy(&text, told(&send, "Copied.")))
+    };
+    let share = {
+        let (text, send) = (text.clone(), send.clone());
+        Callback::from(move |_: MouseEvent| handing::share_text("Garment Assay", &text, told(&send, "Handed on.")))
+    };
+    let bar = html! { <Bar title="Hand on" under="To a spreadsheet, a colleague or a message" back={Route::Rack.href()} back_name="Back to the rack" /> };
+    if garments.is_empty() {
+        return html! {
+            <>
+                { bar }
+                <section class="card"><p>{ "There is nothing to hand on yet." }</p><p><a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a></p></section>
+            </>
+        };
+    }
+    html! {
+        <div class="hand-on">
+            { bar }
+            <section class="card">
+                <h2>{ "What" }</h2>
+                <div class="field"><label for="hand-on-which">{ "Which garments" }</label>
+                    <select id="hand-on-which" onchange={onwhich}>
+                        if !chosen.is_empty() {
+                            <option value={Which::Ticked.key()} selected={*which == Which::Ticked}>{ "Those I chose" }</option>
+                        }
+                        <option value={Which::All.key()} selected={*which == Which::All}>{ "All of them" }</option>
+                        { for known.iter().map(|name| {
+                            let value = Which::In(name.clone());
+                            html! { <option key={value.key()} value={value.key()} selected={*which == value}>{ name }</option> }
+                        }) }
+                        if !known.is_empty() {
+                            <option value={Which::Nowhere.key()} selected={*which == Which::Nowhere}>{ "In no collection" }</option>
+                        }
+                        <option value={Which::Away.key()} selected={*which == Which::Away}>{ "Put away" }</option>
+                    </select></div>
+                <p role="status">{ match (meant.len(), away) {
+                    (0, _) => "None. Choose something else above.".to_owned(),
+                    (count, 0) => format!("{}.", counted(count, "garment", "garments")),
+                    (count, away) => format!("{}, {away} of them put away.", counted(count, "garment", "garments")),
+                } }</p>
+                if invented > 0 {
+                    <p class="hint">{ format!("{} left out: elsewhere nobody could tell it from a real one.", counted(invented, "invented garment is", "invented garments are")) }</p>
+                }
+            </section>
+            if !meant.is_empty() {
+                <section class="card">
+                    <h2>{ "Tables for a spreadsheet" }</h2>
+                    <label class="tick"><input type="radio" name="form" checked={*decimal == Decimal::Point} onchange={form(Decimal::Point)} /><span>{ "Figures with a point (8.6), columns parted by commas" }</span></label>
+                    <label class="tick"><input type="radio" name="form" checked={*decimal == Decimal::Comma} onchange={form(Decimal::Comma)} /><span>{ "Figures with a comma (8,6), columns parted by semicolons" }</span></label>
+                    <p class="hint">{ match *expected {
+                        Decimal::Point => "This browser’s language writes 8.6, so that form is chosen first. Take the form of the device on which the table is opened.",
+                        Decimal::Comma => "This browser’s language writes 8,6, so that form is chosen first. Take the form of the device on which the table is opened.",
+                    } }</p>
+                    <FileOut save="Save the rack" name={named("rack", "csv")} kind={CSV} text={rack} send={send.clone()} />
+                    <FileOut save="Save the answers" name={named("answers", "csv")} kind={CSV} text={answers} send={send.clone()} />
+                    <p class="hint">{ "The rack has a row for each garment, the answers a row for each answer. Words that a spreadsheet could take for a formula, a figure or a date begin with an apostrophe. A ticket that lies face down is in neither." }</p>
+                </section>
+                <section class="card">
+                    <h2>{ "A file for this app" }</h2>
+                    <p>{ "It holds all that was noted of these garments, and your settings. Whoever gets it imports it in the settings, and keeps their own notes." }</p>
+                    if !whose.is_empty() {
+                        <label class="tick"><input type="checkbox" checked={*with_people} onchange={tick_people} aria-describedby="hand-on-people" /><span>{ "Also the body measures of people" }</span></label>
+                        <p class="hint" id="hand-on-people">{ format!("Off unless you tick it. They are those of {}.", counted(whose.len(), "person", "people")) }</p>
+                    }
+                    <FileOut save="Save the file" name={named("", "json")} kind={JSON} text={file} send={send.clone()} />
+                </section>
+                <section class="card">
+                    <h2>{ "A text for a message" }</h2>
+                    <div class="field">
+                        <label for="hand-on-message">{ if meant.len() == 1 { "About this garment" } else { "The list" } }</label>
+                        <textarea id="hand-on-message" readonly=true rows="8" value={text} />
+                    </div>
+                    <div class="row">
+                        if handing::can_copy() {
+                            <button type="button" class="second" onclick={copy}>{ "Copy the text" }</button>
+                        }
+                        if handing::can_share_text() {
+                            <button type="button" class="second" onclick={share}>{ "Share the text" }</button>
+                        }
+                    </div>
+                </section>
+            }
+        </div>
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use garment_assay::catalog::FAMILIES;
+    use garment_assay::garment::Act;
+
+    fn garment(id: &str) -> Rc<Garment> {
+        let id = Id::new(id).expect("a plain name");
+        Rc::new(Garment::new(id, FAMILIES[0], Day::new(2026, 11, 26).expect("a day")))
+    }
+
+    #[test]
+    fn invented_garments_are_left_out_unless_only_they_were_chosen() {
+        let rack = [Rc::new(garment("c").after(Act::Archived(true))), garment("a"), garment("invented-b")];
+        let ids = |which: &Which, chosen: &[&str]| {
+            let chosen: Vec<Id> = chosen.iter().filter_map(|id| Id::new(id)).collect();
+            let (meant, invented) = handed(&rack, which, &chosen);
+            (meant.iter().map(|garment| garment.id().as_str().to_owned()).collect::<Vec<_>>().join(" "), invented)
+        };
+        assert_eq!(ids(&Which::All, &[]), ("a c".to_owned(), 1));
+        assert_eq!(ids(&Which::Ticked, &["invented-b"]), ("invented-b".to_owned(), 0));
+        assert_eq!(ids(&Which::Ticked, &["invented-b", "a"]), ("a".to_owned(), 1));
+        assert_eq!(ids(&Which::Away, &[]), ("c".to_owned(), 0));
+        assert_eq!(ids(&Which::In("none".to_owned()), &[]), (String::new(), 0));
+    }
+
+    #[test]
+    fn a_collection_names_its_file_in_plain_letters() {
+        assert_eq!(plain("Autumn '27 / Milan"), "autumn-27-milan");
+        assert_eq!(plain("秋冬"), "");
+    }
+}

@@ -1,0 +1,261 @@
+//! Garments that are here and in a file, and not the same: where each pair differs, and what is to become of it.
+
+use std::collections::BTreeMap;
+use std::rc::Rc;
+
+use garment_assay::garment::{Answer, Deal, Fate, Fitting, Garment, Id, Part, Terms, differences, joined};
+use garment_assay::grading::Care;
+use garment_assay::notebook::Choice;
+use garment_assay::quantity::{Decimal, System, written_exactly};
+use garment_assay::trade::{Currency, PriceKind, Ticket};
+use yew::prelude::*;
+
+use crate::app::browser::clock;
+use crate::app::words;
+
+/// Differences shown before the rest is folded away.
+const SHOWN: usize = 6;
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The one here and the file's, for each that differs.
+    pub pairs: Vec<(Rc<Garment>, Rc<Garment>)>,
+    /// What was chosen so far.
+    pub choices: BTreeMap<Id, Choice>,
+    /// Metric or imperial.
+    pub system: System,
+    /// Called with what is chosen for a garment.
+    pub choose: Callback<(Id, Choice)>,
+}
+
+/// What a part is called.
+fn called(part: Part) -> String {
+    match part {
+        Part::Family => "Kind".to_owned(),
+        Part::Noted => "Noted on".to_owned(),
+        Part::Label => "Name for it".to_owned(),
+        Part::Place => "Place".to_owned(),
+        Part::Note => "Note".to_owned(),
+        Part::Ticket => "Ticket".to_owned(),
+        Part::Guess => "Guess".to_owned(),
+        Part::Reference => "For predictions".to_owned(),
+        Part::Shop => "Kind of shop".to_owned(),
+        Part::Name => "Name on it".to_owned(),
+        Part::Deal => "Plan".to_owned(),
+        Part::Terms => "Offer".to_owned(),
+        Part::Lot => "Lot".to_owned(),
+        Part::Collection => "Collection".to_owned(),
+        Part::Archived => "Put away".to_owned(),
+        Part::SecondHand => "Worn before".to_owned(),
+        Part::Fitting => "Fitting room".to_owned(),
+        Part::Answer(check) => check.name.to_owned(),
+        Part::CheckNote(check) => format!("Note on: {}", check.name.to_lowercase()),
+        Part::Measure(point) => format!("Tape: {}", point.name.to_lowercase()),
+        Part::Order => "Order of the answers".to_owned(),
+        Part::Aside => "From another version".to_owned(),
+    }
+}
+
+fn money(minor: u64, currency: Currency) -> String {
+    words::amount(&Ticket { minor, currency, kind: PriceKind::Retail, face_down: false })
+}
+
+fn yes(is: bool) -> String {
+    if is { "yes" } else { "no" }.to_owned()
+}
+
+fn offer(terms: &Terms) -> String {
+    let price = terms.prices().iter().map(|price| match terms.currency() {
+        Some(currency) => format!("{} from {}", money(price.minor, currency), price.from),
+        None => format!("a price from {}", price.from),
+    });
+    let texts = [terms.supplier(), terms.style(), terms.colourways(), terms.sizes()].map(str::to_owned);
+    let term = terms.incoterm().map(|term| term.code().to_owned());
+    let least = terms.minimum().map(|pieces| format!("at least {pieces}"));
+    let days = terms.delivery().map(|(first, last)| format!("{} to {}", clock::written_day(first), clock::written_day(last)));
+    let short = terms.shortlisted().then(|| "on the short list".to_owned());
+    let all = texts.into_iter().filter(|text| !text.is_empty()).chain(term).chain(price).chain(least).chain(days).chain(short);
+    all.collect::<Vec<_>>().join(", ")
+}
+
+fn plan(deal: &Deal) -> String {
+    let wears = deal.wears_a_year().map(|wears| format!("worn {wears} times a year"));
+    let target = deal.target().map(|_| "a ticket to come".to_owned());
+    let least = deal.minimum().map(|pieces| format!("at least {pieces} pieces"));
+    [wears, target, least].into_iter().flatten().collect::<Vec<_>>().join(", ")
+}
+
+fn answer(garment: &Garment, part: Part, system: System) -> String {
+    let Part::Answer(check) = part else { return String::new() };
+    let said = words::answer(garment, check, system);
+    match garment.answer(check) {
+        Some(Answer::Judged { care: Care::Careful, .. }) => format!("{said}, looked closely"),
+        Some(Answer::Judged { care: Care::Unsure, .. }) => format!("{said}, unsure"),
+        _ => said,
+    }
+}
+
+/// What a garment says in a part; empty where it says nothing.
+fn said(garment: &Garment, part: Part, system: System) -> String {
+    match part {
+        Part::Family => garment.family().name.to_owned(),
+        Part::Noted => clock::written_day(garment.noted()),
+        Part::Label => garment.label().to_owned(),
+        Part::Place => garment.place().to_owned(),
+        Part::Note => garment.note().to_owned(),
+        Part::Ticket => garment.ticket().map(words::ticket).unwrap_or_default(),
+        Part::Guess => garment.guess().map_or(String::new(), |guess| {
+            format!("{} to {}", money(guess.low(), guess.currency()), money(guess.high(), guess.currency()))
+        }),
+        Part::Reference => if garment.is_reference() { "counts" } else { "left out" }.to_owned(),
+        Part::Shop => garment.shop().map_or("", |shop| shop.name()).to_owned(),
+        Part::Name => garment.name().map_or("", |name| name.words()).to_owned(),
+        Part::Deal => plan(garment.deal()),
+        Part::Terms => offer(garment.terms()),
+        Part::Lot => garment.lot().map_or(String::new(), |log| {
+            format!("{} pieces, {} looked at, {} found", log.lot.pieces(), log.looked_at, log.findings.len())
+        }),
+        Part::Collection => garment.collection().to_owned(),
+        Part::Archived => yes(garment.archived()),
+        Part::SecondHand => yes(garment.is_second_hand()),
+        Part::Fitting => if *garment.fitting() == Fitting::default() { "" } else { "noted" }.to_owned(),
+        Part::Answer(_) => answer(garment, part, system),
+        Part::CheckNote(check) => garment.check_note(check).to_owned(),
+        Part::Measure(point) => garment.taped(point).map_or(String::new(), |taped| {
+            let amounts = taped
+                .readings()
+                .iter()
+                .map(|amount| format!("{} {}", written_exactly(amount.number, 2, Decimal::Point), amount.unit.symbol()));
+            amounts.collect::<Vec<_>>().join(", ")
+        }),
+        Part::Order => "same answers".to_owned(),
+        Part::Aside => if garment.aside().is_empty() { "" } else { "something this version cannot read" }.to_owned(),
+    }
+}
+
+/// What a join makes of a part, where that has to be said.
+fn becomes(part: Part, fate: Fate, theirs: &str) -> &'static str {
+    match (fate, part) {
+        (Fate::Mine, Part::Label | Part::Place | Part::Collection) if !theirs.is_empty() => {
+            "Joined: yours, theirs goes into the note"
+        }
+        (Fate::Mine, _) => "Joined: yours",
+        (Fate::Theirs, _) => "Joined: theirs",
+        (Fate::Both, _) => "Joined: both",
+    }
+}
+
+const fn choice_key(choice: Choice) -> &'static str {
+    match choice {
+        Choice::Both => "both",
+        Choice::Join => "join",
+        Choice::Theirs => "theirs",
+        Choice::Mine => "mine",
+    }
+}
+
+const fn choice_words(choice: Choice) -> &'static str {
+    match choice {
+        Choice::Both => "Keep both",
+        Choice::Join => "Join them in one",
+        Choice::Theirs => "Take theirs",
+        Choice::Mine => "Keep mine",
+    }
+}
+
+fn or_nothing(text: String) -> Html {
+    if text.is_empty() {
+        html! { <i>{ "nothing" }</i> }
+    } else {
+        html! { <span class="conflict-said">{ text }</span> }
+    }
+}
+
+#[derive(Properties, PartialEq)]
+struct PairProps {
+    mine: Rc<Garment>,
+    theirs: Rc<Garment>,
+    choice: Choice,
+    system: System,
+    choose: Callback<(Id, Choice)>,
+}
+
+#[component]
+fn Pair(props: &PairProps) -> Html {
+    let PairProps { mine, theirs, choice, system, choose } = props;
+    let id = mine.id();
+    let name = if mine.label().is_empty() { mine.family().name } else { mine.label() };
+    let both = joined(mine, theirs);
+    let row = |part: Part| {
+        let their_words = said(theirs, part, *system);
+        let once_joined = both.as_ref().ok().filter(|_| *choice == Choice::Join);
+        let becomes = once_joined.map(|both| becomes(part, part.fate(mine, theirs, both), &their_words));
+        html! {
+            <li key={called(part)}>
+                <b>{ called(part) }</b>
+                <p><small>{ "Yours" }</small>{ or_nothing(said(mine, part, *system)) }</p>
+                <p><small>{ "Theirs" }</small>{ or_nothing(their_words) }</p>
+                if let Some(becomes) = becomes {
+                    <small class="conflict-fate">{ becomes }</small>
+                }
+            </li>
+        }
+    };
+    let parts = differences(mine, theirs);
+    let (first, rest) = parts.split_at(parts.len().min(SHOWN));
+    html! {
+        <fieldset class="conflict">
+            <legend>{ name }</legend>
+            <ul class="conflict-parts">{ for first.iter().map(|part| row(*part)) }</ul>
+            if !rest.is_empty() {
+                <details>
+                    <summary>{ format!("{} more that differ", rest.len()) }</summary>
+                    <ul class="conflict-parts">{ for rest.iter().map(|part| row(*part)) }</ul>
+                </details>
+            }
+            <div class="conflict-choices">
+                { for Choice::ALL.into_iter().map(|value| {
+                    let key = choice_key(value);
+                    let onchange = { let (choose, id) = (choose.clone(), id.clone()); Callback::from(move |_: Event| choose.emit((id.clone(), value))) };
+                    let disabled = value == Choice::Join && both.is_err();
+                    html! {
+                        <label {key} class="tick"><input type="radio" name={format!("conflict-{}", id.as_str())} value={key} checked={*choice == value} {disabled} {onchange} />
+                            <span>{ choice_words(value) }</span></label>
+                    }
+                }) }
+            </div>
+            if let Err(fault) = &both {
+                <p class="hint">{ fault.to_string() }</p>
+            } else if *choice == Choice::Join {
+                <p class="hint">{ "Where yours says something it stays, and theirs fills what is open. Notes of both are kept, yours first." }</p>
+            }
+        </fieldset>
+    }
+}
+
+/// Every pair with its choice; and one choice for all where there are several.
+#[component]
+pub fn ImportConflicts(props: &Props) -> Html {
+    let Props { pairs, choices, system, choose } = props;
+    let for_all = |value: Choice| {
+        let (choose, ids) = (choose.clone(), pairs.iter().map(|(mine, _)| mine.id().clone()).collect::<Vec<_>>());
+        Callback::from(move |_: MouseEvent| ids.iter().for_each(|id| choose.emit((id.clone(), value))))
+    };
+    html! {
+        <div class="conflicts" role="group" aria-labelledby="conflicts-title">
+            <h4 id="conflicts-title">{ if pairs.len() == 1 { "Not as here: 1 garment".to_owned() } else { format!("Not as here: {} garments", pairs.len()) } }</h4>
+            if pairs.len() > 1 {
+                <p>{ "For all of them at once:" }</p>
+                <div class="row">
+                    { for Choice::ALL.into_iter().map(|value| html! {
+                        <button key={choice_key(value)} type="button" class="second" onclick={for_all(value)}>{ choice_words(value) }</button>
+                    }) }
+                </div>
+            }
+            { for pairs.iter().map(|(mine, theirs)| html! {
+                <Pair key={mine.id().as_str()} mine={mine.clone()} theirs={theirs.clone()} choice={choices.get(mine.id()).copied().unwrap_or_default()}
+                    system={*system} choose={choose.clone()} />
+            }) }
+        </div>
+    }
+}
