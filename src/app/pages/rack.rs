@@ -221,6 +221,15 @@ pub fn Rack(props: &Props) -> Html {
         Which::Nowhere if known.is_empty() => Which::All,
         which => which.clone(),
     };
+    {
+        // Forgotten for good, so that the next one put away goes out of sight as any other.
+        let which = which.clone();
+        use_effect_with(*which == Which::Away && away == 0, move |gone| {
+            if *gone {
+                which.set(Which::All);
+            }
+        });
+    }
     let onwhich = {
         let (which, shown) = (which.clone(), shown.clone());
         Callback::from(move |event: Event| {
