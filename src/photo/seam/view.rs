@@ -6,7 +6,7 @@
 use crate::{Plane, Point, Raster, Scale};
 
 use super::pitch::{Candidate, Lines};
-use super::reach::{free_of, holds, within};
+use super::reach::{free, holds};
 use super::reading::{BEYOND, Reading, reading};
 use super::refusal::{SeamRefusal, Signs};
 use super::signal::{Bank, unwarped};
@@ -49,15 +49,17 @@ impl View {
         let px_per_mm = from.distance(to) / length;
         let few = SeamRefusal::TooFew { stitches: (length / nearer / 2.5) as usize };
         let (start, end) = beyond(picture, &plane, start, end);
-        let coarse = 8.0_f64.min(MOST_SAMPLES / length);
+        let coarse = px_per_mm.clamp(4.5, 8.0).min(MOST_SAMPLES / length);
         let straight = Path::straight(start, end, 1.0 / coarse);
         if straight.places.len() < 16 {
             return Err(few);
         }
-        let half = (0.13 * length + 1.5).clamp(4.2, 12.0) as f32;
-        let (low, high) = within(picture, &plane, &straight, free_of(&scale.object, &plane, &straight, half));
+        let half = (0.13 * length + 1.5).clamp(4.2, 22.0 * nearer.max(1.0)) as f32;
+        let reach = free(picture, &plane, &straight, &scale.object, half);
+        let low = reach.iter().map(|reach| reach.0).fold(0.0, f32::min);
+        let high = reach.iter().map(|reach| reach.1).fold(0.0, f32::max);
         let wide = Strip::read(picture, &plane, &straight, low, high, coarse as f32);
-        let seam = track::seam(&wide, (low + 1.2, high - 1.2));
+        let seam = track::seam(&wide, &reach);
         let per_mm = px_per_mm.clamp(6.0, 14.0).min(MOST_SAMPLES / length);
         let path = track::followed(&straight, &seam, 1.0 / per_mm);
         if path.places.len() < 16 {
