@@ -81,7 +81,7 @@ impl View {
             .filter_map(|candidate| reading(&bank, &clean, &mut lines, *candidate, true))
             .max_by(|a, b| a.merit.total_cmp(&b.merit))
             .ok_or(SeamRefusal::NoSeam)?;
-        let signs = signs(&best, &lines, &peaks, &seam, length, px_per_mm / per_mm);
+        let signs = signs(&best, &lines, &peaks, &seam, (length, per_mm), px_per_mm / per_mm);
         Ok(View { nearer, plane, path, per_mm, warp, bank, clean, lines, peaks, best, signs })
     }
 
@@ -160,8 +160,15 @@ fn straightened(bank: Bank, plain: Lines, warp: f32, finest: f32) -> (Bank, Line
     }
 }
 
-/// What speaks for and against the reading of a seam so long (mm).
-fn signs(best: &Reading, lines: &Lines, peaks: &[Candidate], seam: &Track, length: f64, px_per_sample: f64) -> Signs {
+/// What speaks for and against the reading of a seam so long (mm), with so many samples to a millimetre.
+fn signs(
+    best: &Reading,
+    lines: &Lines,
+    peaks: &[Candidate],
+    seam: &Track,
+    (length, per_mm): (f64, f64),
+    px_per_sample: f64,
+) -> Signs {
     let Reading { candidate, placed, neighbours, .. } = best;
     let is_one_of = |times: &[f32], peak: &&Candidate| {
         times.iter().any(|times| (peak.frequency / (times * candidate.frequency) - 1.0).abs() < 0.06)
@@ -192,5 +199,6 @@ fn signs(best: &Reading, lines: &Lines, peaks: &[Candidate], seam: &Track, lengt
         usual: lines.usual(1.0 / placed.pitch().max(1e-6)),
         bow: seam.sagitta / length as f32,
         length: lines.length(1.0 / placed.pitch().max(1e-6)),
+        filled: placed.pitch() * placed.count() as f32 / (length * per_mm) as f32,
     }
 }
