@@ -99,6 +99,19 @@ impl Strip {
         Strip { columns, rows, first, per_mm, colours }
     }
 
+    /// This strip bent, so that what bows by `bow` mm in the middle lies level; a row beyond its border is its last.
+    pub(super) fn bent(&self, bow: f32) -> Strip {
+        let mut colours = vec![[0.0; 3]; self.rows * self.columns];
+        for column in 0..self.columns {
+            let by = (bowed(column, self.columns, bow) * self.per_mm).round() as isize;
+            for row in 0..self.rows {
+                let source = usize::try_from(row as isize + by).unwrap_or(0).min(self.rows - 1);
+                colours[row * self.columns + column] = self.colours[source * self.columns + column];
+            }
+        }
+        Strip { colours, ..*self }
+    }
+
     /// The colours of one row.
     pub(super) fn row(&self, row: usize) -> &[[f32; 3]] {
         &self.colours[row * self.columns..(row + 1) * self.columns]
@@ -127,6 +140,12 @@ impl Strip {
         }
         mean
     }
+}
+
+/// How far a line that bows by `bow` in the middle lies off the straight one at a column.
+pub(super) fn bowed(column: usize, columns: usize, bow: f32) -> f32 {
+    let q = column as f32 / columns.max(2) as f32;
+    4.0 * q * (1.0 - q) * bow
 }
 
 /// Mean of a few pixels round a place, in a cell spanned by the two steps.

@@ -6,7 +6,7 @@
 use crate::{Plane, Point, Raster, Scale};
 
 use super::pitch::{Candidate, Lines};
-use super::reach::{free_of, holds, within};
+use super::reach::{free, holds};
 use super::reading::{BEYOND, Reading, reading};
 use super::refusal::{SeamRefusal, Signs};
 use super::signal::{Bank, unwarped};
@@ -49,15 +49,17 @@ impl View {
         let px_per_mm = from.distance(to) / length;
         let few = SeamRefusal::TooFew { stitches: (length / nearer / 2.5) as usize };
         let (start, end) = beyond(picture, &plane, start, end);
-        let coarse = 8.0_f64.min(MOST_SAMPLES / length);
+        let coarse = px_per_mm.clamp(4.5, 8.0).min(MOST_SAMPLES / length);
         let straight = Path::straight(start, end, 1.0 / coarse);
         if straight.places.len() < 16 {
             return Err(few);
         }
-        let half = (0.13 * length + 1.5).clamp(4.2, 12.0) as f32;
-        let (low, high) = within(picture, &plane, &straight, free_of(&scale.object, &plane, &straight, half));
+        let half = (0.13 * length + 1.5).clamp(4.2, 22.0 * nearer.max(1.0)) as f32;
+        let reach = free(picture, &plane, &straight, &scale.object, half);
+        let low = reach.iter().map(|reach| reach.0).fold(0.0, f32::min);
+        let high = reach.iter().map(|reach| reach.1).fold(0.0, f32::max);
         let wide = Strip::read(picture, &plane, &straight, low, high, coarse as f32);
-        let seam = track::seam(&wide, (low + 1.2, high - 1.2));
+        let seam = track::seam(&wide, &reach);
         let per_mm = px_per_mm.clamp(6.0, 14.0).min(MOST_SAMPLES / length);
         let path = track::followed(&straight, &seam, 1.0 / per_mm);
         if path.places.len() < 16 {
@@ -79,7 +81,7 @@ impl View {
             .filter_map(|candidate| reading(&bank, &clean, &mut lines, *candidate, true))
             .max_by(|a, b| a.merit.total_cmp(&b.merit))
             .ok_or(SeamRefusal::NoSeam)?;
-        let signs = signs(&best, &lines, &peaks, &seam, length, px_per_mm / per_mm);
+        let signs = signs(&best, &lines, &peaks, &seam, (length, per_mm), px_per_mm / per_mm);
         Ok(View { nearer, plane, path, per_mm, warp, bank, clean, lines, peaks, best, signs })
     }
 
@@ -158,8 +160,15 @@ fn straightened(bank: Bank, plain: Lines, warp: f32, finest: f32) -> (Bank, Line
     }
 }
 
-/// What speaks for and against the reading of a seam so long (mm).
-fn signs(best: &Reading, lines: &Lines, peaks: &[Candidate], seam: &Track, length: f64, px_per_sample: f64) -> Signs {
+/// What speaks for and against the reading of a seam so long (mm), with so many samples to a millimetre.
+fn signs(
+    best: &Reading,
+    lines: &Lines,
+    peaks: &[Candidate],
+    seam: &Track,
+    (length, per_mm): (f64, f64),
+    px_per_sample: f64,
+) -> Signs {
     let Reading { candidate, placed, neighbours, .. } = best;
     let is_one_of = |times: &[f32], peak: &&Candidate| {
         times.iter().any(|times| (peak.frequency / (times * candidate.frequency) - 1.0).abs() < 0.06)
@@ -190,5 +199,6 @@ fn signs(best: &Reading, lines: &Lines, peaks: &[Candidate], seam: &Track, lengt
         usual: lines.usual(1.0 / placed.pitch().max(1e-6)),
         bow: seam.sagitta / length as f32,
         length: lines.length(1.0 / placed.pitch().max(1e-6)),
+        filled: placed.pitch() * placed.count() as f32 / (length * per_mm) as f32,
     }
 }
