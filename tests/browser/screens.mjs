@@ -297,7 +297,7 @@ export const SCREENS = [
       await main(page).getByRole("button", { name: /^Take away/ }).waitFor();
     },
   },
-  { name: "invented-rack", path: "#/", filled: false, whole: true, act: async (page) => {
+  { name: "invented-rack", path: "#/", alone: true, filled: false, whole: true, act: async (page) => {
     await main(page).getByRole("button", { name: "Look round in an invented rack" }).click();
     await main(page).getByRole("button", { name: "Take the invented rack out" }).waitFor();
   } },
@@ -591,7 +591,7 @@ export const SCREENS = [
     whole: true,
     act: async (page) => {
       await chooseFile(page, FILE);
-      await plan(page).getByText("Join them in one").click();
+      await plan(page).locator("label").filter({ hasText: "Join them in one" }).first().click();
       await plan(page).getByText("Where yours says something", { exact: false }).waitFor();
     },
   },
