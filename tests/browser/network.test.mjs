@@ -157,7 +157,9 @@ test("pages of the second program come and go without touching the first", async
       assert.equal(await hash(page), PICTURE);
       await go(page, LIVE, "Stitches on the live picture");
       assert.deepEqual(await headings(), ["Stitches on the live picture"]);
-      assert.equal(await page.evaluate(() => document.activeElement.textContent), "Stitches on the live picture", "the keyboard is on it");
+      // The heading is there a moment before the keyboard is on it.
+      const onIt = () => page.evaluate(() => document.activeElement.textContent);
+      await until(onIt, (text) => text === "Stitches on the live picture", "the keyboard on the heading");
       await main.getByRole("link", { name: "Back" }).click();
       await main.getByRole("heading", { name: "Bench" }).waitFor();
       assert.equal(await page.locator("#side-room").count(), 0);
