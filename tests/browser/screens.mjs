@@ -140,11 +140,11 @@ async function read(page, readings) {
 
 /** A garment of the rack turned second-hand, with some answers about wear; then one of its screens. */
 async function worn(page, screen, heading) {
-  await go(page, of(1, "details"), "Details");
+  await go(page, of(2, "details"), "Details");
   // Screens may share a window: it may be on already.
   if (!(await page.getByRole("checkbox", { name: /^Second-hand/ }).isChecked())) await page.getByText(/^Second-hand/).click();
   for (const [key, place] of [["worn-rubbed", 2], ["worn-seams", 2], ["worn-stains", 0], ["worn-stretch", 1]]) {
-    await go(page, of(1, `check/${key}`), /./);
+    await go(page, of(2, `check/${key}`), /./);
     await label(page, place).click();
     await page.getByRole("button", { name: "Take answer back" }).waitFor();
   }
@@ -221,12 +221,12 @@ export const SCREENS = [
   { name: "desk-whole", path: `#/desk/${RACK[2].id}`, whole: true, act: (page) => main(page).getByRole("button", { name: "Keys" }).click() },
   { name: "result", path: of(0, "result"), whole: true },
   { name: "result-first", path: of(7, "result") },
-  { name: "walk-worn", whole: true, act: (page) => worn(page, of(1, "check/worn-seams"), /./) },
-  { name: "checks-worn", whole: true, act: (page) => worn(page, of(1, "checks"), "All checks") },
-  { name: "result-worn", whole: true, act: (page) => worn(page, of(1, "result"), "What is left in it") },
+  { name: "walk-worn", whole: true, act: (page) => worn(page, of(2, "check/worn-seams"), /./) },
+  { name: "checks-worn", whole: true, act: (page) => worn(page, of(2, "checks"), "All checks") },
+  { name: "result-worn", whole: true, act: (page) => worn(page, of(2, "result"), "What is left in it") },
   { name: "rack-worn", act: (page) => worn(page, "#/", "Rack") },
-  { name: "behind-worn", act: (page) => worn(page, of(1, "ticket"), "Behind the ticket") },
-  { name: "beside-worn", whole: true, act: (page) => worn(page, beside(0, 1), "Side by side") },
+  { name: "behind-worn", act: (page) => worn(page, of(2, "ticket"), "Behind the ticket") },
+  { name: "beside-worn", whole: true, act: (page) => worn(page, beside(0, 2), "Side by side") },
   { name: "result-none", path: of(4, "result"), whole: true },
   { name: "result-face-down", path: of(6, "result") },
   { name: "fit-empty", path: of(1, "fit"), whole: true },
