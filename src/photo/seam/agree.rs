@@ -11,6 +11,8 @@ pub(super) struct Voice {
     pub(super) trust: f32,
     /// Coefficient of variation of the length of its stitches.
     pub(super) unevenness: f64,
+    /// Whether its stitches show about as strongly one as the other.
+    pub(super) clear: bool,
 }
 
 /// Trust from which the first look is taken at its word: odds of 55 to 1 (judgement).
@@ -32,6 +34,9 @@ const MOST_TRUST: f32 = 5.0;
 const MOST_UNEVEN: f64 = 0.125;
 const MOST_UNEVEN_OF_ALL: f64 = 0.17;
 
+/// Looks to be had where stitches do not show alike: what misleads two or three of them may not mislead the last.
+const LOOKS_OF_PATCHY: usize = 4;
+
 /// The look to answer with, when two or more agree and their trust together, less twice that of those that say otherwise, reaches `enough`. A look
 /// without a reading has no voice, but it is missed.
 pub(super) fn agreed(voices: &[Option<Voice>], enough: f32) -> Option<usize> {
@@ -46,6 +51,12 @@ pub(super) fn agreed(voices: &[Option<Voice>], enough: f32) -> Option<usize> {
     if by_pitch.len() < 2 || trust <= enough || uneven[uneven.len() / 2] >= allowed {
         return None;
     }
+    let answer = spokesman(voices, &mut by_pitch)?;
+    (voices.len() >= LOOKS_OF_PATCHY || voices[answer].is_some_and(|voice| voice.clear)).then_some(answer)
+}
+
+/// Which of looks that agree speaks for them.
+fn spokesman(voices: &[Option<Voice>], by_pitch: &mut [usize]) -> Option<usize> {
     let key = |n: &usize| voices[*n].map_or(0.0, |voice| voice.px_per_stitch);
     by_pitch.sort_unstable_by(|a, b| key(a).total_cmp(&key(b)));
     if by_pitch.len() % 2 == 1 {
@@ -53,7 +64,7 @@ pub(super) fn agreed(voices: &[Option<Voice>], enough: f32) -> Option<usize> {
         return by_pitch.get(by_pitch.len() / 2).copied();
     }
     let sureness = |n: &usize| voices[*n].map_or(f32::MIN, |voice| voice.trust);
-    by_pitch.into_iter().max_by(|a, b| sureness(a).total_cmp(&sureness(b)))
+    by_pitch.iter().copied().max_by(|a, b| sureness(a).total_cmp(&sureness(b)))
 }
 
 /// The looks that agree with each other and are most trusted together; of equals the larger group.
@@ -91,7 +102,7 @@ mod tests {
     use super::*;
 
     fn voice(px_per_stitch: f64, trust: f32) -> Option<Voice> {
-        Some(Voice { px_per_stitch, stitches: 20, trust, unevenness: 0.05 })
+        Some(Voice { px_per_stitch, stitches: 20, trust, unevenness: 0.05, clear: true })
     }
 
     #[test]
@@ -116,9 +127,17 @@ mod tests {
 
     #[test]
     fn very_uneven_stitches_need_every_look() {
-        let uneven = |px| Some(Voice { px_per_stitch: px, stitches: 20, trust: 3.0, unevenness: 0.15 });
+        let uneven = |px| Some(Voice { px_per_stitch: px, stitches: 20, trust: 3.0, unevenness: 0.15, clear: true });
         assert_eq!(agreed(&[uneven(30.0), uneven(30.1), None], 4.0), None);
         assert_eq!(agreed(&[uneven(30.0), uneven(30.1), uneven(30.2)], 4.0), Some(1));
+    }
+
+    #[test]
+    fn looks_at_stitches_that_do_not_show_alike_need_the_fourth() {
+        let patchy = |px| voice(px, 4.0).map(|voice| Voice { clear: false, ..voice });
+        assert_eq!(agreed(&[patchy(30.0), patchy(30.1), patchy(30.2)], 4.0), None);
+        assert_eq!(agreed(&[patchy(30.0), patchy(30.1), patchy(30.2), voice(31.5, 5.0)], 4.0), None);
+        assert_eq!(agreed(&[patchy(30.0), patchy(30.1), patchy(30.2), None], 4.0), Some(1));
     }
 
     #[test]

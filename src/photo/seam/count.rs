@@ -51,6 +51,7 @@ impl Look {
             stitches: self.told.stitches.len(),
             trust: self.view.signs.trust(),
             unevenness: self.told.unevenness,
+            clear: self.view.signs.is_clear(),
         })
     }
 
@@ -58,6 +59,7 @@ impl Look {
     fn is_sure(&self) -> bool {
         let signs = &self.view.signs;
         signs.forbids().is_none()
+            && signs.is_clear()
             && signs.trust() > SURE
             && self.told.unevenness < SURE_UNEVEN
             && signs.rival < MOST_RIVAL

@@ -30,6 +30,8 @@ pub(super) struct Placed {
     pub(super) by_phase: f32,
     /// Standard deviation of where an end lies, as a share of the period: by how far two halves of its neighbourhood disagree.
     pub(super) jitter: f32,
+    /// By how much stitches differ in how strongly they show: coefficient of variation of the mean stitch's part in each.
+    pub(super) patchy: f32,
 }
 
 impl Placed {
@@ -120,12 +122,13 @@ fn laid(signal: &[f32], turns: &[f32], mut template: Vec<f32>, period: f32, marg
     }
     let (ends, double) = laid;
     let (ends, jitter) = settled(signal, &template, &ends, period);
-    let mut placed = Placed { ends, double, period, likeness: 0.0, by_phase: 0.0, jitter };
+    let mut placed = Placed { ends, double, period, likeness: 0.0, by_phase: 0.0, jitter, patchy: 0.0 };
     trim(&mut placed, signal, &template);
     if placed.double.is_empty() {
         return None;
     }
     placed.likeness = explained(signal, &template, &placed);
+    placed.patchy = patchy(signal, &template, &placed);
     let (first, last) = (placed.ends[0], placed.ends[placed.ends.len() - 1]);
     placed.by_phase = between(turns, last) - between(turns, first);
     Some(placed)
@@ -334,6 +337,15 @@ fn trim(placed: &mut Placed, signal: &[f32], template: &[f32]) {
             break;
         }
     }
+}
+
+/// Coefficient of variation of how much of the mean stitch each single piece shows.
+fn patchy(signal: &[f32], template: &[f32], placed: &Placed) -> f32 {
+    let single = placed.ends.windows(2).zip(&placed.double).filter(|(_, double)| !**double);
+    let shown: Vec<f32> = single.map(|(pair, _)| fit(&piece(signal, pair[0], pair[1]), template)).collect();
+    let count = shown.len().max(1) as f32;
+    let mean = shown.iter().sum::<f32>() / count;
+    (shown.iter().map(|size| (size - mean).powi(2)).sum::<f32>() / count).sqrt() / mean.max(1e-6)
 }
 
 /// Share of the pieces' variance that the mean stitch explains, each piece with its own strength.

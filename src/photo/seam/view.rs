@@ -196,6 +196,7 @@ fn signs(
         strength: seam.strength,
         thirds: (0.3 * slope.abs() + 0.5 * bend.abs()) / placed.pitch().max(1e-6),
         shared: lines.shared(candidate.frequency),
+        patchy: placed.patchy,
         usual: lines.usual(1.0 / placed.pitch().max(1e-6)),
         bow: seam.sagitta / length as f32,
         length: lines.length(1.0 / placed.pitch().max(1e-6)),
