@@ -229,11 +229,13 @@ fn Stand(props: &LogProps) -> Html {
     html! {
         <section class="card lot-stand" data-stands={word}>
             <p class="lot-verdict" role="status"><b>{ word }</b>{ " " }<span>{ says }</span></p>
-            <table class="plain-table">
-                <caption class="unseen">{ "The plan, and bad pieces so far" }</caption>
-                <thead><tr><th scope="col">{ "Class" }</th><th scope="col">{ "Look at" }</th><th scope="col">{ "May be" }</th><th scope="col">{ "Fails at" }</th><th scope="col">{ "Bad" }</th><th scope="col">{ "Letter" }</th></tr></thead>
-                <tbody>{ for log.standings().iter().map(row) }</tbody>
-            </table>
+            <div class="scroll-x" tabindex="0" role="region" aria-label="The plan, and bad pieces so far">
+                <table class="plain-table">
+                    <caption class="unseen">{ "The plan, and bad pieces so far" }</caption>
+                    <thead><tr><th scope="col">{ "Class" }</th><th scope="col">{ "Look at" }</th><th scope="col">{ "May be" }</th><th scope="col">{ "Fails at" }</th><th scope="col">{ "Bad" }</th><th scope="col">{ "Letter" }</th></tr></thead>
+                    <tbody>{ for log.standings().iter().map(row) }</tbody>
+                </table>
+            </div>
             { for ways.into_iter().map(|(class, way)| html! { <p class="hint" key={class}>{ format!("{class}: {way}") }</p> }) }
         </section>
     }
