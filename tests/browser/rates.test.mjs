@@ -7,7 +7,8 @@ import { RACK } from "./rack.mjs";
 import { chooseFile, exportAll, go, plan, reload, until, visitWith } from "./steps.mjs";
 
 const main = (page) => page.getByRole("main");
-const row = (page, name) => main(page).locator("li.rate").filter({ hasText: name });
+/** The rate of exactly that name: "Zip" is not "Zip of a dress". */
+const row = (page, name) => main(page).locator("li.rate").filter({ has: page.getByText(name, { exact: true }) });
 /** A rate of the other family has a name much like it. */
 const THREAD = "Thread, a pair of jeans";
 /** The stored settings. */
@@ -93,9 +94,9 @@ test("market and rates go into the file that everything is exported to, and come
   await visitWith(RACK.slice(0, 1), { path: "#/rates" }, async ({ page }) => {
     await main(page).getByLabel("Market").selectOption("in");
     await unfold(page, "Exchange rate");
-    await type(page, "Rupees", { Low: "90", Usual: "91", High: "92" });
-    await use(page, "Rupees");
-    await row(page, "Rupees").getByText("90 – 92, usually 91").waitFor();
+    await type(page, "Rupees for a dollar", { Low: "90", Usual: "91", High: "92" });
+    await use(page, "Rupees for a dollar");
+    await row(page, "Rupees for a dollar").getByText("90 – 92, usually 91").waitFor();
     const { text } = await exportAll(page);
     assert.equal(JSON.parse(text).settings.market, "in");
 
@@ -109,7 +110,7 @@ test("market and rates go into the file that everything is exported to, and come
     await go(page, "#/rates", "Rates");
     assert.equal(await main(page).getByLabel("Market").inputValue(), "in");
     await unfold(page, "Exchange rate");
-    await row(page, "Rupees").getByText("90 – 92, usually 91").waitFor();
+    await row(page, "Rupees for a dollar").getByText("90 – 92, usually 91").waitFor();
     // Its own rates wait while another market is looked at.
     await main(page).getByLabel("Market").selectOption("uk");
     await main(page).getByText("1 of another market waits").waitFor();
