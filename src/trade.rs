@@ -317,6 +317,16 @@ impl Currency {
             _ => 2,
         }
     }
+
+    /// So many of its smallest unit, in whole units.
+    pub fn whole(self, minor: u64) -> f64 {
+        minor as f64 / 10_f64.powi(self.decimals() as i32)
+    }
+
+    /// An amount in whole units, to the nearest of its smallest unit; nothing for what lies below nothing or is no number.
+    pub fn minor(self, whole: f64) -> u64 {
+        (whole * 10_f64.powi(self.decimals() as i32)).round() as u64
+    }
 }
 
 /// Which price a ticket states.

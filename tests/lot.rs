@@ -3,8 +3,9 @@
 #[path = "vectors/read.rs"]
 mod read;
 
-use garment_assay::catalog::{FAMILIES, defects};
-use garment_assay::lot::{Aql, Defect, Level, LotSize, Severity, highest_share, passes, plan, share_that_passes};
+use garment_assay::catalog::{FAMILIES, SOURCES, defects};
+use garment_assay::cost::sources::INCOTERMS;
+use garment_assay::lot::{Aql, Defect, Level, LotSize, Severity, highest_share, passes, plan, share_that_passes, sources};
 use garment_assay::measure::{CLOTH_POINTS, Fault};
 
 /// The smallest and the largest lot of a row; a row without end stands for its smallest and for the largest number there is.
@@ -188,5 +189,12 @@ fn no_family_lists_a_defect_twice() {
         assert_eq!(unlike.len(), keys.len(), "{}", family.key);
         let grave: Vec<Severity> = family.defects.iter().map(|defect| defect.severity).collect();
         assert!(grave.is_sorted_by(|one, next| one >= next), "{}: gravest first", family.key);
+    }
+}
+
+#[test]
+fn what_plans_and_terms_lean_on_stands_in_the_bibliography() {
+    for source in [&sources::ISO_2859_1, &sources::COMMON_PRACTICE, &INCOTERMS] {
+        assert!(SOURCES.iter().any(|listed| std::ptr::eq(*listed, source)), "{}", source.name);
     }
 }

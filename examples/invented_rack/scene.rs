@@ -1,12 +1,15 @@
 //! The scene of the invented rack: a Saturday's errands in a town that does not exist. Every shop, person, garment and price is made up.
 //! The answers follow from a quality that each garment was given, by the curves of its checks, so that they agree as a real one's would.
 
-use garment_assay::catalog::{FAMILIES, Family};
+use garment_assay::catalog::{FAMILIES, Family, defects};
 use garment_assay::check::Check;
-use garment_assay::cost::Channel;
+use garment_assay::cost::{Channel, Incoterm};
 use garment_assay::fit::{BODY_MEASURES, BodyReading, LabelSystem, Person, PersonId, Went};
-use garment_assay::garment::{Act, Answer, FitAct, Garment, Given, Guess, Id, LabelSize, Readings, Taped, check_of};
+use garment_assay::garment::{
+    Act, Answer, FitAct, Garment, Given, Guess, Id, LabelSize, PriceBreak, Readings, Taped, TermsAct, check_of,
+};
 use garment_assay::grading::Care;
+use garment_assay::lot::{Defect, Finding, Log, LotSize};
 use garment_assay::measure::{Drying, Warmth};
 use garment_assay::quantity::{Amount, Unit};
 use garment_assay::specimen::Chance;
@@ -106,6 +109,37 @@ impl Piece {
         self.act(Act::Answer(check, Answer::Judged { level: level.key, care: Care::Usual }))
     }
 
+    /// A supplier's terms, and a lot of it of which some was looked at.
+    fn offered(self, style: &str, minor: u64, found: &[(u32, &str)]) -> Piece {
+        let prices = [(300, minor), (1_000, minor * 9 / 10)].map(|(from, minor)| PriceBreak { from, minor });
+        let known = defects::ANY.iter().chain(self.0.family().defects);
+        let known: Vec<&Defect> = known.collect();
+        let mut log = Log::new(LotSize::new(600).expect("a lot"));
+        log.looked_at = 20;
+        log.findings = found
+            .iter()
+            .map(|(piece, key)| {
+                let defect = known.iter().find(|defect| defect.key == *key).unwrap_or_else(|| panic!("no defect {key}"));
+                Finding { piece: *piece, what: defect.key.to_owned(), severity: defect.severity }
+            })
+            .collect();
+        self.act(Act::Terms(TermsAct::Supplier("Mill on the hill (invented)".to_owned())))
+            .act(Act::Terms(TermsAct::Style(style.to_owned())))
+            .act(Act::Terms(TermsAct::Sizes("six sizes".to_owned())))
+            .act(Act::Terms(TermsAct::Currency(Some(Currency::Usd))))
+            .act(Act::Terms(TermsAct::Incoterm(Some(Incoterm::FreeOnBoard))))
+            .act(Act::Terms(TermsAct::Prices(prices.to_vec())))
+            .act(Act::Terms(TermsAct::Shortlisted(true)))
+            .act(Act::Lot(Some(log)))
+            .act(Act::Collection("Spring (invented)".to_owned()))
+    }
+
+    /// Somebody wore it before, and its ticket lies face down: to be guessed, and to be looked over for wear.
+    fn old(self, minor: u64, wear: &[(&str, &str)]) -> Piece {
+        let piece = self.act(Act::SecondHand(true)).face_down(minor);
+        wear.iter().fold(piece, |piece, (key, level)| piece.worn(key, level))
+    }
+
     fn cannot_tell(self, key: &str) -> Piece {
         let check = self.check(key);
         self.act(Act::Answer(check, Answer::CannotTell))
@@ -201,6 +235,14 @@ impl Piece {
 const WHARF: &str = "Wharf Street 8, upstairs";
 const ARCADE: &str = "The arcade, ground floor";
 const SHED: &str = "Shed by the ring road";
+/// What wear has left of the worn ones: nothing is through, something is mended.
+const WEAR: [(&str, &str); 5] = [
+    ("worn-rubbed", "begun"),
+    ("worn-stains", "hidden"),
+    ("worn-seams", "strained"),
+    ("worn-mends", "fine"),
+    ("worn-kept", "clean"),
+];
 const CANAL: &str = "Second-hand room, Canal Lane";
 const MARKET: &str = "Saturday market, stall 12";
 
@@ -244,7 +286,9 @@ fn jeans() -> Vec<Piece> {
             .shop(Channel::BrandThroughStores, Name::Known)
             .made(-1.0, 12, 10)
             .cannot_tell("care-label")
-            .note("The price pays for the wash and the name. Cloth round the holes is thin."),
+            .note("The price pays for the wash and the name. Cloth round the holes is thin.")
+            .offered("1120", 1_650, &[(4, "hole"), (9, "loops-uneven")]),
+        Piece::new("jeans-old", "jeans", "Faded by somebody else", CANAL).made(0.7, 14, 8).old(2_600, &WEAR),
         Piece::new("jeans-covered", "jeans", "Wide leg, ticket covered", ARCADE)
             .face_down(7_400)
             .shop(Channel::OwnShopChain, Name::StoreLabel)
@@ -274,7 +318,10 @@ fn shirts() -> Vec<Piece> {
             .says("patterned", "patterned")
             .says("match", "nowhere")
             .made(-1.1, 23, 8)
-            .note("The check breaks at the pocket and at the front. Look at it from two steps away."),
+            .cannot_tell("fibre")
+            .note("The check breaks at the pocket and at the front. Look at it from two steps away.")
+            .offered("2204", 720, &[(2, "pattern-off"), (11, "thread-inside")]),
+        Piece::new("shirt-old", "woven-shirt", "Blue, collar turned", CANAL).made(0.5, 26, 8).old(900, &WEAR),
     ]
 }
 
@@ -294,7 +341,10 @@ fn t_shirts() -> Vec<Piece> {
             .ticket(700)
             .shop(Channel::ValueChain, Name::StoreLabel)
             .made(-1.1, 32, 9)
-            .note("The side seam already comes to the front."),
+            .cannot_tell("made-in")
+            .note("The side seam already comes to the front.")
+            .offered("3007", 210, &[(1, "body-turns"), (6, "neck-baggy")]),
+        Piece::new("t-shirt-old", "t-shirt", "Black, washed soft", CANAL).made(0.2, 33, 8).old(400, &WEAR),
     ]
 }
 
@@ -321,10 +371,12 @@ fn sweaters() -> Vec<Piece> {
             .shop(Channel::OwnShopChain, Name::StoreLabel)
             .says("fibre", "acrylic")
             .made(-0.8, 42, 9)
-            .note("Soft in the shop. Two minutes of rubbing raised beads."),
+            .cannot_tell("made-in")
+            .note("Soft in the shop. Two minutes of rubbing raised beads.")
+            .offered("4410", 980, &[(3, "dropped-loop")]),
         Piece::new("sweater-old", "sweater", "Navy, somebody’s before", CANAL)
             .act(Act::SecondHand(true))
-            .ticket(1_800)
+            .face_down(1_800)
             .says("fibre", "fine-wool")
             .made(1.0, 43, 7)
             .worn("worn-rubbed", "begun")
@@ -362,7 +414,13 @@ fn dresses() -> Vec<Piece> {
             .says("piece", "skirt")
             .says("lined", "unlined")
             .made(-0.9, 52, 8)
-            .note("Held to the window: the hand behind it shows through."),
+            .cannot_tell("made-in")
+            .note("Held to the window: the hand behind it shows through.")
+            .offered("5502", 560, &[(7, "zip-ripples")]),
+        Piece::new("dress-old", "dress-skirt", "Wool, from a wedding long ago", CANAL)
+            .says("piece", "dress")
+            .made(0.9, 53, 8)
+            .old(2_200, &WEAR),
     ]
 }
 
@@ -394,7 +452,10 @@ fn jackets() -> Vec<Piece> {
             .says("match", "nowhere")
             .made(-0.8, 62, 9)
             .act(Act::Reference(false))
-            .note("Left out of predictions: it was half price, and nobody says half of what."),
+            .cannot_tell("made-in")
+            .note("Left out of predictions: it was half price, and nobody says half of what.")
+            .offered("6130", 4_100, &[(5, "lapels-unequal"), (8, "lining-pulls")]),
+        Piece::new("jacket-old", "tailored-jacket", "Tweed, elbows patched", CANAL).made(0.8, 63, 8).old(4_000, &WEAR),
     ]
 }
 
@@ -426,6 +487,9 @@ fn coats() -> Vec<Piece> {
             .says("filling", "fibre")
             .says("fill-even", "uneven")
             .made(-1.0, 72, 9)
-            .note("Empty at two corners already. Warm for one winter, perhaps."),
+            .cannot_tell("made-in")
+            .note("Empty at two corners already. Warm for one winter, perhaps.")
+            .offered("7021", 1_480, &[(2, "fill-comes-out")]),
+        Piece::new("coat-old", "outerwear", "Parka, somebody’s before", CANAL).made(0.6, 73, 8).old(3_500, &WEAR),
     ]
 }

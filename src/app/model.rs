@@ -328,7 +328,7 @@ impl Model {
             Message::Duplicate(from, id) => {
                 let Some(garment) = self.garment(&from) else { return Vec::new() };
                 let next = Rc::new(garment.duplicate(id.clone(), self.today));
-                let name = if next.label().is_empty() { next.family().name } else { next.label() };
+                let name = next.called();
                 let text = format!("Another begun from: {name}. Its answers count as not sure until you give them again.");
                 self.notice = Some(Rc::new(Notice { away: vec![id.clone()], ..Notice::plain(text) }));
                 self.put(next.clone());
@@ -400,7 +400,7 @@ impl Model {
             }
             Message::Delete(id) => {
                 let Some(garment) = self.take(&id) else { return Vec::new() };
-                let name = if garment.label().is_empty() { garment.family().name } else { garment.label() };
+                let name = garment.called();
                 let text = format!("Deleted: {name}.");
                 self.notice = Some(Rc::new(Notice { back: vec![garment], ..Notice::plain(text) }));
                 let mut effects = vec![Effect::Discard(id.clone())];

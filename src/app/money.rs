@@ -62,11 +62,6 @@ pub fn range(currency: Currency, range: &Range) -> String {
     format!("{} {}", currency.code(), between(range.low, range.high))
 }
 
-/// An amount of minor units in whole ones.
-pub fn whole(minor: u64, currency: Currency) -> f64 {
-    minor as f64 / 10_f64.powi(currency.decimals() as i32)
-}
-
 /// A share in whole per cents, below nothing too.
 pub fn share(share: f64) -> String {
     format!("{:.0} %", share * 100.0).replace('-', "−")
@@ -94,7 +89,7 @@ pub fn verdict(behind: &Behind, kind: PriceKind, ticket: Option<&Ticket>) -> Str
             currency.code()
         );
     }
-    let price = whole(ticket.minor, currency);
+    let price = currency.whole(ticket.minor);
     match (kind, &behind.left) {
         (PriceKind::Retail, Some(left)) => format!("{} {}", standing(left.stand), unexplained(left, price, currency)),
         _ => {

@@ -686,7 +686,7 @@ impl App {
     /// Two windows wrote the same page: theirs keeps the name, ours goes on under a new one.
     fn part_ways(&mut self, ctx: &Context<App>, id: &Id, ours: Garment, theirs: Option<Garment>) {
         let new = ours.id().clone();
-        let label = if ours.label().is_empty() { ours.family().name } else { ours.label() };
+        let label = ours.called();
         let ours = Rc::new(ours.after(Act::Label(format!("{label} (this window)"))));
         self.model.forget_undo(id);
         self.model.garments.retain(|garment| garment.id() != id);

@@ -81,8 +81,7 @@ pub fn with_spread(amount: f64, spread: f64) -> String {
 
 /// A price in a currency, to its minor unit.
 pub fn money(currency: Currency, amount: f64) -> String {
-    let minor = (amount * 10_f64.powi(currency.decimals() as i32)).round().max(0.0) as u64;
-    words::amount(&Ticket { minor, currency, kind: PriceKind::Retail, face_down: false })
+    words::amount(&Ticket { minor: currency.minor(amount), currency, kind: PriceKind::Retail, face_down: false })
 }
 
 /// A price that was brought from another currency, to two digits: an exchange is known no better.

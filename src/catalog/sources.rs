@@ -2,6 +2,7 @@
 
 use crate::cost::sources as cost;
 use crate::fit::sources as fit;
+use crate::lot::sources as lot;
 use crate::source::{Kind, Source};
 
 // What instruments lean on too stands with them.
@@ -404,4 +405,7 @@ pub static SOURCES: &[&Source] = &[
     &fit::TAILORING_MANUAL,
     &fit::TAILORING_ARTICLE,
     &fit::LABEL_SURVEYS,
+    &cost::INCOTERMS,
+    &lot::ISO_2859_1,
+    &lot::COMMON_PRACTICE,
 ];

@@ -23,6 +23,14 @@ pub static SALES_TAXES: Source = Source {
     kind: Kind::Memory,
 };
 
+/// What a price has in it.
+pub static INCOTERMS: Source = Source {
+    name: "Incoterms 2020",
+    title: "Incoterms 2020 of the International Chamber of Commerce: what the seller pays for under each term. From memory; that it costs 3 per \
+        cent to bring a piece from the works on board is judgement.",
+    kind: Kind::Memory,
+};
+
 /// Entry fees of the United States.
 pub static ENTRY_FEES: Source = Source {
     name: "entry fees",

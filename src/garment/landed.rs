@@ -58,12 +58,11 @@ pub fn landed_prices(terms: &Terms, build_up: &BuildUp, rates: &Rates, ticket: f
     let for_a_dollar = |market: Market| rates.acting(market.exchange()).range.usual;
     let from = Market::of_currency(currency).ok_or(NotLanded::NoExchange)?;
     let exchange = for_a_dollar(build_up.market()) / for_a_dollar(from);
-    let whole = 10_f64.powi(currency.decimals() as i32);
     let term = terms.incoterm().unwrap_or(Incoterm::FreeOnBoard);
     let landed = terms.prices().iter().map(|price| {
         // The smallest order at a price is what it starts from, or what the supplier takes at the least, whichever is more.
         let pieces = price.from.max(terms.minimum().unwrap_or(0));
-        let at_port = term.at_the_port(build_up.offer(price.minor as f64 / whole * exchange, pieces));
+        let at_port = term.at_the_port(build_up.offer(currency.whole(price.minor) * exchange, pieces));
         LandedPrice { quoted: *price, at_port, comes_to: at_port.against(ticket, build_up.tax_inside()) }
     });
     Ok(landed.collect())

@@ -274,6 +274,11 @@ impl Garment {
         &self.label
     }
 
+    /// What it is spoken of by: the person's name for it, or its kind where they gave none.
+    pub fn called(&self) -> &str {
+        if self.label.is_empty() { self.family.name } else { &self.label }
+    }
+
     /// Where it was seen; may be empty.
     pub fn place(&self) -> &str {
         &self.place

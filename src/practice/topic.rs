@@ -96,7 +96,9 @@ impl Topic {
     /// What to look at where it goes wrong.
     pub const fn look_at(self) -> &'static str {
         match self {
-            Topic::Count => "Count holes, not threads: from the first hole at one end of the inch to the last before the other.",
+            Topic::Count => {
+                "Start at a needle hole at one end of the inch and count the stitches to the other end, not the holes."
+            }
             Topic::More => "Do not look at the thread. Let your eye run along the gaps between the stitches.",
             Topic::Pucker => "Look at the shadows beside the seam, not at the stitching.",
             Topic::Faults => "Run along the row once for length: a skip is twice as long, a restart lies double.",

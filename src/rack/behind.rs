@@ -142,7 +142,7 @@ impl Behind {
         if currency != self.currency() {
             return None;
         }
-        let minor = |amount: f64| (amount * 10_f64.powi(currency.decimals() as i32)).round() as u64;
+        let minor = |amount: f64| currency.minor(amount);
         let range = self.range(kind);
         Shown::new(minor(range.low), minor(range.usual), minor(range.high))
     }

@@ -143,5 +143,5 @@ pub fn reference(garment: &Garment, traits: Traits, dollars: f64) -> Option<Refe
 
 /// A ticket's amount in whole units of its currency.
 pub(super) fn in_units(ticket: &Ticket) -> f64 {
-    ticket.minor as f64 / 10_f64.powi(ticket.currency.decimals() as i32)
+    ticket.currency.whole(ticket.minor)
 }

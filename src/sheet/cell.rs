@@ -45,8 +45,7 @@ impl Cell {
 
     /// An amount of money in whole units, with as many decimals as its currency has.
     pub(super) fn money(minor: u64, currency: Currency) -> Cell {
-        let decimals = currency.decimals() as usize;
-        Cell::Number(minor as f64 / 10_f64.powi(decimals as i32), decimals)
+        Cell::Number(currency.whole(minor), currency.decimals() as usize)
     }
 
     pub(super) fn or_empty<T>(value: Option<T>, cell: impl FnOnce(T) -> Cell) -> Cell {

@@ -21,7 +21,7 @@ fn title(garment: &Garment) -> String {
 
 fn ticket_said(ticket: &Ticket) -> String {
     let decimals = ticket.currency.decimals() as usize;
-    let amount = ticket.minor as f64 / 10_f64.powi(decimals as i32);
+    let amount = ticket.currency.whole(ticket.minor);
     let kind = match ticket.kind {
         PriceKind::Retail => "on the ticket",
         PriceKind::Wholesale => "offered to a shop",

@@ -13,7 +13,7 @@ use yew::prelude::*;
 use crate::app::appraisals::Appraisals;
 use crate::app::browser::document;
 use crate::app::model::Message;
-use crate::app::money::{about, known, known_between, range, share, verdict, whole};
+use crate::app::money::{about, known, known_between, range, share, verdict};
 use crate::app::pages::left::NO_BUILD_UP;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::build_steps::BuildSteps;
@@ -51,10 +51,6 @@ pub struct Props {
     pub send: Callback<Message>,
 }
 
-fn name(garment: &Garment) -> &str {
-    if garment.label().is_empty() { garment.family().name } else { garment.label() }
-}
-
 /// Everything that is known of one ticket, for the cards.
 struct Seen<'a> {
     garment: &'a Rc<Garment>,
@@ -81,7 +77,7 @@ impl Seen<'_> {
         };
         let guess = garment.guess().filter(|guess| guess.currency() == currency && guess.kind() == kind);
         let span = guess.map(|guess| {
-            let at = |minor| whole(minor, currency);
+            let at = |minor| currency.whole(minor);
             Span { low: at(guess.low()), middle: guess.best().map(at), high: at(guess.high()) }
         });
         let hill = {
@@ -207,7 +203,7 @@ impl Seen<'_> {
                 };
                 let ticket = other.ticket_in_view().map_or(String::new(), |ticket| format!("{}, ", words::amount(ticket)));
                 Some(html! {
-                    <li key={id.as_str().to_owned()}><a href={Route::Ticket(id.clone()).href()}><b>{ name(other) }</b><small>{ format!("{ticket}{moved}") }</small></a></li>
+                    <li key={id.as_str().to_owned()}><a href={Route::Ticket(id.clone()).href()}><b>{ other.called() }</b><small>{ format!("{ticket}{moved}") }</small></a></li>
                 })
             })
             .collect();
@@ -327,7 +323,7 @@ pub fn BehindPage(props: &Props) -> Html {
         },
         Some(behind) => {
             let in_view = garment.ticket_in_view().filter(|ticket| ticket.minor > 0 && ticket.currency == behind.currency());
-            let price = in_view.map(|ticket| whole(ticket.minor, ticket.currency));
+            let price = in_view.map(|ticket| ticket.currency.whole(ticket.minor));
             let seen = Seen { garment, behind, kind, price, act: &act };
             let plan = act.reform(Act::Deal);
             let middle = behind.range(PriceKind::Retail).usual;
@@ -354,7 +350,7 @@ pub fn BehindPage(props: &Props) -> Html {
     let first = covered || behind.is_none() || garment.guess().is_some();
     html! {
         <>
-            <Bar title="Behind the ticket" under={name(garment).to_owned()} back={Route::Result(id.clone()).href()} back_name="Back to the result">
+            <Bar title="Behind the ticket" under={garment.called().to_owned()} back={Route::Result(id.clone()).href()} back_name="Back to the result">
                 <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label="Undo"><Icon shape={Shape::Undo} /></button>
             </Bar>
             if garment.is_second_hand() {

@@ -54,10 +54,6 @@ pub struct Props {
 
 const LETTERS: [&str; 4] = ["A", "B", "C", "D"];
 
-fn name(garment: &Garment) -> &str {
-    if garment.label().is_empty() { garment.family().name } else { garment.label() }
-}
-
 /// One attribute, the garments side by side under its name.
 fn row(title: Html, key: &str, cells: Vec<Html>) -> Html {
     html! {
@@ -79,7 +75,7 @@ fn heads(garments: &[Rc<Garment>]) -> Html {
             <ol class="sbs-cells" data-count={garments.len().to_string()} aria-label="Garments">
                 { for garments.iter().enumerate().map(|(place, garment)| html! {
                     <li key={garment.id().as_str().to_owned()}>
-                        <a href={Route::Result(garment.id().clone()).href()}><b class="sbs-letter">{ LETTERS[place] }</b><span>{ name(garment) }</span></a>
+                        <a href={Route::Result(garment.id().clone()).href()}><b class="sbs-letter">{ LETTERS[place] }</b><span>{ garment.called() }</span></a>
                     </li>
                 }) }
             </ol>
@@ -265,7 +261,7 @@ fn built(garments: &[Rc<Garment>], rates: &Rates) -> Html {
     let ticket =
         builds.iter().map(|build| cell(build.as_ref().map(|build| money::range(build.currency(), &build.ticket().range()))));
     let parts = garments.iter().map(|garment| {
-        html! { <a href={Route::Ticket(garment.id().clone()).href()} aria-label={format!("Its parts: {}", name(garment))}>{ "Its parts" }</a> }
+        html! { <a href={Route::Ticket(garment.id().clone()).href()} aria-label={format!("Its parts: {}", garment.called())}>{ "Its parts" }</a> }
     });
     html! {
         <>
@@ -291,7 +287,7 @@ fn gap_card(garments: &[Rc<Garment>], rates: &Rates, ends: (usize, usize), choos
             <div class="field"><label for={id}>{ label }</label>
                 <select {id} {onchange}>
                     { for garments.iter().enumerate().map(|(place, garment)| html! {
-                        <option key={place} value={place.to_string()} selected={place == now}>{ format!("{}: {}", LETTERS[place], name(garment)) }</option>
+                        <option key={place} value={place.to_string()} selected={place == now}>{ format!("{}: {}", LETTERS[place], garment.called()) }</option>
                     }) }
                 </select></div>
         }
@@ -320,7 +316,7 @@ fn gap_card(garments: &[Rc<Garment>], rates: &Rates, ends: (usize, usize), choos
                 Some(Ok(found)) => {
                     let converted = [one, other].map(|place| currency(place) != Some(found.currency));
                     html! {
-                    <Steps {found} from={(LETTERS[one], name(&garments[one]).to_owned())} to={(LETTERS[other], name(&garments[other]).to_owned())} {converted} />
+                    <Steps {found} from={(LETTERS[one], garments[one].called().to_owned())} to={(LETTERS[other], garments[other].called().to_owned())} {converted} />
                     }
                 },
             } }
@@ -551,7 +547,7 @@ fn too_few(garments: &[Rc<Garment>], rack: &[Rc<Garment>], why: &BesideFault) ->
     others.sort_by(|one, other| (other.noted(), other.id()).cmp(&(one.noted(), one.id())));
     html! {
         <section class="card">
-            <h2>{ garments.first().filter(|_| !others.is_empty()).map_or("Choose two to four".to_owned(), |one| format!("Set {} beside", name(one))) }</h2>
+            <h2>{ garments.first().filter(|_| !others.is_empty()).map_or("Choose two to four".to_owned(), |one| format!("Set {} beside", one.called())) }</h2>
             if others.is_empty() {
                 <p>{ why.to_string() }{ " On the rack, press Compare and tick them." }</p>
             }
@@ -559,7 +555,7 @@ fn too_few(garments: &[Rc<Garment>], rack: &[Rc<Garment>], why: &BesideFault) ->
                 { for others.iter().take(LATEST).zip(std::iter::repeat(garments)).map(|(other, garments)| {
                     let ids = garments.iter().chain([*other]).map(|garment| garment.id().clone()).collect();
                     html! {
-                        <li key={other.id().as_str().to_owned()}><a href={Route::Beside(ids).href()}><b>{ name(other) }</b><small>{ other.ticket().map(words::ticket).unwrap_or_default() }</small></a></li>
+                        <li key={other.id().as_str().to_owned()}><a href={Route::Beside(ids).href()}><b>{ other.called() }</b><small>{ other.ticket().map(words::ticket).unwrap_or_default() }</small></a></li>
                     }
                 }) }
             </ul>
@@ -603,9 +599,7 @@ pub fn BesidePage(props: &Props) -> Html {
         let priced = priced(garments);
         let kind = priced.first().map(|(_, ticket)| ticket.kind);
         let mut known: Vec<(usize, Ticket)> = priced.into_iter().filter(|(_, ticket)| Some(ticket.kind) == kind).collect();
-        let dollars = |ticket: &Ticket| {
-            ticket.minor as f64 / 10_f64.powi(ticket.currency.decimals() as i32) / exchange(ticket.currency, rates).unwrap_or(1.0)
-        };
+        let dollars = |ticket: &Ticket| ticket.currency.whole(ticket.minor) / exchange(ticket.currency, rates).unwrap_or(1.0);
         known.sort_by(|(_, one), (_, other)| dollars(one).total_cmp(&dollars(other)));
         match known.as_slice() {
             [(one, _), .., (other, _)] => (*one, *other),

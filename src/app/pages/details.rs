@@ -91,7 +91,7 @@ pub fn Details(props: &Props) -> Html {
     let away = garment.archived();
     let put_away = {
         let (send, id) = (send.clone(), id.clone());
-        let name = if garment.label().is_empty() { garment.family().name } else { garment.label() };
+        let name = garment.called();
         let said = format!("{}: {name}.", if away { "Taken out again" } else { "Put away" });
         Callback::from(move |_: MouseEvent| send.emit(Message::DoneToMany(vec![id.clone()], Act::Archived(!away), said.clone())))
     };

@@ -211,7 +211,7 @@ pub fn FittingPage(props: &Props) -> Html {
     };
     // Which part is to be brought to the top, and how often that was asked.
     let sought = use_state_eq(|| (Part::Who, 0_u32));
-    let label = if garment.label().is_empty() { garment.family().name } else { garment.label() };
+    let label = garment.called();
     let bar = html! {
         <Bar title="Fitting room" under={label.to_owned()} back={Route::Result(id.clone()).href()} back_name="Back to the result">
             <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label="Undo"><Icon shape={Shape::Undo} /></button>

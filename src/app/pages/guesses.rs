@@ -65,7 +65,7 @@ fn came_out(range: &Range, log_ticket: f64) -> &'static str {
 }
 
 fn guess_row(garment: &Rc<Garment>, reveal: &Reveal) -> Html {
-    let name = if garment.label().is_empty() { garment.family().name } else { garment.label() };
+    let name = garment.called();
     html! {
         <li key={garment.id().as_str().to_owned()} data-held={reveal.score.held.to_string()}>
             <a href={Route::Result(garment.id().clone()).href()}><b>{ name }</b><small>{ clock::written_day(reveal.made) }</small></a>
@@ -180,7 +180,7 @@ fn numbers(rows: &[(Rc<Garment>, Reveal)]) -> Html {
                             let points = |points: f64| format!("{:.0}", points.max(0.0));
                             Some(html! {
                                 <tr key={garment.id().as_str().to_owned()}>
-                                    <th scope="row">{ if garment.label().is_empty() { garment.family().name } else { garment.label() } }</th>
+                                    <th scope="row">{ garment.called() }</th>
                                     <td>{ range(&reveal.yours) }</td><td>{ words::amount(ticket) }</td><td>{ points(reveal.score.points) }</td>
                                     <td>{ reveal.tool.as_ref().map_or("–".to_owned(), |(tool, _)| range(tool)) }</td>
                                     <td>{ reveal.tool.as_ref().map_or("–".to_owned(), |(_, score)| points(score.points)) }</td>

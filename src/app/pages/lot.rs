@@ -117,7 +117,7 @@ pub fn LotPage(props: &Props) -> Html {
     let kept = garment.lot().map_or(String::new(), |log| log.lot.pieces().to_string());
     html! {
         <>
-            <Bar title="Lot" under={name(garment)} back={Route::Result(id.clone()).href()} back_name="Back to the result" />
+            <Bar title="Lot" under={garment.called().to_owned()} back={Route::Result(id.clone()).href()} back_name="Back to the result" />
             <section class="card">
                 <h2>{ "What is offered" }</h2>
                 <Typed id="lot-size" label="Pieces in the lot" {kept} write={size}
@@ -142,10 +142,6 @@ pub fn LotPage(props: &Props) -> Html {
             </div>
         </>
     }
-}
-
-fn name(garment: &Garment) -> String {
-    if garment.label().is_empty() { garment.family().name.to_owned() } else { garment.label().to_owned() }
 }
 
 #[derive(Properties, PartialEq)]

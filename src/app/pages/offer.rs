@@ -9,7 +9,7 @@ use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
 use crate::app::model::Message;
-use crate::app::money::{about, exact, share, whole};
+use crate::app::money::{about, exact, share};
 use crate::app::parts::bar::Bar;
 use crate::app::parts::ticket::Draft;
 use crate::app::parts::typed::Typed;
@@ -103,7 +103,7 @@ pub fn OfferPage(props: &Props) -> Html {
     let delivery = |pick: fn((Day, Day)) -> Day| terms.delivery().map_or(String::new(), |days| pick(days).to_string());
     html! {
         <>
-            <Bar title="Offer" under={name(garment)} back={Route::Result(id.clone()).href()} back_name="Back to the result" />
+            <Bar title="Offer" under={garment.called().to_owned()} back={Route::Result(id.clone()).href()} back_name="Back to the result" />
             <section class="card">
                 <h2>{ "Who, and what" }</h2>
                 { field("supplier", "Supplier", terms.supplier(), TermsAct::Supplier) }
@@ -147,10 +147,6 @@ pub fn OfferPage(props: &Props) -> Html {
             </div>
         </>
     }
-}
-
-fn name(garment: &Garment) -> String {
-    if garment.label().is_empty() { garment.family().name.to_owned() } else { garment.label().to_owned() }
 }
 
 #[derive(Properties, PartialEq)]
@@ -254,7 +250,7 @@ fn Landed(props: &LandedProps) -> Html {
     let currency = build_up.currency();
     let deal = *garment.deal();
     let middle = build_up.ticket().median();
-    let ticket = deal.target().map_or(middle, |minor| whole(minor, currency));
+    let ticket = deal.target().map_or(middle, |minor| currency.whole(minor));
     let target = {
         let act = act.clone();
         Callback::from(move |amount: String| {

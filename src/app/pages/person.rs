@@ -112,7 +112,7 @@ pub fn PersonPage(props: &Props) -> Html {
             </section>
             if let Some(garment) = garment.as_ref().filter(|_| !first.is_empty()) {
                 <section class="card" aria-labelledby="body-first">
-                    <h2 id="body-first">{ format!("For {}", if garment.label().is_empty() { garment.family().name } else { garment.label() }) }</h2>
+                    <h2 id="body-first">{ format!("For {}", garment.called()) }</h2>
                     <p>{ "The garment is compared at these places. Each one measured makes the answer surer." }</p>
                     <ul class="body-measures">
                         { for first.iter().map(|one| row(one.measure, one.instead_of.map(|best| {

@@ -80,10 +80,6 @@ pub struct Props {
     pub send: Callback<Message>,
 }
 
-fn name(garment: &Garment) -> &str {
-    if garment.label().is_empty() { garment.family().name } else { garment.label() }
-}
-
 /// The price that sorting by price may look at: a ticket that lies face down has none.
 fn shown_price(garment: &Garment) -> Option<(Reverse<Currency>, u64)> {
     // Amounts in two currencies cannot be compared without a rate, so each currency stands by itself.
@@ -123,7 +119,7 @@ fn chosen(
     rows.sort_by(|a, b| match order {
         Order::Newest => (b.noted(), b.id()).cmp(&(a.noted(), a.id())),
         Order::Oldest => (a.noted(), a.id()).cmp(&(b.noted(), b.id())),
-        Order::Name => name(a).to_lowercase().cmp(&name(b).to_lowercase()),
+        Order::Name => a.called().to_lowercase().cmp(&b.called().to_lowercase()),
         Order::Best => appraisals.of(b).mean().total_cmp(&appraisals.of(a).mean()),
         Order::Dearest => shown_price(b).cmp(&shown_price(a)),
     });
@@ -177,7 +173,7 @@ fn Row(props: &RowProps) -> Html {
     ];
     let words = html! {
         <>
-            <b>{ name(garment) }</b>
+            <b>{ garment.called() }</b>
             <span class="rack-band">{ &said.lead }<small>{ format!(" {}", said.rest) }</small></span>
             <Tape appraisal={appraisal.clone()} bare=true />
             <small class="rack-facts">{ facts.into_iter().flatten().collect::<Vec<_>>().join(" · ") }</small>
@@ -189,7 +185,7 @@ fn Row(props: &RowProps) -> Html {
         return html! {
             <li class="rack-row">
                 <label class="rack-pick" data-chosen={chosen.to_string()}>
-                    <input type="checkbox" checked={chosen} {onchange} aria-label={format!("{}, {}", name(garment), said.lead)} />
+                    <input type="checkbox" checked={chosen} {onchange} aria-label={format!("{}, {}", garment.called(), said.lead)} />
                     <span>{ words }</span>
                 </label>
             </li>
@@ -198,7 +194,7 @@ fn Row(props: &RowProps) -> Html {
     html! {
         <li class="rack-row">
             <a href={Route::Resume(id).href()} aria-current={open.then_some("page")}>{ words }</a>
-            <button type="button" class="icon-button" {onclick} aria-label={format!("Delete {}", name(garment))}><Icon shape={Shape::Delete} /></button>
+            <button type="button" class="icon-button" {onclick} aria-label={format!("Delete {}", garment.called())}><Icon shape={Shape::Delete} /></button>
         </li>
     }
 }

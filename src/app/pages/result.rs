@@ -219,7 +219,7 @@ pub fn ResultPage(props: &Props) -> Html {
     };
     let further = appraisals.appraiser().most_telling(garment, &appraisal);
     let shown = if *all { moved.len() } else { moved.len().min(FEW) };
-    let label = if garment.label().is_empty() { garment.family().name } else { garment.label() };
+    let label = garment.called();
     let under = [
         Some(garment.family().name.to_owned()),
         Some(format!("noted {}", clock::written_day(garment.noted()))),

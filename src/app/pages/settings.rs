@@ -86,10 +86,6 @@ fn named(names: Vec<String>) -> String {
     if more > 0 { format!("{said} and {more} more") } else { said }
 }
 
-fn label(garment: &Garment) -> &str {
-    if garment.label().is_empty() { garment.family().name } else { garment.label() }
-}
-
 fn name(person: &Person) -> &str {
     if person.name().is_empty() { "a person without a name" } else { person.name() }
 }
@@ -190,7 +186,7 @@ fn TakeIn(props: &TakeInProps) -> Html {
                         .collect();
                     let holds_people = people_change.is_some();
                     let people_change = people_change.unwrap_or_default();
-                    let mut names = touched(&garments_change, garments, label);
+                    let mut names = touched(&garments_change, garments, Garment::called);
                     names.extend(touched(&people_change, people, name));
                     let named = named(names);
                     let changes = differ(&garments_change) || differ(&people_change);

@@ -45,7 +45,7 @@ pub fn SheetPage(props: &Props) -> Html {
     let print = Callback::from(|_: MouseEvent| document::print());
     html! {
         <>
-            <Bar title="Sheet" under={name(garment)} back={Route::Result(id.clone()).href()} back_name="Back to the result" />
+            <Bar title="Sheet" under={garment.called().to_owned()} back={Route::Result(id.clone()).href()} back_name="Back to the result" />
             <p class="hint lonely no-print">{ "One page, A4 or Letter, in black ink. Choose “Save as PDF” in the browser’s dialogue for a file." }</p>
             <article class="sheet card">
                 { head(garment) }
@@ -72,10 +72,6 @@ pub fn SheetPage(props: &Props) -> Html {
     }
 }
 
-fn name(garment: &Garment) -> String {
-    if garment.label().is_empty() { garment.family().name.to_owned() } else { garment.label().to_owned() }
-}
-
 fn head(garment: &Garment) -> Html {
     let terms = garment.terms();
     let text = |word: &str, text: &str| (!text.is_empty()).then(|| format!("{word} {text}"));
@@ -93,7 +89,7 @@ fn head(garment: &Garment) -> Html {
     ];
     html! {
         <header>
-            <h2>{ name(garment) }</h2>
+            <h2>{ garment.called().to_owned() }</h2>
             <p>{ facts.into_iter().flatten().collect::<Vec<_>>().join(" · ") }</p>
         </header>
     }
@@ -201,9 +197,8 @@ fn buyers(garment: &Garment) -> Html {
     let terms = garment.terms();
     let prices = terms.prices().iter().filter_map(|price| {
         let currency = terms.currency()?;
-        let whole = 10_f64.powi(currency.decimals() as i32);
         let decimals = currency.decimals() as usize;
-        Some(format!("from {}: {} {:.decimals$}", price.from, currency.code(), price.minor as f64 / whole))
+        Some(format!("from {}: {} {:.decimals$}", price.from, currency.code(), currency.whole(price.minor)))
     });
     let facts = [
         Some(prices.collect::<Vec<_>>().join(", ")).filter(|text| !text.is_empty()),

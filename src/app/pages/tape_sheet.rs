@@ -288,7 +288,7 @@ pub fn TapeSheet(props: &Props) -> Html {
         send.reform(move |_: MouseEvent| Message::TakeBack(id.clone()))
     };
     let points = garment.family().points;
-    let label = if garment.label().is_empty() { garment.family().name } else { garment.label() };
+    let label = garment.called();
     let under = format!("{label} · {} of {} measured", garment.measures().count(), points.len());
     html! {
         <>

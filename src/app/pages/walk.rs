@@ -147,7 +147,7 @@ pub fn Walk(props: &Props) -> Html {
         Callback::from(move |_: MouseEvent| noting.set(!*noting))
     };
     let write_note = act.reform(move |text| Act::CheckNote(check, text));
-    let label = if garment.label().is_empty() { garment.family().name } else { garment.label() };
+    let label = garment.called();
     html! {
         <>
             <Bar title={label.to_owned()} under={progress(garment, appraisals, &appraisal)} back="#/" back_name="Back to the rack">

@@ -9,7 +9,7 @@ use yew::prelude::*;
 use std::rc::Rc;
 
 use super::ticket::{Draft, TicketFields};
-use crate::app::money::{known_between, revealed, whole};
+use crate::app::money::{known_between, revealed};
 use crate::app::words;
 
 #[derive(Properties, PartialEq)]
@@ -50,7 +50,7 @@ fn guess_of(texts: &[String; 3], currency: Currency, kind: PriceKind, today: Day
 }
 
 fn said(guess: &Guess) -> String {
-    let amount = |minor| whole(minor, guess.currency());
+    let amount = |minor| guess.currency().whole(minor);
     let kind = if guess.kind() == PriceKind::Wholesale { " wholesale" } else { "" };
     let best = guess.best().map_or(String::new(), |best| {
         let ticket = Ticket { minor: best, currency: guess.currency(), kind: PriceKind::Retail, face_down: false };

@@ -184,7 +184,7 @@ struct PairProps {
 fn Pair(props: &PairProps) -> Html {
     let PairProps { mine, theirs, choice, system, choose } = props;
     let id = mine.id();
-    let name = if mine.label().is_empty() { mine.family().name } else { mine.label() };
+    let name = mine.called();
     let both = joined(mine, theirs);
     let row = |part: Part| {
         let their_words = said(theirs, part, *system);

@@ -8,7 +8,7 @@ use yew::prelude::*;
 use super::ticket::Draft;
 use super::typed::Typed;
 use super::value::count;
-use crate::app::money::{about, exact, share, whole};
+use crate::app::money::{about, exact, share};
 
 /// Margins for which the ticket is named. Common practice, no source.
 const MARGINS: [f64; 3] = [0.5, 0.6, 0.65];
@@ -41,7 +41,7 @@ pub fn OfferCard(props: &Props) -> Html {
     let (currency, deal) = (build_up.currency(), *deal);
     let offer: Offer = build_up.offer(*price, deal.minimum().unwrap_or_default());
     let tax = build_up.tax_inside();
-    let ticket = deal.target().map_or(*middle, |minor| whole(minor, currency));
+    let ticket = deal.target().map_or(*middle, |minor| currency.whole(minor));
     let target = {
         let plan = plan.clone();
         Callback::from(move |amount: String| {
