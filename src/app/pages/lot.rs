@@ -376,7 +376,7 @@ fn CannotTell(props: &LogProps) -> Html {
                 <p>{ "Every piece is looked at, so nothing is left to chance but your eyes." }</p>
             } else {
                 <ul>
-                    <li>{ format!("With {} major-bad, at the limit, a lot passes {} of the time.", per_cent(log.major.share()), per_cent(at_limit)) }</li>
+                    <li>{ format!("With {} of its pieces bad, which is the limit for major, a lot passes {} of the time.", per_cent(log.major.share()), per_cent(at_limit)) }</li>
                     <li>{ format!("With {} bad, it is a toss-up.", per_cent(half)) }</li>
                     <li>{ format!("With {} bad, one lot in ten still passes.", per_cent(tenth)) }</li>
                 </ul>
