@@ -137,6 +137,9 @@ pub struct Entry {
 }
 
 /// One garment as noted. Changed only by [`Garment::after`].
+///
+/// A record holds finite amounts only, so it is equal to itself and may be `Eq`: two handles to one record are then equal without a look
+/// at what it holds, which a rack of a thousand is glad of.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Garment {
     id: Id,
@@ -207,6 +210,8 @@ pub enum Act {
     /// Writes the note on the garment.
     Note(String),
 }
+
+impl Eq for Garment {}
 
 impl Garment {
     /// Longest label, place or note kept, in characters (Unicode code points); what is over is cut, so that one paste cannot fill the notebook.

@@ -60,7 +60,7 @@ impl Show {
 }
 
 /// Rows shown at first, and again with each "show more": more would be slow to lay out on a phone.
-const PAGE: usize = 60;
+const PAGE: usize = 30;
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -87,15 +87,28 @@ fn shown_price(garment: &Garment) -> Option<(Reverse<Currency>, u64)> {
     Some((Reverse(ticket.currency), ticket.minor))
 }
 
-fn matches(garment: &Garment, words: &[String]) -> bool {
-    let text =
-        [garment.label(), garment.place(), garment.note(), garment.family().name, garment.collection()].join("\n").to_lowercase();
-    words.iter().all(|word| text.contains(word.as_str()))
+/// What a search looks into.
+fn searched(garment: &Garment) -> String {
+    [garment.label(), garment.place(), garment.note(), garment.family().name, garment.collection()].join("\n").to_lowercase()
+}
+
+/// A garment, with what the search and the orders would otherwise work out anew for each letter and each pair.
+#[derive(PartialEq, Eq)]
+struct Listed {
+    garment: Rc<Garment>,
+    searched: String,
+    called: String,
+}
+
+impl Listed {
+    fn of(garment: &Rc<Garment>) -> Listed {
+        Listed { garment: garment.clone(), searched: searched(garment), called: garment.called().to_lowercase() }
+    }
 }
 
 /// The garments to show, in order.
 fn chosen(
-    garments: &[Rc<Garment>],
+    garments: &[Listed],
     search: &str,
     which: &Which,
     show: Show,
@@ -104,26 +117,27 @@ fn chosen(
 ) -> Vec<Rc<Garment>> {
     let words: Vec<String> = search.to_lowercase().split_whitespace().map(str::to_owned).collect();
     let settled = |garment: &Rc<Garment>| appraisals.of(garment).is_settled();
-    let mut rows: Vec<Rc<Garment>> = garments
+    let mut rows: Vec<(&Listed, f64)> = garments
         .iter()
-        .filter(|garment| which.shows(garment) && matches(garment, &words))
-        .filter(|garment| match show {
+        .filter(|Listed { garment, .. }| which.shows(garment))
+        .filter(|Listed { searched, .. }| words.iter().all(|word| searched.contains(word.as_str())))
+        .filter(|Listed { garment, .. }| match show {
             Show::All => true,
             Show::Begun => !settled(garment),
             Show::Settled => settled(garment),
             Show::WithTicket => garment.ticket().is_some(),
         })
-        .cloned()
+        .map(|listed| (listed, if order == Order::Best { appraisals.of(&listed.garment).mean() } else { 0.0 }))
         .collect();
     // One sort for all orders: each call is compiled anew, at some 12 KB of download.
-    rows.sort_by(|a, b| match order {
-        Order::Newest => (b.noted(), b.id()).cmp(&(a.noted(), a.id())),
-        Order::Oldest => (a.noted(), a.id()).cmp(&(b.noted(), b.id())),
-        Order::Name => a.called().to_lowercase().cmp(&b.called().to_lowercase()),
-        Order::Best => appraisals.of(b).mean().total_cmp(&appraisals.of(a).mean()),
-        Order::Dearest => shown_price(b).cmp(&shown_price(a)),
+    rows.sort_by(|(a, made_a), (b, made_b)| match order {
+        Order::Newest => (b.garment.noted(), b.garment.id()).cmp(&(a.garment.noted(), a.garment.id())),
+        Order::Oldest => (a.garment.noted(), a.garment.id()).cmp(&(b.garment.noted(), b.garment.id())),
+        Order::Name => a.called.cmp(&b.called),
+        Order::Best => made_b.total_cmp(made_a),
+        Order::Dearest => shown_price(&b.garment).cmp(&shown_price(&a.garment)),
     });
-    rows
+    rows.into_iter().map(|(listed, _)| listed.garment.clone()).collect()
 }
 
 /// "8 garments noted, 2 of them put away".
@@ -293,7 +307,11 @@ pub fn Rack(props: &Props) -> Html {
     };
     // One that was deleted meanwhile is none any more.
     let ids: Vec<Id> = picks.iter().flatten().filter(|id| garments.iter().any(|garment| garment.id() == *id)).cloned().collect();
-    let rows = chosen(garments, &search, &shown_which, *show, *order, appraisals);
+    let listed = use_memo(garments.clone(), |garments| garments.iter().map(Listed::of).collect::<Vec<_>>());
+    let asked = (listed, (*search).clone(), shown_which.clone(), *show, *order);
+    let appraise = appraisals.clone();
+    let rows =
+        use_memo(asked, move |(listed, search, which, show, order)| chosen(listed, search, which, *show, *order, &appraise));
     let rows_shown: Vec<Id> =
         if picks.is_some() { rows.iter().map(|garment| garment.id().clone()).collect() } else { Vec::new() };
     let tick = {
@@ -379,11 +397,11 @@ pub fn Rack(props: &Props) -> Html {
                     <p class="hint lonely">{ "No garment fits that. Change the search or what is shown." }</p>
                 }
                 <ul class="rack">
-                    { for rows.into_iter().take(*shown).map(|garment| {
-                        let appraisal = appraisals.of(&garment);
+                    { for rows.iter().take(*shown).map(|garment| {
+                        let appraisal = appraisals.of(garment);
                         let open = open.as_ref() == Some(garment.id());
                         let pick = picks.as_ref().map(|_| ids.contains(garment.id()));
-                        html! { <Row key={garment.id().as_str().to_owned()} {appraisal} left={appraisals.left(&garment)} {open} {pick} picked={picked.clone()} delete={delete.clone()} garment={garment.clone()} /> }
+                        html! { <Row key={garment.id().as_str().to_owned()} {appraisal} left={appraisals.left(garment)} {open} {pick} picked={picked.clone()} delete={delete.clone()} garment={garment.clone()} /> }
                     }) }
                 </ul>
                 if garments.iter().any(|garment| garment.guess().is_some()) {
