@@ -61,6 +61,8 @@ proptest! {
         for entry in theirs.entries().iter().filter(|entry| is_answer(entry)) {
             let open = !mine.entries().iter().any(|other| other.check == entry.check && is_answer(other));
             prop_assert!(!open || both.answer(entry.check) == Some(&entry.answer));
+            let gave_way = both.answer(entry.check) != Some(&entry.answer);
+            prop_assert!(!gave_way || both.check_note(entry.check).contains("Also answered: "));
         }
         for (point, taped) in theirs.measures() {
             prop_assert_eq!(both.taped(point), mine.taped(point).or(Some(taped)));
@@ -106,7 +108,7 @@ proptest! {
         prop_assert_eq!(&chosen(Choice::Theirs)[0], &Change::Overwrite(theirs.clone()));
         let expected = match joined(&mine, &theirs) {
             Ok(both) if both == mine => Change::Same(mine.id().clone()),
-            Ok(both) => Change::Overwrite(both),
+            Ok(both) => Change::Join(both),
             Err(_) => read.changes[0].clone(),
         };
         prop_assert_eq!(&chosen(Choice::Join)[0], &expected);
@@ -158,6 +160,17 @@ fn a_check_put_off_gives_way_to_an_answer_and_an_answer_never() {
     let otherwise = bare("g").after(judged("hang", "slightly"));
     let both = joined(&answered, &otherwise).expect("they fit");
     assert_eq!(Part::Answer(check("hang")).fate(&answered, &otherwise, &both), Fate::Mine);
+    // What they saw is not lost: it stands in words in the note on the check, once.
+    let name = |answer: Option<&Answer>| match answer {
+        Some(Answer::Judged { level, .. }) => check("hang").levels.iter().find(|one| one.key == *level).map(|one| one.name),
+        _ => None,
+    };
+    let line = format!("Also answered: {}", name(otherwise.answer(check("hang"))).expect("judged"));
+    assert_eq!(both.check_note(check("hang")), line);
+    let noted = otherwise.after(Act::CheckNote(check("hang"), "The left leg.".to_owned()));
+    let both = joined(&answered, &noted).expect("they fit");
+    assert_eq!(both.check_note(check("hang")), format!("The left leg.\n{line}"));
+    assert_eq!(joined(&both, &noted), Ok(both));
     assert_eq!(differences(&answered, &otherwise), [Part::Answer(check("hang"))]);
 }
 

@@ -1032,7 +1032,7 @@ fn apply(here: &[&Garment], changes: &[Change]) -> Vec<Garment> {
             Change::Add(garment) | Change::AddBeside(garment) => {
                 assert!(rack.insert(garment.id().clone(), garment.clone()).is_none(), "added over another");
             }
-            Change::Overwrite(garment) => {
+            Change::Overwrite(garment) | Change::Join(garment) => {
                 assert!(rack.insert(garment.id().clone(), garment.clone()).is_some());
             }
             Change::Delete(name) => assert!(rack.remove(name).is_some()),

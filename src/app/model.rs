@@ -692,8 +692,13 @@ impl Model {
     fn imported(&mut self, changes: Vec<Change>, people: Vec<Change<Person>>) -> Vec<Effect> {
         let mut effects = Vec::new();
         let mut notice = Notice::plain("");
-        let (mut added, mut changed, mut deleted) = (0_u32, 0_u32, 0_u32);
+        let (mut added, mut changed, mut joined, mut deleted) = (0_u32, 0_u32, 0_u32, 0_u32);
         for change in changes {
+            match &change {
+                Change::Overwrite(_) => changed += 1,
+                Change::Join(_) => joined += 1,
+                _ => {}
+            }
             match change {
                 Change::Same(_) => {}
                 Change::Add(garment) | Change::AddBeside(garment) => {
@@ -703,8 +708,7 @@ impl Model {
                     self.put(garment.clone());
                     effects.push(Effect::Keep(garment));
                 }
-                Change::Overwrite(garment) => {
-                    changed += 1;
+                Change::Overwrite(garment) | Change::Join(garment) => {
                     notice.back.extend(self.garment(garment.id()).cloned());
                     let garment = Rc::new(garment);
                     self.put(garment.clone());
@@ -727,7 +731,7 @@ impl Model {
                     self.put_person(person.clone());
                     effects.push(Effect::KeepPerson(person));
                 }
-                Change::Overwrite(person) => {
+                Change::Overwrite(person) | Change::Join(person) => {
                     changed += 1;
                     notice.people_back.extend(self.person(person.id()).cloned());
                     let person = Rc::new(person);
@@ -741,7 +745,8 @@ impl Model {
                 }
             }
         }
-        notice.text = format!("Imported: {added} added, {changed} replaced, {deleted} deleted.");
+        let joined = if joined > 0 { format!(" {joined} joined,") } else { String::new() };
+        notice.text = format!("Imported: {added} added, {changed} replaced,{joined} {deleted} deleted.");
         self.notice = Some(Rc::new(notice));
         effects
     }

@@ -4,12 +4,13 @@ use std::fmt;
 
 use super::deal::Deal;
 use super::fitting::{FitAct, Fitting};
-use super::record::{Act, Answer, Entry, Garment};
+use super::record::{Act, Answer, Entry, Garment, Given};
 use super::second_hand::check_of;
 use super::terms::{Terms, TermsAct};
 use crate::catalog::FitTable;
 use crate::check::Check;
 use crate::measure::PointOfMeasure;
+use crate::quantity::{Decimal, written_exactly};
 
 /// A part of a record in which two copies may differ.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -100,6 +101,8 @@ impl fmt::Display for JoinFault {
 const THEIR_NAME: &str = "Also called: ";
 const THEIR_PLACE: &str = "Also seen at: ";
 const THEIR_COLLECTION: &str = "Also in the collection: ";
+/// Words before an answer of theirs that is written into the note on its check, because mine is another.
+const THEIR_ANSWER: &str = "Also answered: ";
 
 /// Where two copies differ, in the order in which a record is read; empty when they say the same. Their ids are not compared.
 pub fn differences(mine: &Garment, theirs: &Garment) -> Vec<Part> {
@@ -188,8 +191,9 @@ impl Part {
 /// One record in which the notes of both stand, under the id and the day of mine.
 ///
 /// Where mine says something, it stays; where it says nothing, or put a check off, theirs is taken. Notes of both are kept, mine first with
-/// an empty line between; a name, place or collection of theirs that gives way is written at the end of the note. Answers of theirs follow
-/// mine in their own order. Joined with the same once more, nothing changes.
+/// an empty line between; a name, place or collection of theirs that gives way is written at the end of the note, and an answer of theirs
+/// that gives way at the end of the note on its check. Answers of theirs follow mine in their own order. Joined with the same once more,
+/// nothing changes.
 ///
 /// # Errors
 /// [`JoinFault`] where something would be lost.
@@ -228,8 +232,10 @@ pub fn joined(mine: &Garment, theirs: &Garment) -> Result<Garment, JoinFault> {
             acts.push(Act::Answer(check, answer.clone()));
         }
     }
-    for (check, text) in theirs.check_notes().filter_map(|(key, text)| Some((check_of(theirs.family(), key)?, text))) {
-        acts.push(Act::CheckNote(check, within(words(mine.check_note(check), text))?));
+    let noted = theirs.check_notes().filter_map(|(key, _)| check_of(theirs.family(), key));
+    let answered = theirs.entries().iter().map(|entry| entry.check);
+    for check in noted.chain(answered) {
+        acts.push(Act::CheckNote(check, check_note(check, mine, theirs)?));
     }
     let taped = theirs.measures().filter(|(point, _)| mine.taped(point).is_none());
     acts.extend(taped.map(|(point, taped)| Act::Measure(point, Some(taped.clone()))));
@@ -285,6 +291,43 @@ fn note(mine: &Garment, theirs: &Garment) -> Result<String, JoinFault> {
         note.push_str(&line);
     }
     within(note)
+}
+
+/// The notes of both on a check, and what theirs was answered if mine was answered otherwise.
+fn check_note(check: &Check, mine: &Garment, theirs: &Garment) -> Result<String, JoinFault> {
+    let note = words(mine.check_note(check), theirs.check_note(check));
+    let line = match (mine.answer(check), theirs.answer(check)) {
+        (None | Some(Answer::Skipped), _) | (_, None | Some(Answer::Skipped)) => return within(note),
+        (Some(mine), Some(theirs)) if mine == theirs => return within(note),
+        (Some(_), Some(theirs)) => format!("{THEIR_ANSWER}{}", answered(check, theirs)),
+    };
+    within(if note.is_empty() {
+        line
+    } else if holds(&note, &line) {
+        note
+    } else {
+        format!("{note}\n{line}")
+    })
+}
+
+/// An answer in words that need no look at the settings: amounts stand in the units in which they were given.
+fn answered(check: &Check, answer: &Answer) -> String {
+    match answer {
+        Answer::Judged { level, .. } => {
+            check.levels.iter().find(|one| one.key == *level).map_or(*level, |one| one.name).to_owned()
+        }
+        Answer::Measured(readings) => {
+            let named = |given: &Given| match readings.instrument.input(given.input) {
+                Some((_, input)) => format!("{} ", input.name),
+                None => String::new(),
+            };
+            let amount = |given: &Given| written_exactly(given.amount, 4, Decimal::Point);
+            let all = readings.given.iter().map(|given| format!("{}{} {}", named(given), amount(given), given.unit.symbol()));
+            all.collect::<Vec<_>>().join(", ").trim_end().to_owned()
+        }
+        Answer::CannotTell => "cannot tell".to_owned(),
+        Answer::Skipped => String::new(),
+    }
 }
 
 fn deal(mine: &Garment, theirs: &Garment) -> Deal {

@@ -120,6 +120,8 @@ pub enum Change<R: Record = Garment> {
     AddBeside(R),
     /// It is here and differs: the file's takes its place.
     Overwrite(R),
+    /// Takes the place of the one here, in which it has a part.
+    Join(R),
     /// It is here and not in the file: it goes.
     Delete(R::Name),
 }

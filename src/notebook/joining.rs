@@ -37,7 +37,7 @@ pub fn settled(changes: Vec<Change>, conflicts: &[Garment], here: &[&Garment], c
             (Choice::Theirs, Some(_)) => Change::Overwrite(theirs.clone()),
             (Choice::Join, Some(mine)) => match joined(mine, theirs) {
                 Ok(joined) if joined == **mine => Change::Same(id.clone()),
-                Ok(joined) => Change::Overwrite(joined),
+                Ok(joined) => Change::Join(joined),
                 Err(_) => change,
             },
         }

@@ -41,7 +41,7 @@ enum Asking {
 }
 
 /// How many of each change; the words fit one and many.
-fn counted<R: Record>(changes: &[Change<R>], mode: Mode) -> [(usize, &'static str); 5] {
+fn counted<R: Record>(changes: &[Change<R>], mode: Mode) -> [(usize, &'static str); 6] {
     let count = |is: fn(&Change<R>) -> bool| changes.iter().filter(|change| is(change)).count();
     [
         (count(|change| matches!(change, Change::Add(_))), "new, will be added"),
@@ -51,9 +51,10 @@ fn counted<R: Record>(changes: &[Change<R>], mode: Mode) -> [(usize, &'static st
             count(|change| matches!(change, Change::Overwrite(_))),
             match mode {
                 Mode::Replace => "not as here: the file’s takes the place of yours",
-                Mode::Merge => "not as here: yours will be changed, as you chose below",
+                Mode::Merge => "not as here: the file’s will take the place of yours, as you chose below",
             },
         ),
+        (count(|change| matches!(change, Change::Join(_))), "not as here: both will be joined, as you chose below"),
         (count(|change| matches!(change, Change::Delete(_))), "not in the file: will be deleted here"),
     ]
 }
@@ -71,7 +72,7 @@ fn differ<R: Record>(changes: &[Change<R>]) -> bool {
 fn touched<R: Record>(changes: &[Change<R>], here: &[Rc<R>], called: fn(&R) -> &str) -> Vec<String> {
     let known = |name: &R::Name| here.iter().find(|record| record.page_name() == name).map(|record| called(record).to_owned());
     let names = changes.iter().filter_map(|change| match change {
-        Change::Overwrite(record) => known(record.page_name()),
+        Change::Overwrite(record) | Change::Join(record) => known(record.page_name()),
         Change::Delete(name) => known(name),
         Change::AddBeside(record) => Some(called(record).to_owned()),
         Change::Add(_) | Change::Same(_) => None,

@@ -139,6 +139,7 @@ fn becomes(part: Part, fate: Fate, theirs: &str) -> &'static str {
         (Fate::Mine, Part::Label | Part::Place | Part::Collection) if !theirs.is_empty() => {
             "Joined: yours, theirs goes into the note"
         }
+        (Fate::Mine, Part::Answer(_)) if !theirs.is_empty() => "Joined: yours, theirs goes into the note on this check",
         (Fate::Mine, _) => "Joined: yours",
         (Fate::Theirs, _) => "Joined: theirs",
         (Fate::Both, _) => "Joined: both",
