@@ -529,6 +529,7 @@ fn references_are_in_view_and_the_persons_own_choice() {
     assert_eq!(traits(&bare("g"), explained, Some("  "), None).maker, None);
     assert_eq!(traits(&bare("g"), explained, None, None).shop, None);
     assert_eq!(of(&seen.after(Act::Reference(false))), None, "taken out");
+    assert_eq!(of(&seen.after(Act::Archived(true))), Some(known.clone()), "put away is out of sight, not forgotten");
     assert_eq!(of(&seen.after(Act::Reference(false)).after(Act::Reference(true))), Some(known));
     let wholesale = Ticket { minor: 8_995, currency: Currency::Eur, kind: PriceKind::Wholesale, face_down: false };
     assert_eq!(of(&garment.after(Act::Ticket(Some(wholesale)))), None);
