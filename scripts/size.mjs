@@ -16,6 +16,11 @@ for (const name of [...names].filter((name) => name.endsWith(".css"))) {
   const sheet = await readFile(join(dist, name), "utf8");
   for (const [, named] of sheet.matchAll(/url\(["']?(?:\.\/)?([^"':)]+)["']?\)/g)) names.add(named);
 }
+// What a script names in its first lines comes with it.
+for (const name of [...names].filter((name) => name.endsWith(".js"))) {
+  const script = await readFile(join(dist, name), "utf8");
+  for (const [, named] of script.matchAll(/^import [^;\n]* from "\.\/([^"]+)"/gm)) names.add(named);
+}
 
 async function weigh(names) {
   const rows = [];
@@ -40,10 +45,10 @@ const number = (value) => String(value).padStart(10);
 console.log("bytes".padEnd(46) + "       raw      gzip    brotli");
 for (const row of [...rows, total]) console.log(row.name.padEnd(46) + number(row.raw) + number(row.gzip) + number(row.brotli));
 
-const later = { "second program": /^(garment-assay-pictures|pictures\.css)/, "second thread": /^(photo-worker|worker\.js)/ };
+const later = { wings: /^wing-/, "second program": /^(garment-assay-pictures|pictures\.css)/, "second thread": /^(photo-worker|worker\.js)/ };
 for (const [name, files] of Object.entries(later)) {
   const parts = await weigh((await readdir(dist)).filter((file) => files.test(file)));
-  for (const row of [...parts, { name: `${name}, when first used`, raw: sum(parts, "raw"), gzip: sum(parts, "gzip"), brotli: sum(parts, "brotli") }]) {
+  for (const row of [...parts, { name: `${name}, later`, raw: sum(parts, "raw"), gzip: sum(parts, "gzip"), brotli: sum(parts, "brotli") }]) {
     console.log(row.name.padEnd(46) + number(row.raw) + number(row.gzip) + number(row.brotli));
   }
 }

@@ -14,6 +14,7 @@ cd "$(dirname "$0")/.."
 HOME=${HOME:-$(cd ~ && pwd)}
 TOOLS=${GARMENT_ASSAY_TOOLS:-${XDG_CACHE_HOME:-$HOME/.cache}/garment-assay/tools}
 TRUNK_VERSION=0.21.14
+SPLIT_VERSION=0.2.4
 NODE_VERSION=24.21.0
 WASM=wasm32-unknown-unknown
 
@@ -129,16 +130,16 @@ web_rust() {
     "or, on Debian as root, run this again where rustc-web $(rust_needed) or newer is offered."
 }
 
-# Whether a tool answers with the version wanted; its own word is asked, not a note that we left.
+# Whether a tool answers with the version wanted; its own word is asked where it gives one, not a note that we left.
 tool_is() { [ "$("$TOOLS/bin/$1" --version 2>/dev/null | cut -d ' ' -f 2)" = "$2" ]; }
 
 # Some tools build only with the versions in their own lock file, others only without: `--locked` is tried first.
 build_tool() {
-  crate=$1 version=$2
+  crate=$1 version=$2 features=${3:-}
   say "building $crate $version, once for all checkouts (two to five minutes)"
   try() {
     quietly env CARGO_PROFILE_DEV_DEBUG=0 CARGO_TARGET_DIR="$TOOLS/build" \
-      cargo install "$@" --debug --no-default-features --force --root "$TOOLS" --version "$version" "$crate"
+      cargo install "$@" --debug --no-default-features --features "$features" --force --root "$TOOLS" --version "$version" "$crate"
   }
   mkdir -p "$TOOLS"
   { try --locked 2>/dev/null || try; } || fail "$crate $version could not be built"
@@ -151,10 +152,16 @@ web() {
   wasm_bindgen=$(locked_version wasm-bindgen)
   tool_is wasm-bindgen "$wasm_bindgen" || build_tool wasm-bindgen-cli "$wasm_bindgen"
   tool_is trunk "$TRUNK_VERSION" || build_tool trunk "$TRUNK_VERSION"
+  # This one does not say its version; cargo's own list of what it installed does.
+  grep -q "wasm_split_cli_support $SPLIT_VERSION " "$TOOLS/.crates.toml" 2>/dev/null && [ -x "$TOOLS/bin/wasm-split-cli" ] ||
+    build_tool wasm_split_cli_support "$SPLIT_VERSION" build-binary
+  # Trunk finds our own wasm-bindgen before the one it means (see scripts/in_path/wasm-bindgen).
+  WASM_BINDGEN=$TOOLS/bin/wasm-bindgen
+  export WASM_BINDGEN
   # A target folder of its own: two kinds of rustc in one folder would rebuild each other's work.
-  path=$TOOLS/bin:$PATH
+  path=$PWD/scripts/in_path:$TOOLS/bin:$PATH
   if [ "$kind" = debian ]; then
-    path=$TOOLS/bin:/usr/bin:$PATH
+    path=$PWD/scripts/in_path:$TOOLS/bin:/usr/bin:$PATH
     set -- env RUSTC=/usr/bin/rustc RUSTC_BOOTSTRAP=1 CARGO_UNSTABLE_BUILD_STD=std,panic_abort \
       CARGO_UNSTABLE_BUILD_STD_FEATURES=optimize_for_size \
       CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER="$(wasm_linker)" "$@"

@@ -30,45 +30,48 @@ impl Here {
     }
 }
 
-/// What was worked out and fetched so far.
+/// What was worked out and fetched so far; a clone is another handle to the same.
+#[derive(Clone, Default)]
+pub struct Lessons(Rc<Held>);
+
 #[derive(Default)]
-pub struct Lessons {
+struct Held {
     tables: Tables,
     courses: RefCell<BTreeMap<&'static str, Rc<Course>>>,
-    texts: BTreeMap<&'static str, Here>,
+    texts: RefCell<BTreeMap<&'static str, Here>>,
 }
 
 impl Lessons {
     /// The course of the subject of that key.
     pub fn course(&self, subject: &str) -> Option<Rc<Course>> {
         let subject = Subject::of(subject)?;
-        let mut courses = self.courses.borrow_mut();
-        Some(courses.entry(subject.key()).or_insert_with(|| Rc::new(Course::of(subject, &self.tables))).clone())
+        let mut courses = self.0.courses.borrow_mut();
+        Some(courses.entry(subject.key()).or_insert_with(|| Rc::new(Course::of(subject, &self.0.tables))).clone())
     }
 
     /// Where the texts of that subject are.
     pub fn here(&self, subject: Subject) -> Here {
-        self.texts.get(subject.key()).cloned().unwrap_or(Here::OnTheWay)
+        self.0.texts.borrow().get(subject.key()).cloned().unwrap_or(Here::OnTheWay)
     }
 
     /// The subject whose texts are to be fetched now, since they are wanted and neither here nor on the way. A fetch that failed is tried
     /// again each time.
-    pub fn wanted(&mut self, subject: &str) -> Option<Subject> {
+    pub fn wanted(&self, subject: &str) -> Option<Subject> {
         let subject = Subject::of(subject)?;
-        if matches!(self.texts.get(subject.key()), Some(Here::OnTheWay | Here::Read(_))) {
+        if matches!(self.0.texts.borrow().get(subject.key()), Some(Here::OnTheWay | Here::Read(_))) {
             return None;
         }
-        self.texts.insert(subject.key(), Here::OnTheWay);
+        self.0.texts.borrow_mut().insert(subject.key(), Here::OnTheWay);
         Some(subject)
     }
 
     /// What a fetch brought.
-    pub fn came(&mut self, subject: Subject, file: Option<&str>) {
+    pub fn came(&self, subject: Subject, file: Option<&str>) {
         let here = match file.map(Texts::read) {
             Some(Ok(texts)) => Here::Read(Rc::new(texts)),
             Some(Err(fault)) => Here::Unreadable(fault),
             None => Here::Missing,
         };
-        self.texts.insert(subject.key(), here);
+        self.0.texts.borrow_mut().insert(subject.key(), here);
     }
 }

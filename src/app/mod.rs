@@ -15,6 +15,7 @@ mod rate_words;
 mod root;
 mod route;
 mod steps;
+mod wings;
 mod words;
 
 pub use browser::document::{mount, say_crash};

@@ -2,17 +2,16 @@
 
 mod people;
 
+use std::cell::RefCell;
+use std::collections::BTreeMap;
 use std::rc::Rc;
+use std::task::{self, Poll, Waker};
 
-use garment_assay::catalog::bench::LOOKS;
-use garment_assay::catalog::on_body::BODY_PICTURES;
-use garment_assay::check::Check;
 use garment_assay::fit::PersonId;
-use garment_assay::garment::{Act, Answer, Garment, Id, Readings};
+use garment_assay::garment::{Act, Garment, Id, Readings};
 use garment_assay::learn::Subject;
-use garment_assay::measure::{BACK, EDGE, INSTRUMENTS, Instrument, Look, ROWS, ScreenScale};
+use garment_assay::measure::ScreenScale;
 use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Settings};
-use garment_assay::specimen::Picture;
 use gloo::events::EventListener;
 use yew::prelude::*;
 
@@ -20,44 +19,15 @@ use super::appraisals::Appraisals;
 use super::browser::mirror::Mirror;
 use super::browser::shelf::BrowserShelf;
 use super::browser::{address, clock, document, screen, shipped};
-use super::collections;
 use super::lessons::Lessons;
 use super::model::{Effect, Message, Model, Notice};
-use super::pages::behind::BehindPage;
-use super::pages::bench::{Bench, InstrumentPage};
-use super::pages::beside::BesidePage;
-use super::pages::checks::{CheckList, Checks};
-use super::pages::course::CoursePage;
-use super::pages::desk::DeskPage;
-use super::pages::details::Details;
-use super::pages::fitting::FittingPage;
-use super::pages::guesses::Guesses;
-use super::pages::hand_on::HandOnPage;
-use super::pages::learn::LearnPage;
-use super::pages::lesson::LessonPage;
-use super::pages::lot::LotPage;
-use super::pages::marks::Marks;
-use super::pages::numbers::Numbers;
-use super::pages::offer::OfferPage;
-use super::pages::people::PeoplePage;
-use super::pages::person::PersonPage;
-use super::pages::practice::PracticePage;
 use super::pages::rack::Rack;
-use super::pages::rates::RatesPage;
-use super::pages::result::ResultPage;
-use super::pages::ruler::RulerPage;
-use super::pages::seam_kind::SeamKind;
-use super::pages::settings::SettingsPage;
-use super::pages::sheet::SheetPage;
-use super::pages::start::Start;
-use super::pages::tape_sheet::TapeSheet;
-use super::pages::walk::Walk;
 use super::parts::alert::Alert;
-use super::parts::means::Means;
-use super::parts::side_room::SideRoom;
+use super::parts::hall::{HALL, Hall};
 use super::parts::toast::Toast;
 use super::pricing::Pricing;
 use super::route::Route;
+use super::wings::{self, Scene, Wing, check_put, instrument_of};
 use super::words::headline;
 
 /// What comes to the root.
@@ -72,6 +42,10 @@ pub enum Incoming {
     Resized,
     /// The longer texts of a course's lessons came, or did not.
     Texts(Subject, Option<String>),
+    /// The code of a wing came, or did not.
+    Entered(Wing, bool),
+    /// A wing that did not come is asked for once more.
+    Again(Wing),
     /// Another window wrote under a key.
     Written(Option<String>, Option<String>),
 }
@@ -88,6 +62,16 @@ enum Mirroring {
     Off,
 }
 
+/// Milliseconds from the first page to the fetching of what the others need.
+const AFTER_THE_FIRST_PAGE: u32 = 1500;
+
+/// How far the code of a wing is that is not here.
+#[derive(Clone, Copy, PartialEq)]
+enum Coming {
+    OnTheWay,
+    Missing,
+}
+
 /// The whole app.
 pub struct App {
     model: Model,
@@ -99,6 +83,8 @@ pub struct App {
     appraisals: Appraisals,
     pricing: Pricing,
     lessons: Lessons,
+    /// Wings whose code is on its way, and those whose code did not come.
+    wings: RefCell<BTreeMap<Wing, Coming>>,
     aloud: String,
     _listeners: Vec<EventListener>,
 }
@@ -172,6 +158,7 @@ impl Component for App {
             appraisals: Appraisals::default(),
             pricing: Pricing::default(),
             lessons: Lessons::default(),
+            wings: RefCell::default(),
             aloud: String::new(),
             _listeners: listeners.into_iter().flatten().collect(),
         };
@@ -233,6 +220,24 @@ impl Component for App {
                 self.lessons.came(subject, file.as_deref());
                 true
             }
+            Incoming::Entered(wing, is_here) => {
+                if is_here {
+                    self.wings.borrow_mut().remove(&wing);
+                    if document::focus_is_in(HALL) {
+                        // The heading that goes hands the keyboard on to that of the page.
+                        gloo::timers::callback::Timeout::new(0, document::focus_heading).forget();
+                    }
+                } else {
+                    self.wings.borrow_mut().insert(wing, Coming::Missing);
+                }
+                true
+            }
+            Incoming::Again(wing) => {
+                // The button goes; the heading stays, until that of the page takes over from it.
+                document::focus_heading();
+                self.wings.borrow_mut().remove(&wing);
+                true
+            }
             Incoming::Resized => {
                 let (scale, elsewhere) = self.scale();
                 if (scale, scale.is_none() && elsewhere) == (self.model.scale, self.model.scale_void) {
@@ -280,131 +285,25 @@ impl Component for App {
     fn view(&self, ctx: &Context<App>) -> Html {
         let send = ctx.link().callback(Incoming::Message);
         let model = &self.model;
-        let (system, wide) = (model.settings.system, model.wide);
-        let shown = model.route.garment().and_then(|id| model.garment(id));
-        let person = match &model.route {
-            Route::Person(id, _) => model.person(id),
-            _ => None,
-        };
-        let check = match &model.route {
-            Route::Check(_, key) | Route::Lesson(_, key, Some(_)) => shown.and_then(|garment| check_put(garment, key)),
-            _ => None,
-        };
+        let scene = self.scene(&send);
+        let shown = scene.garment();
         // The quick sheet has all checks on it, and wants the width for them.
         let on_sheet = matches!(model.route, Route::Desk(_));
-        let beside_rack = wide && !on_sheet && model.route != Route::Rack && shown.is_some();
-        let beside_list = wide && !on_sheet && shown.is_some() && !matches!(model.route, Route::Checks(_));
-        let main = match (&model.route, shown) {
-            (Route::Check(id, _) | Route::Lesson(_, _, Some(id)), Some(garment)) if check.is_some() => match check {
-                Some(check) => html! {
-                    <>
-                        { self.lesson(&send) }
-                        // Stays while its lesson is read: what is half-said or half-typed there is not lost.
-                        <div key="check" class="kept-open" hidden={matches!(model.route, Route::Lesson(..))}>
-                            <Walk garment={garment.clone()} {check} appraisals={self.appraisals.clone()} {system} can_take_back={model.can_take_back(id)} send={send.clone()} />
-                        </div>
-                    </>
-                },
-                None => Html::default(),
+        let beside_rack = model.wide && !on_sheet && model.route != Route::Rack && shown.is_some();
+        let beside_list = model.wide && !on_sheet && shown.is_some() && !matches!(model.route, Route::Checks(_));
+        let over_check = matches!(&model.route, Route::Lesson(_, key, Some(_)) if scene.check_put(key).is_some());
+        let main = match Wing::of(&scene) {
+            _ if over_check || matches!(model.route, Route::Check(..)) && shown.is_some() => html! {
+                <>
+                    if over_check {
+                        { self.page(ctx, Wing::Study, &scene) }
+                    }
+                    // Stays while its lesson is read: what is half-said or half-typed there is not lost.
+                    <div key="check" class="kept-open" hidden={over_check}>{ self.page(ctx, Wing::Judging, &scene) }</div>
+                </>
             },
-            (Route::Checks(_), Some(garment)) => {
-                html! { <Checks garment={garment.clone()} appraisals={self.appraisals.clone()} {system} /> }
-            }
-            (Route::Result(_), Some(garment)) => {
-                html! { <ResultPage garment={garment.clone()} appraisals={self.appraisals.clone()} people={model.people.clone()} {system} /> }
-            }
-            (Route::Details(id), Some(garment)) => html! {
-                <Details key={id.as_str()} garment={garment.clone()} collections={collections::names(&model.garments)} currency={model.settings.currency} send={send.clone()} />
-            },
-            (Route::Ticket(id), Some(garment)) => html! {
-                <BehindPage key={id.as_str()} garment={garment.clone()} garments={model.garments.clone()} appraisals={self.appraisals.clone()}
-                    pricing={self.pricing.clone()} rates={model.settings.rates.clone()} currency={model.settings.currency} today={model.today}
-                    can_take_back={model.can_take_back(id)} send={send.clone()} />
-            },
-            (Route::TapeSheet(id), Some(garment)) => html! {
-                <TapeSheet key={id.as_str()} garment={garment.clone()} people={model.people.clone()} {system} can_take_back={model.can_take_back(id)} send={send.clone()} />
-            },
-            (Route::Fitting(id), Some(garment)) => html! {
-                <FittingPage key={id.as_str()} garment={garment.clone()} people={model.people.clone()} {system}
-                    can_take_back={model.can_take_back(id)} send={send.clone()} />
-            },
-            (Route::Offer(id), Some(garment)) => html! {
-                <OfferPage key={id.as_str()} garment={garment.clone()} rates={model.settings.rates.clone()} currency={model.settings.currency}
-                    can_take_back={model.can_take_back(id)} send={send.clone()} />
-            },
-            (Route::Sheet(id), Some(garment)) => html! {
-                <SheetPage key={id.as_str()} garment={garment.clone()} appraisals={self.appraisals.clone()} people={model.people.clone()} {system} />
-            },
-            (Route::Lot(id), Some(garment)) => html! {
-                <LotPage key={id.as_str()} garment={garment.clone()} can_take_back={model.can_take_back(id)} send={send.clone()} />
-            },
-            (Route::Person(id, _), _) if person.is_some() => match person {
-                Some(person) => html! {
-                    <PersonPage key={id.as_str()} person={person.clone()} garment={shown.cloned()} {system} pictures={&BODY_PICTURES[..]} send={send.clone()} />
-                },
-                None => Html::default(),
-            },
-            (Route::People | Route::Person(..), _) => html! { <PeoplePage people={model.people.clone()} send={send.clone()} /> },
-            (Route::Start, _) => {
-                html! { <Start garments={model.garments.clone()} currency={model.settings.currency} send={send.clone()} /> }
-            }
-            (Route::Desk(id), _) => html! {
-                <DeskPage garment={shown.cloned()} garments={model.garments.clone()} appraisals={self.appraisals.clone()} {system} currency={model.settings.currency}
-                    today={model.today} {wide} can_take_back={id.as_ref().is_some_and(|id| model.can_take_back(id))} send={send.clone()} />
-            },
-            (Route::Settings, _) => {
-                html! { <SettingsPage garments={model.garments.clone()} people={model.people.clone()} settings={model.settings.clone()} today={model.today} send={send.clone()} /> }
-            }
-            (Route::Rates, _) => {
-                html! { <RatesPage rates={model.settings.rates.clone()} unread={model.settings.aside.len()} today={model.today} send={send.clone()} /> }
-            }
-            (Route::Beside(ids), _) => html! {
-                <BesidePage key={model.route.href()} garments={ids.iter().filter_map(|id| model.garment(id).cloned()).collect::<Vec<_>>()}
-                    rack={model.garments.clone()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()}
-                    people={model.people.clone()} {system} />
-            },
-            (Route::HandOn(ids), _) => html! {
-                <HandOnPage key={model.route.href()} chosen={ids.clone()} garments={model.garments.clone()} people={model.people.clone()}
-                    appraisals={self.appraisals.clone()} settings={model.settings.clone()} today={model.today} send={send.clone()} />
-            },
-            (Route::Guesses, _) => html! { <Guesses garments={model.guessed()} /> },
-            (Route::Practice, _) => html! {
-                <PracticePage trials={model.trials.clone()} rates={model.settings.rates.clone()} appraisals={self.appraisals.clone()} send={send.clone()} />
-            },
-            (Route::Learn, _) => {
-                html! { <LearnPage read={model.read.clone()} forget={send.reform(|()| Message::ForgetLessons)} /> }
-            }
-            (Route::Course(key), _) if Subject::of(key).is_some() => match self.lessons.course(key) {
-                Some(course) => {
-                    html! { <CoursePage here={self.lessons.here(course.subject)} {course} read={model.read.clone()} /> }
-                }
-                None => Html::default(),
-            },
-            (Route::Lesson(..), _) => self.lesson(&send),
-            (Route::Numbers, _) => html! { <Numbers /> },
-            (Route::Bench, _) => html! { <Bench scale={model.scale} void={model.scale_void} /> },
-            (Route::SeamKind, _) => html! { <SeamKind backs={looks(&BACK)} rows={looks(&ROWS)} edges={looks(&EDGE)} /> },
-            (Route::Ruler, _) => html! { <RulerPage scale={model.scale} void={model.scale_void} {system} send={send.clone()} /> },
-            (Route::Instrument(key), _) if instrument_of(key).is_some() => match instrument_of(key) {
-                Some(instrument) => {
-                    html! { <InstrumentPage key={instrument.key} {instrument} given={self.notebook.on_the_bench(instrument)} {system} send={send.clone()} /> }
-                }
-                None => Html::default(),
-            },
-            (Route::Marks(key, target), _) if instrument_of(key).is_some() => match instrument_of(key) {
-                Some(instrument) => {
-                    let (target, kept) = self.taken_for(instrument, target, shown);
-                    html! { <Marks key={instrument.key} {instrument} scale={model.scale} {system} {target} {kept} send={send.clone()} /> }
-                }
-                None => Html::default(),
-            },
-            (Route::Live(key, target), _) if by_means(key, Means::Camera).is_some() => {
-                self.beside(by_means(key, Means::Camera), target, shown, &send)
-            }
-            (Route::Picture(key, target), _) if by_means(key, Means::Picture).is_some() => {
-                self.beside(by_means(key, Means::Picture), target, shown, &send)
-            }
-            _ => html! {
+            Some(wing) => self.page(ctx, wing, &scene),
+            None => html! {
                 <Rack garments={model.garments.clone()} set_aside={model.set_aside.clone()} appraisals={self.appraisals.clone()} send={send.clone()} />
             },
         };
@@ -423,11 +322,7 @@ impl Component for App {
                     </aside>
                 }
                 if beside_list {
-                    if let Some(garment) = shown {
-                        <aside class="beside" aria-label="All checks of this garment">
-                            <CheckList garment={garment.clone()} open={check.map(|check| AttrValue::Static(check.key))} {system} />
-                        </aside>
-                    }
+                    <aside class="beside" aria-label="All checks of this garment">{ self.page(ctx, Wing::Beside, &scene) }</aside>
                 }
                 if let Some(notice) = &model.notice {
                     <Toast notice={notice.clone()} {send} />
@@ -441,26 +336,17 @@ impl Component for App {
     fn rendered(&mut self, _: &Context<App>, first: bool) {
         if first {
             document::set_root("ready", "yes");
+            // Once the first page has had the line to itself.
+            let bring = || {
+                wasm_bindgen_futures::spawn_local(async {
+                    if wings::bring_all().await {
+                        document::set_root("whole", "yes");
+                    }
+                });
+            };
+            gloo::timers::callback::Timeout::new(AFTER_THE_FIRST_PAGE, bring).forget();
         }
     }
-}
-
-/// What the choices of a look are drawn as.
-fn looks(look: &'static Look) -> &'static [(&'static str, Picture)] {
-    LOOKS.iter().find(|drawn| drawn.look.key == look.key).map_or(&[], |drawn| drawn.choices)
-}
-
-fn instrument_of(key: &str) -> Option<&'static Instrument> {
-    INSTRUMENTS.iter().copied().find(|instrument| instrument.key == key)
-}
-
-fn by_means(key: &str, means: Means) -> Option<&'static Instrument> {
-    instrument_of(key).filter(|instrument| Means::of(instrument) == means)
-}
-
-/// The check of that key, if it is put to the garment as it is.
-fn check_put(garment: &Garment, key: &str) -> Option<&'static Check> {
-    garment.checks().find(|check| check.key == key)
 }
 
 /// Whether the lesson of that subject and check is about a check that is put to the garment as it is.
@@ -469,38 +355,46 @@ fn has_lesson(garment: &Garment, subject: &str, check: &str) -> bool {
 }
 
 impl App {
-    /// The check that an instrument's reading is for, with its garment, and what is kept of that instrument there or on the bench.
-    fn taken_for(
-        &self,
-        instrument: &'static Instrument,
-        target: &Option<(Id, String)>,
-        shown: Option<&Rc<Garment>>,
-    ) -> (Option<(Id, &'static Check)>, Option<Readings>) {
-        let found = target.as_ref().zip(shown);
-        let target = found.and_then(|((id, check), garment)| Some((id.clone(), check_put(garment, check)?)));
-        let kept = match (&target, shown) {
-            (Some((_, check)), Some(garment)) => match garment.answer(check) {
-                Some(Answer::Measured(readings)) if readings.instrument == instrument => Some(readings.clone()),
-                _ => None,
-            },
-            _ => self.notebook.on_the_bench(instrument).map(|given| Readings { instrument, given }),
+    /// All that a page may be shown from.
+    fn scene(&self, send: &Callback<Message>) -> Scene {
+        let open = match &self.model.route {
+            Route::Instrument(key) | Route::Marks(key, _) | Route::Live(key, _) | Route::Picture(key, _) => instrument_of(key),
+            _ => None,
         };
-        (target, kept)
+        let given = open.and_then(|instrument| Some(Readings { instrument, given: self.notebook.on_the_bench(instrument)? }));
+        Scene {
+            model: Rc::new(self.model.clone()),
+            appraisals: self.appraisals.clone(),
+            pricing: self.pricing.clone(),
+            lessons: self.lessons.clone(),
+            on_the_bench: given,
+            send: send.clone(),
+        }
     }
 
-    /// The lesson that is open, if one is.
-    fn lesson(&self, send: &Callback<Message>) -> Html {
-        let Route::Lesson(subject, key, garment) = &self.model.route else { return Html::default() };
-        let Some(course) = self.lessons.course(subject) else { return Html::default() };
-        let Some((place, lesson)) = course.lesson(key) else { return Html::default() };
-        let (read, is_read) = (self.model.read.clone(), self.model.read.has(lesson));
-        let mark = {
-            let lesson = lesson.clone();
-            send.reform(move |is: bool| Message::Read(Rc::new(read.as_ref().clone().with(&lesson, is))))
-        };
-        let from = garment.clone().map(|id| AttrValue::from(Route::Check(id, key.clone()).href()));
-        let here = self.lessons.here(course.subject);
-        html! { <LessonPage key={format!("{subject}/{key}")} {course} {place} {here} {is_read} {from} {mark} /> }
+    /// The page of a wing if its code is here; else a word about it, and its code is sent for.
+    fn page(&self, ctx: &Context<App>, wing: Wing, scene: &Scene) -> Html {
+        let coming = self.wings.borrow().get(&wing).copied();
+        if coming.is_none() {
+            let mut page = Box::pin(wing.page(scene.clone()));
+            match page.as_mut().poll(&mut task::Context::from_waker(Waker::noop())) {
+                Poll::Ready(Ok(page)) => return page,
+                Poll::Ready(Err(_)) => {}
+                Poll::Pending => {
+                    self.wings.borrow_mut().insert(wing, Coming::OnTheWay);
+                    let link = ctx.link().clone();
+                    wasm_bindgen_futures::spawn_local(async move {
+                        let is_here = page.await.is_ok();
+                        link.send_message(Incoming::Entered(wing, is_here));
+                    });
+                }
+            }
+        }
+        if wing == Wing::Beside {
+            // The page that it stands beside is in the same wing or says that one is on its way.
+            return Html::default();
+        }
+        html! { <Hall missing={coming == Some(Coming::Missing)} again={ctx.link().callback(move |()| Incoming::Again(wing))} /> }
     }
 
     /// Fetches the longer texts of the lessons that are on the screen, unless they are here.
@@ -509,25 +403,6 @@ impl App {
         let Some(subject) = self.lessons.wanted(subject) else { return };
         let link = ctx.link().clone();
         shipped::fetch(format!("./learn/{}.txt", subject.key()), move |text| link.send_message(Incoming::Texts(subject, text)));
-    }
-
-    /// A page of the second program, and what becomes of the readings that it hands over.
-    fn beside(
-        &self,
-        instrument: Option<&'static Instrument>,
-        target: &Option<(Id, String)>,
-        shown: Option<&Rc<Garment>>,
-        send: &Callback<Message>,
-    ) -> Html {
-        let Some(instrument) = instrument else { return Html::default() };
-        let (target, kept) = self.taken_for(instrument, target, shown);
-        let check = target.as_ref().map(|(_, check)| *check);
-        let back = target.as_ref().map_or(Route::Bench, |(id, check)| Route::Check(id.clone(), check.key.to_owned())).href();
-        let used = send.reform(move |readings| match &target {
-            Some((id, check)) => Message::Done(id.clone(), Act::Answer(check, Answer::Measured(readings))),
-            None => Message::Tried(readings),
-        });
-        html! { <SideRoom key={instrument.key} {instrument} system={self.model.settings.system} {back} {check} {kept} {used} /> }
     }
 
     /// Lets the model take a message, then carries out what it asks for.

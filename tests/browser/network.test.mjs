@@ -12,6 +12,7 @@ test("after it is loaded everything works with the server closed", async () => {
   try {
     await visit({ home: server.url }, async ({ page, home, problems }) => {
       await page.evaluate(() => document.fonts.ready);
+      await page.locator("html[data-whole=yes]").waitFor({ state: "attached" });
       await server.close();
       open = false;
       const gone = await fetch(home).then(

@@ -58,6 +58,12 @@ pub fn holds_focus(part: &NodeRef) -> bool {
     part.get().zip(active).is_some_and(|(part, active)| part.contains(Some(&active)))
 }
 
+/// Whether the keyboard is somewhere in a part that a selector finds.
+pub fn focus_is_in(selector: &str) -> bool {
+    let active = document().and_then(|document| document.active_element());
+    active.is_some_and(|active| active.closest(selector).is_ok_and(|part| part.is_some()))
+}
+
 fn focus(node: &Node) {
     if let Some(element) = node.dyn_ref::<HtmlElement>() {
         let _ = element.focus();

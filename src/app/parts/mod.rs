@@ -24,6 +24,7 @@ pub mod fit_scale;
 pub mod fit_tape;
 pub mod fit_who;
 pub mod guess;
+pub mod hall;
 pub mod icon;
 pub mod import_conflicts;
 pub mod instrument_form;

@@ -1,0 +1,20 @@
+#!/bin/sh
+# Puts the wings that were cut out of the app (scripts/in_path/wasm-bindgen) into the built folder, under the hash that Trunk gave the app:
+# a browser that keeps a file of one build must not give it to another.
+set -eu
+built=$TRUNK_STAGING_DIR
+app=garment-assay-app
+wings=target/web/wasm-bindgen/$TRUNK_PROFILE/wings/$app
+
+js=$(basename "$built/$app"-*.js)
+hash=${js#"$app-"} hash=${hash%.js}
+[ -f "$built/$js" ] || { echo "wings: no $app-….js in $built" >&2; exit 1; }
+for file in "$wings"/split_*.wasm "$wings"/chunk_*.wasm; do
+  name=$(basename "$file" .wasm)
+  cp "$file" "$built/wing-${name#split_}-$hash.wasm"
+done
+sed -e "s|\"\./split_\([a-z0-9_]*\)\.wasm\"|\"./wing-\1-$hash.wasm\"|g" -e "s|\"\./\(chunk_[0-9]*\)\.wasm\"|\"./wing-\1-$hash.wasm\"|g" \
+  -e "s|\"\./$app\.js\"|\"./$js\"|" "$wings/__wasm_split.js" >"$built/wings-$hash.js"
+# In the first lines only: further down the same words are the name under which the program asks for them.
+sed -i.before -e "/^import /s|\"\./__wasm_split\.js\"|\"./wings-$hash.js\"|" "$built/$js"
+rm -f "$built/$js.before"

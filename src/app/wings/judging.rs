@@ -1,0 +1,50 @@
+//! The wing in which a garment is checked, from its start to the result.
+
+use wasm_split_helpers::{SplitLoaderError, wasm_split};
+use yew::prelude::*;
+
+use super::Scene;
+use crate::app::collections;
+use crate::app::pages::checks::{CheckList, Checks};
+use crate::app::pages::details::Details;
+use crate::app::pages::result::ResultPage;
+use crate::app::pages::start::Start;
+use crate::app::pages::walk::Walk;
+use crate::app::route::Route;
+
+/// The page of the scene.
+#[wasm_split(judging, fallible, preload(bring))]
+pub fn page(scene: Scene) -> Result<Html, SplitLoaderError> {
+    let Scene { model, appraisals, send, .. } = &scene;
+    let system = model.settings.system;
+    Ok(match (&model.route, scene.garment()) {
+        (Route::Check(id, key) | Route::Lesson(_, key, Some(id)), Some(garment)) => match scene.check_put(key) {
+            Some(check) => html! {
+                <Walk garment={garment.clone()} {check} appraisals={appraisals.clone()} {system} can_take_back={model.can_take_back(id)} send={send.clone()} />
+            },
+            None => Html::default(),
+        },
+        (Route::Checks(_), Some(garment)) => {
+            html! { <Checks garment={garment.clone()} appraisals={appraisals.clone()} {system} /> }
+        }
+        (Route::Result(_), Some(garment)) => {
+            html! { <ResultPage garment={garment.clone()} appraisals={appraisals.clone()} people={model.people.clone()} {system} /> }
+        }
+        (Route::Details(id), Some(garment)) => html! {
+            <Details key={id.as_str()} garment={garment.clone()} collections={collections::names(&model.garments)} currency={model.settings.currency} send={send.clone()} />
+        },
+        _ => html! { <Start garments={model.garments.clone()} currency={model.settings.currency} send={send.clone()} /> },
+    })
+}
+
+/// The list of checks that stands beside the page of a garment.
+#[wasm_split(judging, fallible)]
+pub fn beside(scene: Scene) -> Result<Html, SplitLoaderError> {
+    let Some(garment) = scene.garment() else { return Ok(Html::default()) };
+    let open = match &scene.model.route {
+        Route::Check(_, key) | Route::Lesson(_, key, Some(_)) => scene.check_put(key),
+        _ => None,
+    };
+    let system = scene.model.settings.system;
+    Ok(html! { <CheckList garment={garment.clone()} open={open.map(|check| AttrValue::Static(check.key))} {system} /> })
+}

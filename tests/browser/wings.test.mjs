@@ -1,0 +1,69 @@
+// What is loaded when: a first visit loads the rack alone, the code of other pages comes by itself after that, and a page opened before
+// its code is there, or without a network to fetch it by, says so and loses nothing.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { settled, visit } from "./harness.mjs";
+import { begin, go, until } from "./steps.mjs";
+
+const WINGS = /\/wing-[\w-]+\.wasm$/;
+const whole = (page) => page.locator("html[data-whole=yes]").waitFor({ state: "attached" });
+
+test("a first visit loads no wing, and all of them once the rack is on the screen", async () => {
+  const asked = [];
+  let ready = false;
+  const before = (context) => context.on("request", (request) => WINGS.test(request.url()) && asked.push({ name: request.url().split("/").pop(), ready }));
+  await visit({ before, ready: false }, async ({ page }) => {
+    await page.locator("html[data-ready=yes]").waitFor({ state: "attached" });
+    ready = true;
+    await whole(page);
+    assert.deepEqual(asked.filter(({ ready }) => !ready), []);
+    const names = asked.map(({ name }) => name.split("-")[1]);
+    for (const wing of ["judging", "price", "body", "study"]) assert.ok(names.includes(wing), `${wing} among ${names}`);
+    assert.equal(new Set(names).size, names.length, "each once");
+    assert.ok(names.length < 24, `${names.length} files are more than a slow line likes`);
+  });
+});
+
+test("an address that leads into a wing opens its page", async () => {
+  await visit({ path: "#/settings" }, async ({ page }) => {
+    await page.getByRole("heading", { name: "Settings", level: 1 }).waitFor();
+  });
+});
+
+test("while its code is on the way a page says so, and the keyboard is on its heading when it comes", async () => {
+  const held = [];
+  const before = (context) => context.route(WINGS, (route) => held.push(route));
+  await visit({ before }, async ({ page }) => {
+    await page.getByRole("link", { name: "Settings" }).focus();
+    await page.keyboard.press("Enter");
+    await page.getByText("Loading this part of the app.").waitFor();
+    assert.equal(await page.evaluate(() => document.activeElement.textContent), "One moment");
+    await until(() => held.length, Boolean, "a request");
+    const free = setInterval(() => held.splice(0).forEach((route) => route.continue()), 50);
+    try {
+      await page.getByRole("heading", { name: "Settings", level: 1 }).waitFor();
+      await until(() => page.evaluate(() => document.activeElement.textContent), (text) => text === "Settings", "the keyboard on the heading");
+      await whole(page);
+    } finally {
+      clearInterval(free);
+    }
+  });
+});
+
+test("without a network a page that was never loaded says so; a second try opens it, and no note is lost", async () => {
+  let gone = true;
+  const before = (context) => context.route(WINGS, (route) => (gone ? route.abort() : route.continue()));
+  await visit({ before }, async ({ page, problems }) => {
+    await page.getByRole("link", { name: "Check a garment" }).first().click();
+    await page.getByRole("alert").getByText("did not load").waitFor();
+    await settled(page);
+    gone = false;
+    await page.getByRole("button", { name: "Try again" }).click();
+    await page.getByRole("heading", { name: "Check a garment", level: 1 }).waitFor();
+    problems.length = 0;
+    await begin(page, { label: "Second try" });
+    await go(page, "#/", "Rack");
+    await page.getByText("Second try").waitFor();
+  });
+});
