@@ -16,6 +16,7 @@ mod root;
 mod route;
 mod steps;
 mod words;
+mod worth;
 
 pub use browser::document::{mount, say_crash};
 pub use root::App;

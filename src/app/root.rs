@@ -26,6 +26,7 @@ use super::model::{Effect, Message, Model, Notice};
 use super::pages::behind::BehindPage;
 use super::pages::bench::{Bench, InstrumentPage};
 use super::pages::beside::BesidePage;
+use super::pages::beside_sheet::BesideSheetPage;
 use super::pages::checks::{CheckList, Checks};
 use super::pages::course::CoursePage;
 use super::pages::desk::DeskPage;
@@ -363,6 +364,10 @@ impl Component for App {
                     rack={model.garments.clone()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()}
                     people={model.people.clone()} {system} />
             },
+            (Route::BesideSheet(ids), _) => html! {
+                <BesideSheetPage key={model.route.href()} garments={ids.iter().filter_map(|id| model.garment(id).cloned()).collect::<Vec<_>>()}
+                    rack={model.garments.clone()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()} today={model.today} {system} />
+            },
             (Route::HandOn(ids), _) => html! {
                 <HandOnPage key={model.route.href()} chosen={ids.clone()} garments={model.garments.clone()} people={model.people.clone()}
                     appraisals={self.appraisals.clone()} settings={model.settings.clone()} today={model.today} send={send.clone()} />
@@ -405,13 +410,13 @@ impl Component for App {
                 self.beside(by_means(key, Means::Picture), target, shown, &send)
             }
             _ => html! {
-                <Rack garments={model.garments.clone()} set_aside={model.set_aside.clone()} appraisals={self.appraisals.clone()} send={send.clone()} />
+                <Rack garments={model.garments.clone()} set_aside={model.set_aside.clone()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()} send={send.clone()} />
             },
         };
         html! {
             <div class="desk" data-beside={match (beside_rack, beside_list) { (true, true) => "both", (true, false) => "rack", _ => "none" }}>
                 // The screen itself stands first, so that a keyboard is in it at once; styles put the rack at its left.
-                <main id="main" data-screen={match model.route { Route::Rack => "rack", Route::Beside(_) | Route::Desk(_) => "wide", _ => "one" }}>
+                <main id="main" data-screen={match model.route { Route::Rack => "rack", Route::Beside(_) | Route::BesideSheet(_) | Route::Desk(_) => "wide", _ => "one" }}>
                     if model.fault.is_some() || model.low_on_room {
                         <Alert fault={model.fault} exportable={!model.garments.is_empty() || !model.people.is_empty()} unkept={model.unkept.len()} people={model.unkept_people.len()} />
                     }
@@ -419,7 +424,7 @@ impl Component for App {
                 </main>
                 if beside_rack {
                     <aside class="beside beside-rack" aria-label="Rack">
-                        <Rack beside=true garments={model.garments.clone()} set_aside={Rc::new(Vec::new())} open={model.route.garment().cloned()} appraisals={self.appraisals.clone()} send={send.clone()} />
+                        <Rack beside=true garments={model.garments.clone()} set_aside={Rc::new(Vec::new())} open={model.route.garment().cloned()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()} send={send.clone()} />
                     </aside>
                 }
                 if beside_list {
@@ -769,6 +774,7 @@ impl App {
             (Route::Numbers, _) => "Where the numbers come from".to_owned(),
             (Route::Rates, _) => "Rates".to_owned(),
             (Route::Beside(_), _) => "Side by side".to_owned(),
+            (Route::BesideSheet(_), _) => "Comparison sheet".to_owned(),
             (Route::HandOn(_), _) => "Hand on".to_owned(),
             (Route::Guesses, _) => "Your guesses".to_owned(),
             (Route::Practice, _) => "Practise".to_owned(),
