@@ -17,6 +17,7 @@ mod route;
 mod steps;
 mod wings;
 mod words;
+mod worth;
 
 pub use browser::document::{mount, say_crash};
 pub use root::App;

@@ -304,13 +304,13 @@ impl Component for App {
             },
             Some(wing) => self.page(ctx, wing, &scene),
             None => html! {
-                <Rack garments={model.garments.clone()} set_aside={model.set_aside.clone()} appraisals={self.appraisals.clone()} send={send.clone()} />
+                <Rack garments={model.garments.clone()} set_aside={model.set_aside.clone()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()} send={send.clone()} />
             },
         };
         html! {
             <div class="desk" data-beside={match (beside_rack, beside_list) { (true, true) => "both", (true, false) => "rack", _ => "none" }}>
                 // The screen itself stands first, so that a keyboard is in it at once; styles put the rack at its left.
-                <main id="main" data-screen={match model.route { Route::Rack => "rack", Route::Beside(_) | Route::Desk(_) => "wide", _ => "one" }}>
+                <main id="main" data-screen={match model.route { Route::Rack => "rack", Route::Beside(_) | Route::BesideSheet(_) | Route::Desk(_) => "wide", _ => "one" }}>
                     if model.fault.is_some() || model.low_on_room {
                         <Alert fault={model.fault} exportable={!model.garments.is_empty() || !model.people.is_empty()} unkept={model.unkept.len()} people={model.unkept_people.len()} />
                     }
@@ -318,7 +318,7 @@ impl Component for App {
                 </main>
                 if beside_rack {
                     <aside class="beside beside-rack" aria-label="Rack">
-                        <Rack beside=true garments={model.garments.clone()} set_aside={Rc::new(Vec::new())} open={model.route.garment().cloned()} appraisals={self.appraisals.clone()} send={send.clone()} />
+                        <Rack beside=true garments={model.garments.clone()} set_aside={Rc::new(Vec::new())} open={model.route.garment().cloned()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()} send={send.clone()} />
                     </aside>
                 }
                 if beside_list {
@@ -644,6 +644,7 @@ impl App {
             (Route::Numbers, _) => "Where the numbers come from".to_owned(),
             (Route::Rates, _) => "Rates".to_owned(),
             (Route::Beside(_), _) => "Side by side".to_owned(),
+            (Route::BesideSheet(_), _) => "Comparison sheet".to_owned(),
             (Route::HandOn(_), _) => "Hand on".to_owned(),
             (Route::Guesses, _) => "Your guesses".to_owned(),
             (Route::Practice, _) => "Practise".to_owned(),

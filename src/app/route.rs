@@ -58,6 +58,8 @@ pub enum Route {
     Numbers,
     /// Two to four garments side by side.
     Beside(Vec<Id>),
+    /// Two to four garments on one printed page.
+    BesideSheet(Vec<Id>),
     /// Handing on tables, files and messages; with the garments that were chosen for it, where some were.
     HandOn(Vec<Id>),
     /// Guesses at tickets, and the habit in them.
@@ -98,6 +100,7 @@ impl Route {
             ["learn", subject, check] => Route::Lesson((*subject).to_owned(), (*check).to_owned(), None),
             ["learn", subject, check, "for", id] => Route::Lesson((*subject).to_owned(), (*check).to_owned(), Id::new(id)),
             ["beside", ids @ ..] => Route::Beside(ids.iter().filter_map(|id| Id::new(id)).collect()),
+            ["beside-sheet", ids @ ..] => Route::BesideSheet(ids.iter().filter_map(|id| Id::new(id)).collect()),
             ["hand-on", ids @ ..] => Route::HandOn(ids.iter().filter_map(|id| Id::new(id)).collect()),
             ["bench"] => Route::Bench,
             ["bench", "ruler"] => Route::Ruler,
@@ -150,6 +153,7 @@ impl Route {
             Route::Lesson(family, check, None) => format!("#/learn/{family}/{check}"),
             Route::Lesson(family, check, Some(id)) => format!("#/learn/{family}/{check}/for/{}", id.as_str()),
             Route::Beside(ids) => ids.iter().fold("#/beside".to_owned(), |href, id| format!("{href}/{}", id.as_str())),
+            Route::BesideSheet(ids) => ids.iter().fold("#/beside-sheet".to_owned(), |href, id| format!("{href}/{}", id.as_str())),
             Route::HandOn(ids) => ids.iter().fold("#/hand-on".to_owned(), |href, id| format!("{href}/{}", id.as_str())),
             Route::Bench => "#/bench".to_owned(),
             Route::Ruler => "#/bench/ruler".to_owned(),
@@ -226,6 +230,7 @@ impl Route {
             | Route::Rates
             | Route::Guesses
             | Route::Beside(_)
+            | Route::BesideSheet(_)
             | Route::HandOn(_)
             | Route::Bench
             | Route::SeamKind
@@ -261,6 +266,8 @@ mod tests {
             Route::HandOn(vec![id(), id()]),
             Route::Beside(Vec::new()),
             Route::Beside(vec![id(), id()]),
+            Route::BesideSheet(Vec::new()),
+            Route::BesideSheet(vec![id(), id()]),
             Route::Resume(id()),
             Route::Checks(id()),
             Route::Result(id()),

@@ -2,8 +2,11 @@
 
 use std::fmt;
 
+use super::price::price;
+use super::record::Garment;
 use super::terms::{PriceBreak, Terms};
 use crate::cost::{BuildUp, BuyersView, Incoterm, Market, Offer, Rates, RetailFault};
+use crate::trade::Currency;
 
 /// A price by quantity and what it comes to, in the market's currency.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -25,6 +28,10 @@ pub enum NotLanded {
     NoCurrency,
     /// No rate of exchange is known for that currency.
     NoExchange,
+    /// Nobody has written down what goes into a garment of this kind, so freight and duty are not known.
+    NoBill,
+    /// Landed cost or retail ticket cannot be worked out.
+    Amount(RetailFault),
 }
 
 impl fmt::Display for NotLanded {
@@ -35,6 +42,8 @@ impl fmt::Display for NotLanded {
             NotLanded::NoExchange => {
                 "No rate of exchange is known here for this currency. Note the price in one that the rates list."
             }
+            NotLanded::NoBill => "Nobody has written what this kind costs, so freight and duty are not worked out.",
+            NotLanded::Amount(why) => return why.fmt(f),
         })
     }
 }
@@ -66,6 +75,43 @@ pub fn landed_prices(terms: &Terms, build_up: &BuildUp, rates: &Rates, ticket: f
         LandedPrice { quoted: *price, at_port, comes_to: at_port.against(ticket, build_up.tax_inside()) }
     });
     Ok(landed.collect())
+}
+
+/// What the smallest order of an offer comes to.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LandedSmallest {
+    /// Currency of every amount: that of the market.
+    pub currency: Currency,
+    /// Pieces in that order.
+    pub pieces: u32,
+    /// The retail ticket that it is held against.
+    pub ticket: f64,
+    /// Whether somebody set that ticket; else it is the middle of what such a piece is likely asked.
+    pub targeted: bool,
+    /// Landed cost, and what stays.
+    pub view: BuyersView,
+}
+
+/// What the smallest order of a garment's offer comes to, at the price that holds for it, against the target ticket or for want of one the
+/// middle of its build-up.
+///
+/// # Errors
+/// [`NotLanded`] says what is missing.
+///
+/// # Source
+/// As [`landed_prices`].
+pub fn landed_smallest(garment: &Garment, rates: &Rates) -> Result<LandedSmallest, NotLanded> {
+    let terms = garment.terms();
+    let pieces = terms.smallest_order().ok_or(NotLanded::NoPrice)?;
+    let build_up = price(garment, rates, garment.shop()).ok_or(NotLanded::NoBill)?;
+    let currency = build_up.currency();
+    let target = garment.deal().target().map(|minor| currency.whole(minor));
+    let ticket = target.unwrap_or_else(|| build_up.ticket().median());
+    let rows = landed_prices(terms, &build_up, rates, ticket)?;
+    // Where fewer are taken than have a price, the first price stands.
+    let row = rows.iter().rev().find(|row| row.quoted.from <= pieces).or(rows.first()).ok_or(NotLanded::NoPrice)?;
+    let view = row.comes_to.map_err(NotLanded::Amount)?;
+    Ok(LandedSmallest { currency, pieces: pieces.max(row.quoted.from), ticket, targeted: target.is_some(), view })
 }
 
 #[cfg(test)]

@@ -24,7 +24,7 @@ pub use fit::{FitReport, Missing, Row, Spoken, USUAL_WASH, WashKnown, fit};
 pub use fitting::{FitAct, Fitting, LabelSize};
 pub use guess::{Guess, Shown};
 pub use joining::{Fate, JoinFault, Part, differences, joined};
-pub use landed::{LandedPrice, NotLanded, landed_prices};
+pub use landed::{LandedPrice, LandedSmallest, NotLanded, landed_prices, landed_smallest};
 pub use price::{price, wears};
 pub use rates::{RateGroup, every_rate, rates_in};
 pub use record::{Act, Answer, Entry, Garment, Given, Id, Readings, Taped};

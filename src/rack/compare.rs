@@ -161,12 +161,14 @@ impl Beside {
 /// Probability that the first is the better made, from the two beliefs taken as normal and independent. One pair of eyes may err alike on
 /// both, which would make it surer; that is left out.
 fn better(one: &Appraisal, other: &Appraisal) -> f64 {
-    let spread = |appraisal: &Appraisal| {
-        let (low, _, high) = appraisal.range();
-        (high - low) / (2.0 * TENTH)
-    };
     let z = (one.mean() - other.mean()) / f64::hypot(spread(one), spread(other));
     if z.is_finite() { normal_area(z) } else { 0.5 }
+}
+
+/// Standard deviation of a belief taken as normal, from the ends of its 80 % range.
+pub(super) fn spread(appraisal: &Appraisal) -> f64 {
+    let (low, _, high) = appraisal.range();
+    (high - low) / (2.0 * TENTH)
 }
 
 fn readings(garments: &[&Garment]) -> Vec<ReadingDifference> {

@@ -1,4 +1,5 @@
-//! Many garments at once: the likely ticket of one from the tickets of others, guesses and the habit in them, two to four side by side.
+//! Many garments at once: the likely ticket of one from the tickets of others, guesses and the habit in them, two to four side by side, value
+//! for quality.
 
 mod areas;
 mod behind;
@@ -11,6 +12,7 @@ mod process;
 mod student_t;
 mod ticket_gap;
 mod traits;
+mod worth;
 
 pub use behind::{Behind, Taught, leans_on, teaches};
 pub use compare::{Beside, BesideFault, Between, Difference, Gap, GapShare, Likeness, ReadingDifference, gap};
@@ -22,5 +24,6 @@ pub use process::{Learned, Spreads, learn};
 pub use student_t::{Mixture, StudentT};
 pub use ticket_gap::{NoGap, TicketGap, exchange, in_one_currency, ticket_gap};
 pub use traits::{Explained, Reference, Traits, reference, traits};
+pub use worth::{Asked, Placed, WhyNoWorth, Worth, among, by_worth, worth};
 
 pub use crate::trade::Name;

@@ -105,6 +105,21 @@ export const JACKET = {
   }).map(([check, judged]) => ({ check, judged })),
 };
 
+/** Five offers of jeans, two of them on the short list: what is delivered with duty paid lands at its price. */
+export const OFFERS = [
+  ["o1-mill", "Mill sample, rinsed", 44, 0.8, 1400, true],
+  ["o2-hill", "Hill sample, black", 30, 0.35, 1650, false],
+  ["o3-quay", "Quay sample, ecru", 36, 0.75, 2100, true],
+  ["o4-yard", "Yard sample, slate", 20, 0.3, 1900, false],
+  ["o5-lane", "Lane sample, olive", 28, 0.55, 1550, false],
+].map(([id, label, answers, quality, minor, shortlisted], place) => ({
+  ...garment(id, { label, place: `Stand ${place + 3}, first hall`, answers, quality }),
+  terms: {
+    supplier: `${label.split(" ")[0]} & Daughters`, style: `00${42 + place}`, currency: "EUR", incoterm: "DDP",
+    prices: [{ from: 300, minor }, { from: 1000, minor: minor - 150 }], ...(shortlisted && { shortlisted }),
+  },
+}));
+
 /** Guesses that were turned over: ranges mostly too narrow and too low, the tool's own beside them. */
 export const GUESSED = [
   ["Washed straight", 4500, 6000, 7900, [3900, 6800, 12000]],

@@ -2,7 +2,7 @@
 
 import { camera, filmPicture, NONE } from "./fake_camera.mjs";
 import { board, FILE as SEAM, finger, placeOnScreen, RUB, setMarks, TRUTH } from "./picture.mjs";
-import { exported, garment, GUESSED, JACKET, page as pageOf, RACK, YEN } from "./rack.mjs";
+import { exported, garment, GUESSED, JACKET, OFFERS, page as pageOf, RACK, YEN } from "./rack.mjs";
 import { give, measured, open as openPart, RAW, says, tape as typeTape } from "./fitting.mjs";
 import { addPerson, begin, chooseFile, fitCard, garmentId, go, guess, measureField, plan } from "./steps.mjs";
 
@@ -282,6 +282,40 @@ export const SCREENS = [
     },
   },
   { name: "sheet", path: of(0, "sheet"), whole: true },
+  {
+    name: "rack-worth",
+    path: "#/",
+    alone: true,
+    whole: true,
+    pages: OFFERS.map((garment) => pageOf(garment)),
+    act: async (page) => {
+      await main(page).getByRole("combobox", { name: "Order" }).selectOption("worth");
+      await main(page).getByText("What this order means").click();
+    },
+  },
+  {
+    name: "rack-short-list",
+    path: "#/",
+    alone: true,
+    whole: true,
+    pages: OFFERS.map((garment) => pageOf(garment)),
+    act: (page) => main(page).getByRole("combobox", { name: "Show" }).selectOption("short"),
+  },
+  { name: "rack-short-list-empty", path: "#/", act: (page) => main(page).getByRole("combobox", { name: "Show" }).selectOption("short") },
+  {
+    name: "rack-choose-listed",
+    path: "#/",
+    alone: true,
+    pages: OFFERS.map((garment) => pageOf(garment)),
+    act: async (page) => {
+      await main(page).getByRole("button", { name: "Choose" }).click();
+      for (const place of [0, 2]) await main(page).getByRole("checkbox").nth(place).check();
+    },
+  },
+  { name: "rack-worth-few", path: "#/", act: (page) => main(page).getByRole("combobox", { name: "Order" }).selectOption("worth") },
+  { name: "compare-sheet", path: beside(0, 1, 2, 5).replace("beside", "beside-sheet"), whole: true },
+  { name: "compare-sheet-two", path: `#/beside-sheet/${OFFERS[0].id}/${OFFERS[1].id}`, alone: true, whole: true, pages: OFFERS.map((garment) => pageOf(garment)) },
+  { name: "compare-sheet-four", path: `#/beside-sheet/${OFFERS.slice(0, 4).map(({ id }) => id).join("/")}`, alone: true, whole: true, pages: OFFERS.map((garment) => pageOf(garment)) },
   { name: "lot-empty", path: of(1, "lot"), whole: true },
   {
     name: "lot",

@@ -4,24 +4,31 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { readFile } from "node:fs/promises";
-import { RACK } from "./rack.mjs";
+import { printed } from "./pdf.mjs";
+import { JACKET, OFFERS, RACK } from "./rack.mjs";
 import { go, until, visitWith } from "./steps.mjs";
 
 const main = (page) => page.getByRole("main");
 const INVENTED = JSON.parse(await readFile(new URL("../../web/invented-rack.json", import.meta.url), "utf8"));
 
-/** Pages of a PDF: its page objects, which Chromium writes uncompressed. */
-const pages = (pdf) => (pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g) ?? []).length;
-
-test("the sheet of every invented garment is one page of A4 and of Letter", async () => {
+test("the sheet of every invented garment is one page of A4 and of Letter, and another program reads all its text there", async () => {
   await visitWith([], {}, async ({ page }) => {
     await main(page).getByRole("button", { name: "Look round in an invented rack" }).click();
     await until(() => main(page).locator(".rack-row").count(), (count) => count === INVENTED.count, "the garments");
     for (const { id } of INVENTED.garments) {
       await go(page, `#/garment/${id}/sheet`, "Sheet");
-      for (const format of ["A4", "Letter"]) {
-        assert.equal(pages(await page.pdf({ format, preferCSSPageSize: true })), 1, `${id} on ${format}`);
-      }
+      await printed(page, id);
+    }
+  });
+});
+
+test("sheets of a long check, of a jacket and of an offer are one page with all their text", async () => {
+  const long = { ...RACK[5], note: "The pocket bags are thin and the hem is chain stitched. ".repeat(12) };
+  const noted = [long, JACKET, OFFERS[0]];
+  await visitWith(noted, { size: "desk" }, async ({ page }) => {
+    for (const { id } of noted) {
+      await go(page, `#/garment/${id}/sheet`, "Sheet");
+      await printed(page, id);
     }
   });
 });

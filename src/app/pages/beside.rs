@@ -28,7 +28,7 @@ use crate::app::words::{self, headline};
 
 /// Answers that lie less than this part of the scale apart are shown only on demand: a reading on the border of two levels is no difference.
 /// Judgement.
-const ALIKE: f64 = 0.05;
+pub(super) const ALIKE: f64 = 0.05;
 /// Garments offered to set beside one.
 const LATEST: usize = 20;
 /// Below this probability neither of two is called the better made. Judgement.
@@ -52,7 +52,8 @@ pub struct Props {
     pub system: System,
 }
 
-const LETTERS: [&str; 4] = ["A", "B", "C", "D"];
+/// What the garments are called for short, in the order of the address.
+pub(super) const LETTERS: [&str; 4] = ["A", "B", "C", "D"];
 
 /// One attribute, the garments side by side under its name.
 fn row(title: Html, key: &str, cells: Vec<Html>) -> Html {
@@ -84,7 +85,7 @@ fn heads(garments: &[Rc<Garment>]) -> Html {
 }
 
 /// Which is likelier the better made, in a sentence for each pair.
-fn better(beside: &Beside) -> Vec<String> {
+pub(super) fn better(beside: &Beside) -> Vec<String> {
     beside
         .better
         .iter()
@@ -530,7 +531,7 @@ fn Stranger(props: &StrangerProps) -> Html {
 }
 
 /// What there is to do when the address does not name two to four garments that are noted.
-fn too_few(garments: &[Rc<Garment>], rack: &[Rc<Garment>], why: &BesideFault) -> Html {
+pub(super) fn too_few(garments: &[Rc<Garment>], rack: &[Rc<Garment>], why: &BesideFault) -> Html {
     if rack.len() < 2 {
         return html! {
             <section class="empty card">
@@ -617,6 +618,9 @@ pub fn BesidePage(props: &Props) -> Html {
             { gap_card(garments, rates, ends, &choose) }
             { differences(garments, &beside, *system, *all, toggle) }
             <Stranger garments={garments.clone()} />
+            <div class="foot">
+                <a class="prime" href={Route::BesideSheet(garments.iter().map(|garment| garment.id().clone()).collect()).href()}>{ "Comparison sheet to print" }</a>
+            </div>
         </>
     }
 }

@@ -3,6 +3,7 @@
 pub mod behind;
 pub mod bench;
 pub mod beside;
+pub mod beside_sheet;
 pub mod checks;
 pub mod course;
 pub mod desk;

@@ -3,6 +3,7 @@
 use std::cmp::Reverse;
 use std::rc::Rc;
 
+use garment_assay::cost::Rates;
 use garment_assay::garment::{Act, Appraisal, Garment, Id};
 use garment_assay::notebook::SetAside;
 use garment_assay::trade::Currency;
@@ -21,7 +22,9 @@ use crate::app::parts::icon::{Icon, Shape};
 use crate::app::parts::invented::Invented;
 use crate::app::parts::tape::Tape;
 use crate::app::route::Route;
+use crate::app::wings;
 use crate::app::words::{self, headline};
+use crate::app::worth::{Places, Worths};
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Order {
@@ -29,15 +32,17 @@ enum Order {
     Oldest,
     Name,
     Best,
+    Worth,
     Dearest,
 }
 
 impl Order {
-    const ALL: [(Order, &'static str, &'static str); 5] = [
+    const ALL: [(Order, &'static str, &'static str); 6] = [
         (Order::Newest, "newest", "Newest first"),
         (Order::Oldest, "oldest", "Oldest first"),
         (Order::Name, "name", "By name"),
         (Order::Best, "best", "Best made first"),
+        (Order::Worth, "worth", "Value for quality"),
         (Order::Dearest, "dearest", "Dearest first"),
     ];
 }
@@ -48,14 +53,16 @@ enum Show {
     Begun,
     Settled,
     WithTicket,
+    ShortList,
 }
 
 impl Show {
-    const ALL: [(Show, &'static str, &'static str); 4] = [
+    const ALL: [(Show, &'static str, &'static str); 5] = [
         (Show::All, "all", "All garments"),
         (Show::Begun, "begun", "Not settled yet"),
         (Show::Settled, "settled", "Settled"),
         (Show::WithTicket, "ticket", "With a ticket"),
+        (Show::ShortList, "short", "Short list"),
     ];
 }
 
@@ -76,6 +83,8 @@ pub struct Props {
     pub beside: bool,
     /// Appraisals.
     pub appraisals: Appraisals,
+    /// Rates of the market, by which an offer lands.
+    pub rates: Rates,
     /// Where messages go.
     pub send: Callback<Message>,
 }
@@ -114,6 +123,7 @@ fn chosen(
     show: Show,
     order: Order,
     appraisals: &Appraisals,
+    places: Option<&Places>,
 ) -> Vec<Rc<Garment>> {
     let words: Vec<String> = search.to_lowercase().split_whitespace().map(str::to_owned).collect();
     let settled = |garment: &Rc<Garment>| appraisals.of(garment).is_settled();
@@ -126,15 +136,18 @@ fn chosen(
             Show::Begun => !settled(garment),
             Show::Settled => settled(garment),
             Show::WithTicket => garment.ticket().is_some(),
+            Show::ShortList => garment.terms().shortlisted(),
         })
         .map(|listed| (listed, if order == Order::Best { appraisals.of(&listed.garment).mean() } else { 0.0 }))
         .collect();
+    let place = |garment: &Garment| places.and_then(|places| places.get(garment.id())).map(|place| place.at);
     // One sort for all orders: each call is compiled anew, at some 12 KB of download.
     rows.sort_by(|(a, made_a), (b, made_b)| match order {
         Order::Newest => (b.garment.noted(), b.garment.id()).cmp(&(a.garment.noted(), a.garment.id())),
         Order::Oldest => (a.garment.noted(), a.garment.id()).cmp(&(b.garment.noted(), b.garment.id())),
         Order::Name => a.called.cmp(&b.called),
         Order::Best => made_b.total_cmp(made_a),
+        Order::Worth => place(&a.garment).cmp(&place(&b.garment)),
         Order::Dearest => shown_price(&b.garment).cmp(&shown_price(&a.garment)),
     });
     rows.into_iter().map(|(listed, _)| listed.garment.clone()).collect()
@@ -160,6 +173,8 @@ struct RowProps {
     appraisal: Rc<Appraisal>,
     left: Option<Rc<Appraisal>>,
     open: bool,
+    /// Where it stands in the order of value, while the rack is in that order.
+    worth: Option<AttrValue>,
     delete: Callback<Id>,
     /// While garments are ticked: whether this one is.
     pick: Option<bool>,
@@ -168,7 +183,7 @@ struct RowProps {
 
 #[component]
 fn Row(props: &RowProps) -> Html {
-    let RowProps { garment, appraisal, left, open, delete, pick, picked } = props;
+    let RowProps { garment, appraisal, left, open, worth, delete, pick, picked } = props;
     let said = headline(appraisal);
     let id = garment.id().clone();
     let onclick = {
@@ -187,9 +202,12 @@ fn Row(props: &RowProps) -> Html {
     ];
     let words = html! {
         <>
-            <b>{ garment.called() }</b>
+            <b>{ garment.called() }if garment.terms().shortlisted() { { " " }<span class="rack-mark">{ "short list" }</span> }</b>
             <span class="rack-band">{ &said.lead }<small>{ format!(" {}", said.rest) }</small></span>
             <Tape appraisal={appraisal.clone()} bare=true />
+            if let Some(worth) = worth {
+                <small class="rack-worth">{ worth }</small>
+            }
             <small class="rack-facts">{ facts.into_iter().flatten().collect::<Vec<_>>().join(" · ") }</small>
         </>
     };
@@ -216,7 +234,7 @@ fn Row(props: &RowProps) -> Html {
 /// The garments noted.
 #[component]
 pub fn Rack(props: &Props) -> Html {
-    let Props { garments, set_aside, open, beside, appraisals, send } = props;
+    let Props { garments, set_aside, open, beside, appraisals, rates, send } = props;
     let search = use_state_eq(String::new);
     let show = use_state_eq(|| Show::All);
     let order = use_state_eq(|| Order::Newest);
@@ -308,10 +326,23 @@ pub fn Rack(props: &Props) -> Html {
     // One that was deleted meanwhile is none any more.
     let ids: Vec<Id> = picks.iter().flatten().filter(|id| garments.iter().any(|garment| garment.id() == *id)).cloned().collect();
     let listed = use_memo(garments.clone(), |garments| garments.iter().map(Listed::of).collect::<Vec<_>>());
-    let asked = (listed, (*search).clone(), shown_which.clone(), *show, *order);
+    let worths = use_state(Worths::default);
+    let update = use_force_update();
+    let places = (*order == Order::Worth)
+        .then(|| {
+            let worths = wings::worths((*worths).clone(), garments.clone(), rates.clone(), appraisals.clone());
+            wings::at_once(worths, move || update.force_update())
+        })
+        .flatten();
+    let asked = (listed, (*search).clone(), shown_which.clone(), *show, *order, places.clone());
     let appraise = appraisals.clone();
-    let rows =
-        use_memo(asked, move |(listed, search, which, show, order)| chosen(listed, search, which, *show, *order, &appraise));
+    let rows = use_memo(asked, move |(listed, search, which, show, order, places)| {
+        chosen(listed, search, which, *show, *order, &appraise, places.as_deref())
+    });
+    let short: Vec<Id> = match *show {
+        Show::ShortList => rows.iter().take(5).map(|garment| garment.id().clone()).collect(),
+        _ => Vec::new(),
+    };
     let rows_shown: Vec<Id> =
         if picks.is_some() { rows.iter().map(|garment| garment.id().clone()).collect() } else { Vec::new() };
     let tick = {
@@ -393,15 +424,24 @@ pub fn Rack(props: &Props) -> Html {
                 }
                 if found == 0 && shown_which != Which::Away && away == garments.len() {
                     <p class="hint lonely">{ "Every garment is put away. Choose that above to see them." }</p>
+                } else if found == 0 && *show == Show::ShortList && !garments.iter().any(|garment| garment.terms().shortlisted()) {
+                    <p class="hint lonely">{ "Nothing is on the short list yet. Show all garments, press Choose, tick some and put them on it; or do so on a garment’s page Offer." }</p>
                 } else if found == 0 {
                     <p class="hint lonely">{ "No garment fits that. Change the search or what is shown." }</p>
+                }
+                if (2..=4).contains(&short.len()) {
+                    <p class="lonely"><a href={Route::BesideSheet(short).href()}>{ "Print these side by side on one page" }</a></p>
+                }
+                if *order == Order::Worth {
+                    <details class="meaning lonely"><summary>{ "What this order means" }</summary><p>{ crate::app::worth::MEANING }</p></details>
                 }
                 <ul class="rack">
                     { for rows.iter().take(*shown).map(|garment| {
                         let appraisal = appraisals.of(garment);
                         let open = open.as_ref() == Some(garment.id());
                         let pick = picks.as_ref().map(|_| ids.contains(garment.id()));
-                        html! { <Row key={garment.id().as_str().to_owned()} {appraisal} left={appraisals.left(garment)} {open} {pick} picked={picked.clone()} delete={delete.clone()} garment={garment.clone()} /> }
+                        let worth = places.as_ref().and_then(|places| places.get(garment.id())).map(|place| place.on_the_rack.clone());
+                        html! { <Row key={garment.id().as_str().to_owned()} {appraisal} {worth} left={appraisals.left(garment)} {open} {pick} picked={picked.clone()} delete={delete.clone()} garment={garment.clone()} /> }
                     }) }
                 </ul>
                 if garments.iter().any(|garment| garment.guess().is_some()) {
@@ -448,7 +488,7 @@ pub fn Rack(props: &Props) -> Html {
                 <Confirm question="Drop this page?" explains="Its text is taken off this device for good. Save it first if you may want it." yes="Drop it" answered={dropped} />
             }
             if picks.is_some() {
-                <Choosing {ids} shown={rows_shown} collections={known} away={shown_which == Which::Away} {tick} {leave} send={send.clone()} />
+                <Choosing {ids} shown={rows_shown} short={garments.iter().filter(|garment| garment.terms().shortlisted()).map(|garment| garment.id().clone()).collect::<Vec<_>>()} collections={known} away={shown_which == Which::Away} {tick} {leave} send={send.clone()} />
             } else if !garments.is_empty() {
                 <div class="foot">
                     <a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a>

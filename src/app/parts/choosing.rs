@@ -1,6 +1,6 @@
 //! What can be done with the garments that were ticked on the rack: compare, move, put away, hand on.
 
-use garment_assay::garment::{Act, Id};
+use garment_assay::garment::{Act, Id, TermsAct};
 use yew::prelude::*;
 
 use crate::app::model::Message;
@@ -17,6 +17,8 @@ pub struct Props {
     pub ids: Vec<Id>,
     /// Every garment that the rack shows now.
     pub shown: Vec<Id>,
+    /// Those that are on the short list.
+    pub short: Vec<Id>,
     /// The collections that there are.
     pub collections: Vec<String>,
     /// Whether the rack shows those that were put away.
@@ -37,7 +39,7 @@ fn garments(count: usize) -> String {
 /// The foot of the rack while garments are ticked.
 #[component]
 pub fn Choosing(props: &Props) -> Html {
-    let Props { ids, shown, collections, away, tick, leave, send } = props;
+    let Props { ids, shown, short, collections, away, tick, leave, send } = props;
     let moving = use_state_eq(|| false);
     let count = ids.len();
     let put_away = {
@@ -45,6 +47,16 @@ pub fn Choosing(props: &Props) -> Html {
         Callback::from(move |_: MouseEvent| {
             let said = format!("{}: {}.", if away { "Taken out again" } else { "Put away" }, garments(ids.len()));
             send.emit(Message::DoneToMany(ids.clone(), Act::Archived(!away), said));
+            leave.emit(());
+        })
+    };
+    // Off it only when each of them is on it: else the button would do the two things at once.
+    let listed = count > 0 && ids.iter().all(|id| short.contains(id));
+    let list = {
+        let (send, leave, ids) = (send.clone(), leave.clone(), ids.clone());
+        Callback::from(move |_: MouseEvent| {
+            let said = format!("{} the short list: {}.", if listed { "Off" } else { "On" }, garments(ids.len()));
+            send.emit(Message::DoneToMany(ids.clone(), Act::Terms(TermsAct::Shortlisted(!listed)), said));
             leave.emit(());
         })
     };
@@ -91,6 +103,10 @@ pub fn Choosing(props: &Props) -> Html {
             } else {
                 <button type="button" class="prime" disabled=true>{ "Set side by side" }</button>
             }
+            if (2..=MOST_BESIDE).contains(&count) {
+                <a class="second" href={Route::BesideSheet(ids.clone()).href()}>{ "Print on one page" }</a>
+            }
+            <button type="button" class="second" disabled={count == 0} onclick={list}>{ if listed { "Off the short list" } else { "On the short list" } }</button>
             <button type="button" class="second" disabled={count == 0} onclick={turn(true)}>{ "Move to a collection" }</button>
             <button type="button" class="second" disabled={count == 0} onclick={put_away}>{ if *away { "Take out again" } else { "Put away" } }</button>
             if count > 0 {

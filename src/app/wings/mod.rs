@@ -9,6 +9,7 @@ mod price;
 mod study;
 
 use std::rc::Rc;
+use std::task::{Context, Poll, Waker};
 
 use garment_assay::check::Check;
 use garment_assay::garment::{Answer, Garment, Id, Readings};
@@ -51,7 +52,9 @@ impl Wing {
             Route::Start => Some(Wing::Judging),
             Route::Checks(_) | Route::Result(_) | Route::Details(_) => garment.then_some(Wing::Judging),
             Route::Ticket(_) | Route::Offer(_) | Route::Lot(_) | Route::Sheet(_) => garment.then_some(Wing::Price),
-            Route::Desk(_) | Route::Rates | Route::Beside(_) | Route::HandOn(_) | Route::Guesses => Some(Wing::Price),
+            Route::Desk(_) | Route::Rates | Route::Beside(_) | Route::BesideSheet(_) | Route::HandOn(_) | Route::Guesses => {
+                Some(Wing::Price)
+            }
             Route::TapeSheet(_) | Route::Fitting(_) => garment.then_some(Wing::Body),
             Route::People | Route::Person(..) => Some(Wing::Body),
             Route::Settings | Route::Numbers | Route::Practice | Route::Learn | Route::Lesson(..) | Route::Bench => {
@@ -82,6 +85,28 @@ impl Wing {
 /// Whether all came.
 pub async fn bring_all() -> bool {
     judging::bring().await.is_ok() && price::bring().await.is_ok() && body::bring().await.is_ok() && study::bring().await.is_ok()
+}
+
+pub use price::worths;
+
+/// What a wing gives, if its code is here; else nothing, and once it is here, `came` is called so that it is asked again. A wing that does
+/// not come is not asked again by itself.
+pub fn at_once<T: 'static>(
+    given: impl Future<Output = Result<T, SplitLoaderError>> + 'static,
+    came: impl FnOnce() + 'static,
+) -> Option<T> {
+    let mut given = Box::pin(given);
+    match given.as_mut().poll(&mut Context::from_waker(Waker::noop())) {
+        Poll::Ready(given) => given.ok(),
+        Poll::Pending => {
+            wasm_bindgen_futures::spawn_local(async move {
+                if given.await.is_ok() {
+                    came();
+                }
+            });
+            None
+        }
+    }
 }
 
 /// All that a page may be shown from.

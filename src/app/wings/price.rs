@@ -1,11 +1,17 @@
 //! The wing of what a garment costs, what it is offered for, and what is handed on.
 
+use std::rc::Rc;
+
+use garment_assay::cost::Rates;
+use garment_assay::garment::Garment;
 use wasm_split_helpers::{SplitLoaderError, wasm_split};
 use yew::prelude::*;
 
 use super::Scene;
+use crate::app::appraisals::Appraisals;
 use crate::app::pages::behind::BehindPage;
 use crate::app::pages::beside::BesidePage;
+use crate::app::pages::beside_sheet::BesideSheetPage;
 use crate::app::pages::desk::DeskPage;
 use crate::app::pages::guesses::Guesses;
 use crate::app::pages::hand_on::HandOnPage;
@@ -14,6 +20,7 @@ use crate::app::pages::offer::OfferPage;
 use crate::app::pages::rates::RatesPage;
 use crate::app::pages::sheet::SheetPage;
 use crate::app::route::Route;
+use crate::app::worth::{Places, Worths};
 
 /// The page of the scene.
 #[wasm_split(price, fallible, preload(bring))]
@@ -49,10 +56,25 @@ pub fn page(scene: Scene) -> Result<Html, SplitLoaderError> {
                 rack={model.garments.clone()} appraisals={appraisals.clone()} rates={model.settings.rates.clone()}
                 people={model.people.clone()} {system} />
         },
+        (Route::BesideSheet(ids), _) => html! {
+            <BesideSheetPage key={model.route.href()} garments={ids.iter().filter_map(|id| model.garment(id).cloned()).collect::<Vec<_>>()}
+                rack={model.garments.clone()} appraisals={appraisals.clone()} rates={model.settings.rates.clone()} today={model.today} {system} />
+        },
         (Route::HandOn(ids), _) => html! {
             <HandOnPage key={model.route.href()} chosen={ids.clone()} garments={model.garments.clone()} people={model.people.clone()}
                 appraisals={appraisals.clone()} settings={model.settings.clone()} today={model.today} send={send.clone()} />
         },
         _ => html! { <Guesses garments={model.guessed()} /> },
     })
+}
+
+/// Every garment in its place in the order of value, for the rack.
+#[wasm_split(price, fallible)]
+pub fn worths(
+    held: Worths,
+    garments: Vec<Rc<Garment>>,
+    rates: Rates,
+    appraisals: Appraisals,
+) -> Result<Rc<Places>, SplitLoaderError> {
+    Ok(held.of(&garments, &rates, &appraisals))
 }

@@ -1,0 +1,104 @@
+//! Value for quality of the garments on the rack, worked out once for each state of them, and in words.
+
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::rc::Rc;
+
+use garment_assay::cost::Rates;
+use garment_assay::garment::{Appraisal, Garment, Id};
+use garment_assay::rack::{WhyNoWorth, Worth, by_worth, worth};
+use yew::AttrValue;
+
+use crate::app::appraisals::Appraisals;
+
+/// Where a garment stands in the order of value.
+#[derive(PartialEq, Eq)]
+pub struct Place {
+    /// Place in the order, from 0.
+    pub at: usize,
+    /// Why, as the rack says it: beside the one above.
+    pub on_the_rack: AttrValue,
+    /// Why, where no other stands above it.
+    pub alone: AttrValue,
+}
+
+/// The place of each garment in the order of value.
+pub type Places = BTreeMap<Id, Place>;
+
+/// The garments, the rates, and the places that came of them.
+type Known = (Vec<Rc<Garment>>, Rates, Rc<Places>);
+
+/// A handle to the last ones; clones are the same one.
+#[derive(Clone, Default)]
+pub struct Worths {
+    known: Rc<RefCell<Option<Known>>>,
+}
+
+impl Worths {
+    /// Every garment in its place. What was put away is set against nothing; it stands where it would if it were not.
+    pub fn of(&self, garments: &[Rc<Garment>], rates: &Rates, appraisals: &Appraisals) -> Rc<Places> {
+        if let Some((known, under, places)) = self.known.borrow().as_ref() {
+            let same = known.len() == garments.len() && known.iter().zip(garments).all(|(one, other)| Rc::ptr_eq(one, other));
+            if same && under == rates {
+                return places.clone();
+            }
+        }
+        let mut places = Places::new();
+        let (away, here): (Vec<&Rc<Garment>>, Vec<&Rc<Garment>>) = garments.iter().partition(|garment| garment.archived());
+        for garments in [here, away] {
+            let known: Vec<Rc<Appraisal>> = garments.iter().map(|garment| appraisals.of(garment)).collect();
+            let pairs: Vec<(&Garment, &Appraisal)> =
+                garments.iter().map(|garment| garment.as_ref()).zip(known.iter().map(Rc::as_ref)).collect();
+            let found = worth(&pairs, rates);
+            for (at, placed) in by_worth(&found).into_iter().enumerate() {
+                let said = |same| AttrValue::from(line(&found[placed.which], same));
+                let place = Place { at, on_the_rack: said(placed.about_the_same), alone: said(false) };
+                places.insert(garments[placed.which].id().clone(), place);
+            }
+        }
+        let places = Rc::new(places);
+        *self.known.borrow_mut() = Some((garments.to_vec(), rates.clone(), places.clone()));
+        places
+    }
+}
+
+/// What the order is, for people.
+pub const MEANING: &str = "Each garment is set against the others of its kind whose price is of the same sort and currency: tickets against \
+    tickets, offers by what a piece of the smallest order costs once landed. It gains where it is likely the better made and costs no more, \
+    and loses where another is likely the better made and costs no more than it. A dearer one that is better made neither gains nor loses: \
+    what better making is worth to you is yours to say. “About the same” means less than 80 in 100 sure. Fewer than three others, or fewer \
+    than three answers, and a garment stands at the end. That a pair counts only so, and these limits, are judgement.";
+
+/// Why it stands where it does, as the rack says it.
+fn line(found: &Result<Worth, WhyNoWorth>, about_the_same: bool) -> String {
+    match found {
+        Ok(worth) if about_the_same => format!("About the same value as the one above: {}", counts(worth)),
+        Ok(worth) => format!("Value: {}", counts(worth)),
+        Err(why) => format!("Not in the order of value. {why}"),
+    }
+}
+
+/// "better made for no more money than about 4 of 7 others; about 1 is so against it". Whole counts: the belief knows no finer.
+pub fn counts(worth: &Worth) -> String {
+    let (beats, beaten) = (worth.beats.round(), worth.beaten.round());
+    let against = match beaten as usize {
+        0 => "hardly any beats it so".to_owned(),
+        1 => "about 1 beats it so".to_owned(),
+        count => format!("about {count} beat it so"),
+    };
+    let ahead = if beats == 0.0 { "hardly any".to_owned() } else { format!("about {beats}") };
+    format!("better made for no more money than {ahead} of {} others of its kind; {against}.", worth.others)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn counts_are_whole_and_nothing_is_called_hardly_any() {
+        let said = |beats, beaten| counts(&Worth { others: 7, beats, beaten, spread: 0.1 });
+        assert_eq!(said(4.2, 0.6), "better made for no more money than about 4 of 7 others of its kind; about 1 beats it so.");
+        assert_eq!(said(0.3, 2.9), "better made for no more money than hardly any of 7 others of its kind; about 3 beat it so.");
+        assert_eq!(said(1.0, 0.0), "better made for no more money than about 1 of 7 others of its kind; hardly any beats it so.");
+    }
+}
