@@ -4,6 +4,7 @@ mod appraisals;
 mod browser;
 mod collections;
 mod desk;
+mod entrance;
 mod fit_words;
 mod lessons;
 mod model;
@@ -20,4 +21,4 @@ mod words;
 mod worth;
 
 pub use browser::document::{mount, say_crash};
-pub use root::App;
+pub use entrance::{Entrance, Props as EntranceProps, bring_house, is_first_visit};

@@ -72,6 +72,12 @@ enum Coming {
     Missing,
 }
 
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The file of the invented rack, which is to be added at once.
+    pub invented: Option<AttrValue>,
+}
+
 /// The whole app.
 pub struct App {
     model: Model,
@@ -91,7 +97,7 @@ pub struct App {
 
 impl Component for App {
     type Message = Incoming;
-    type Properties = ();
+    type Properties = Props;
 
     fn create(ctx: &Context<App>) -> App {
         let (notebook, opened) = Notebook::open(BrowserShelf);
@@ -167,6 +173,9 @@ impl Component for App {
         app.dress();
         app.settle_route();
         app.fetch_texts(ctx);
+        if let Some(file) = &ctx.props().invented {
+            ctx.link().send_message(Incoming::Message(Message::Invent(file.to_string())));
+        }
         app
     }
 
@@ -335,7 +344,6 @@ impl Component for App {
 
     fn rendered(&mut self, _: &Context<App>, first: bool) {
         if first {
-            document::set_root("ready", "yes");
             // Once the first page has had the line to itself.
             let bring = || {
                 wasm_bindgen_futures::spawn_local(async {

@@ -2,7 +2,7 @@
 
 use gloo::events::EventListener;
 use wasm_bindgen::JsCast;
-use web_sys::{Document, HtmlDialogElement, HtmlElement, HtmlInputElement, MediaQueryList, Node};
+use web_sys::{Document, Element, HtmlDialogElement, HtmlElement, HtmlInputElement, MediaQueryList, Node};
 use yew::NodeRef;
 
 fn document() -> Option<Document> {
@@ -62,6 +62,21 @@ pub fn holds_focus(part: &NodeRef) -> bool {
 pub fn focus_is_in(selector: &str) -> bool {
     let active = document().and_then(|document| document.active_element());
     active.is_some_and(|active| active.closest(selector).is_ok_and(|part| part.is_some()))
+}
+
+/// Where the link leads that the keyboard is on.
+pub fn focused_link() -> Option<String> {
+    document()?.active_element()?.closest("main a[href]").ok()??.get_attribute("href")
+}
+
+/// Moves focus to the first link that leads there.
+pub fn focus_link(href: Option<&str>) {
+    let Some(document) = document().filter(|_| href.is_some()) else { return };
+    let Ok(links) = document.query_selector_all("main a[href]") else { return };
+    let leads = |link: &Node| link.dyn_ref::<Element>().and_then(|link| link.get_attribute("href")).as_deref() == href;
+    if let Some(link) = (0..links.length()).filter_map(|at| links.item(at)).find(leads) {
+        focus(&link);
+    }
 }
 
 fn focus(node: &Node) {
@@ -158,11 +173,22 @@ pub fn mount() -> web_sys::Element {
     document.get_element_by_id("app").or_else(|| document.body().map(Into::into)).expect("a page has a body")
 }
 
+/// Says that the app is not all here.
+pub fn say_not_loaded() {
+    say(
+        "The app did not load. It needs the network once; after that it works without. Your notes are untouched. Load the page again where you have a network.",
+    );
+}
+
+fn say(text: &str) {
+    let Some(notice) = document().and_then(|document| document.get_element_by_id("crash")) else { return };
+    notice.set_text_content(Some(text));
+    let _ = notice.remove_attribute("hidden");
+}
+
 /// Shows the sentence for a crash, with what is known of it.
 pub fn say_crash(what: &str) {
-    let Some(notice) = document().and_then(|document| document.get_element_by_id("crash")) else { return };
-    notice.set_text_content(Some(&format!(
+    say(&format!(
         "The app stopped at something it did not expect. What you answered before is kept. Load the page again to go on. ({what})"
-    )));
-    let _ = notice.remove_attribute("hidden");
+    ));
 }

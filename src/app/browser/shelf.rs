@@ -44,3 +44,11 @@ impl Shelf for BrowserShelf {
         (0..length).filter_map(|index| storage.key(index).map_err(fault).transpose()).collect()
     }
 }
+
+/// Whether nothing was ever kept here. A storage that cannot be asked is none of which that can be said.
+pub fn is_untouched() -> bool {
+    BrowserShelf.keys().is_ok_and(|keys| !keys.iter().any(|key| key.starts_with(OURS)))
+}
+
+/// What all keys of ours begin with: other apps of the same host may have theirs.
+const OURS: &str = "garment-assay/";

@@ -14,10 +14,10 @@ use crate::app::appraisals::Appraisals;
 use crate::app::browser::{clock, files};
 use crate::app::collections::{self, Which};
 use crate::app::model::Message;
-use crate::app::parts::bar::Bar;
 use crate::app::parts::choosing::Choosing;
 use crate::app::parts::collection_field::CollectionField;
 use crate::app::parts::confirm::Confirm;
+use crate::app::parts::empty_rack::{EmptyRack, NOTHING_YET, RackBar};
 use crate::app::parts::icon::{Icon, Shape};
 use crate::app::parts::invented::Invented;
 use crate::app::parts::tape::Tape;
@@ -156,7 +156,7 @@ fn chosen(
 /// "8 garments noted, 2 of them put away".
 fn counted(count: usize, away: usize) -> String {
     let noted = match count {
-        0 => return "Nothing noted yet".to_owned(),
+        0 => return NOTHING_YET.to_owned(),
         1 => "1 garment noted".to_owned(),
         count => format!("{count} garments noted"),
     };
@@ -370,21 +370,10 @@ pub fn Rack(props: &Props) -> Html {
             if *beside {
                 <header class="bar"><div class="bar-title"><p class="bar-beside"><a href="#/">{ "Rack" }</a></p></div></header>
             } else {
-                <Bar title="Rack" under={counted(garments.len(), away)}>
-                    <a class="icon-button" href={Route::Bench.href()} aria-label="Bench: instruments"><Icon shape={Shape::Ruler} /></a>
-                    <a class="icon-button" href={Route::Settings.href()} aria-label="Settings"><Icon shape={Shape::Settings} /></a>
-                </Bar>
+                <RackBar counted={counted(garments.len(), away)} />
             }
             if garments.is_empty() {
-                <section class="empty card">
-                    <h2>{ "Take a garment in your hands" }</h2>
-                    <p>{ "The app asks for one look or touch at a time, the most telling first. After each answer you see how well the garment seems to be made, and how sure that is. Stop whenever you like; it is kept on this device." }</p>
-                    <p><a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a></p>
-                    <p><a href={Route::Desk(None).href()}>{ "Or take the quick sheet: a whole garment on one page, for many samples a day" }</a></p>
-                    <p><a href={Route::Practice.href()}>{ "Or practise first: two minutes for your eye" }</a></p>
-                    <p><a href={Route::Learn.href()}>{ "Or learn first: two minutes about each check" }</a></p>
-                    <Invented garments={garments.clone()} send={send.clone()} />
-                </section>
+                <EmptyRack came={send.reform(Message::Invent)} />
             } else {
                 <div class="rack-tools" role="search">
                     <label class="search"><Icon shape={Shape::Search} /><span class="unseen">{ "Search name, place or note" }</span>

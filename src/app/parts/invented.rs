@@ -30,7 +30,6 @@ pub struct Props {
 #[component]
 pub fn Invented(props: &Props) -> Html {
     let Props { garments, send } = props;
-    let coming = use_state_eq(|| Coming::Not);
     let count = garments.iter().filter(|garment| garment.id().is_invented()).count();
     if count > 0 {
         let out = send.reform(|_: MouseEvent| Message::TakeOutInvented);
@@ -39,15 +38,28 @@ pub fn Invented(props: &Props) -> Html {
                 <button type="button" class="ghost" onclick={out}>{ "Take the invented rack out" }</button></p>
         };
     }
+    html! { <LookRound came={send.reform(Message::Invent)} /> }
+}
+
+#[derive(Properties, PartialEq)]
+pub struct LookRoundProps {
+    /// Called with the file of the invented rack.
+    pub came: Callback<String>,
+}
+
+/// Fetches the invented rack.
+#[component]
+pub fn LookRound(props: &LookRoundProps) -> Html {
+    let coming = use_state_eq(|| Coming::Not);
     let add = {
-        let (coming, send) = (coming.clone(), send.clone());
+        let (coming, came) = (coming.clone(), props.came.clone());
         Callback::from(move |_: MouseEvent| {
             coming.set(Coming::Fetched);
-            let (coming, send) = (coming.clone(), send.clone());
+            let (coming, came) = (coming.clone(), came.clone());
             shipped::fetch(FILE.to_owned(), move |text| match text {
                 Some(text) => {
                     coming.set(Coming::Not);
-                    send.emit(Message::Invent(text));
+                    came.emit(text);
                 }
                 None => coming.set(Coming::Failed),
             });

@@ -15,6 +15,7 @@ pub mod desk_reading;
 pub mod desk_row;
 pub mod desk_tools;
 pub mod drawn;
+pub mod empty_rack;
 pub mod fit_inside;
 pub mod fit_label;
 pub mod fit_later;

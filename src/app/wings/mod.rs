@@ -4,10 +4,12 @@
 //! rest of the app; only their code and their words come later. `scripts/split.mjs` says how they are cut out of the program.
 
 mod body;
+mod house;
 mod judging;
 mod price;
 mod study;
 
+use std::pin::pin;
 use std::rc::Rc;
 use std::task::{Context, Poll, Waker};
 
@@ -81,6 +83,13 @@ impl Wing {
     }
 }
 
+pub use house::house;
+
+/// Brings the house, in which all other wings are. Whether it came.
+pub async fn bring_house() -> bool {
+    house::bring().await.is_ok()
+}
+
 /// Brings the code of every wing, one after the other, so that none has to be waited for, or is out of reach once the network is gone.
 /// Whether all came.
 pub async fn bring_all() -> bool {
@@ -88,6 +97,14 @@ pub async fn bring_all() -> bool {
 }
 
 pub use price::worths;
+
+/// What a wing gives, if its code is here.
+pub fn here<T>(given: impl Future<Output = Result<T, SplitLoaderError>>) -> Option<T> {
+    match pin!(given).poll(&mut Context::from_waker(Waker::noop())) {
+        Poll::Ready(given) => given.ok(),
+        Poll::Pending => None,
+    }
+}
 
 /// What a wing gives, if its code is here; else nothing, and once it is here, `came` is called so that it is asked again. A wing that does
 /// not come is not asked again by itself.

@@ -1,0 +1,128 @@
+//! The entrance: what a first visitor sees, before anything that deals with garments is loaded. The house (the app itself) takes its place as
+//! soon as it is wanted, and soon after the page is on the screen in any case; both show the same empty rack.
+
+use gloo::timers::callback::Timeout;
+use yew::prelude::*;
+
+use super::browser::{address, document, shelf};
+use super::parts::empty_rack::{EmptyRack, NOTHING_YET, RackBar};
+use super::parts::hall::Hall;
+use super::wings;
+
+/// Milliseconds from the first page to the fetching of the house, so that the page has the line to itself.
+const AFTER_THE_FIRST_PAGE: u32 = 1000;
+
+/// Whether nobody noted or chose anything in this browser, and the address asks for nothing but the rack.
+pub fn is_first_visit() -> bool {
+    shelf::is_untouched() && at_the_rack()
+}
+
+/// Brings the house; says so on the page when it does not come. Whether it came.
+pub async fn bring_house() -> bool {
+    let is_here = wings::bring_house().await;
+    if !is_here {
+        document::say_not_loaded();
+    }
+    is_here
+}
+
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The house is here already.
+    pub is_here: bool,
+}
+
+/// How far the house is.
+#[derive(Clone, Copy, PartialEq)]
+enum House {
+    /// Not asked for.
+    Away,
+    /// On its way.
+    Coming,
+    /// Here.
+    Here,
+    /// It did not come.
+    Missing,
+}
+
+/// The entrance, or the house once it is here.
+#[component]
+pub fn Entrance(props: &Props) -> Html {
+    let house = use_state_eq(|| if props.is_here { House::Here } else { House::Away });
+    // Somebody opened a page of it, and waits.
+    let waits = use_state_eq(|| false);
+    let invented = use_state_eq(|| None::<AttrValue>);
+    let bring = {
+        let house = house.setter();
+        use_callback((), move |(), ()| {
+            let house = house.clone();
+            house.set(House::Coming);
+            wasm_bindgen_futures::spawn_local(async move {
+                let is_here = wings::bring_house().await;
+                let focused = document::focused_link();
+                house.set(if is_here { House::Here } else { House::Missing });
+                // The house has the same links; the keyboard stays on the one that it was on, or goes to the page that was opened.
+                let hand_on =
+                    move || if at_the_rack() { document::focus_link(focused.as_deref()) } else { document::focus_heading() };
+                Timeout::new(0, hand_on).forget();
+            });
+        })
+    };
+    {
+        let (bring, waits, is_here) = (bring.clone(), waits.setter(), props.is_here);
+        use_effect_with((), move |()| {
+            document::set_root("ready", "yes");
+            let listening = (!is_here).then(|| {
+                let quietly = {
+                    let bring = bring.clone();
+                    Timeout::new(AFTER_THE_FIRST_PAGE, move || bring.emit(()))
+                };
+                let opened = {
+                    let bring = bring.clone();
+                    address::on_change(move || {
+                        waits.set(!at_the_rack());
+                        bring.emit(());
+                    })
+                };
+                (quietly, opened, document::on_written_elsewhere(move |_, _| bring.emit(())))
+            });
+            move || drop(listening)
+        });
+    }
+    if *house == House::Here
+        && let Some(page) = wings::here(wings::house((*invented).clone()))
+    {
+        return page;
+    }
+    let again = {
+        let bring = bring.clone();
+        Callback::from(move |()| {
+            document::focus_heading();
+            bring.emit(());
+        })
+    };
+    let came = {
+        let (invented, waits) = (invented.setter(), waits.setter());
+        Callback::from(move |file: String| {
+            invented.set(Some(file.into()));
+            waits.set(true);
+            bring.emit(());
+        })
+    };
+    html! {
+        <div class="desk" data-beside="none">
+            <main id="main" data-screen="rack">
+                if *waits {
+                    <Hall missing={*house == House::Missing} {again} />
+                } else {
+                    <RackBar counted={NOTHING_YET} />
+                    <EmptyRack {came} />
+                }
+            </main>
+        </div>
+    }
+}
+
+fn at_the_rack() -> bool {
+    matches!(address::hash().as_str(), "" | "#" | "#/")
+}
