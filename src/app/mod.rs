@@ -14,6 +14,7 @@ mod pricing;
 mod rate_words;
 mod root;
 mod route;
+mod standing;
 mod steps;
 mod words;
 

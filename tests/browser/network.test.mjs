@@ -12,6 +12,8 @@ test("after it is loaded everything works with the server closed", async () => {
   try {
     await visit({ home: server.url }, async ({ page, home, problems }) => {
       await page.evaluate(() => document.fonts.ready);
+      // The last file that comes, once nothing else is to be done.
+      await page.locator("html[data-flight]").waitFor({ state: "attached" });
       await server.close();
       open = false;
       const gone = await fetch(home).then(
