@@ -48,11 +48,22 @@ function follow(worker) {
   });
 }
 
+// Tells the worker what this page is made of: one that came from the network is taken on, and some browsers do not tell it of the others.
 function takeOn() {
-  if (container.controller) return;
   const { js, wasm } = document.querySelector("script[data-wasm]").dataset;
   const names = [js, wasm].map((name) => name.replace(/^\.\//, ""));
-  registration.active.postMessage({ ask: "mine", names });
+  (container.controller ?? registration.active).postMessage({ ask: "mine", names });
+}
+
+async function enrol() {
+  registration = await container.register("sw.js", { updateViaCache: "none" });
+  if (registration.installing) follow(registration.installing);
+  registration.onupdatefound = () => registration.installing && follow(registration.installing);
+  if (registration.active) {
+    if (registration.active.state === "activated") takeOn();
+    else follow(registration.active);
+    await look();
+  }
 }
 
 async function start() {
@@ -70,13 +81,7 @@ async function start() {
     look();
   });
 
-  registration = await container.register("sw.js", { updateViaCache: "none" });
-  if (registration.installing) follow(registration.installing);
-  registration.addEventListener("updatefound", () => registration.installing && follow(registration.installing));
-  if (registration.active) {
-    if (registration.active.state === "activated") takeOn();
-    await look();
-  }
+  await enrol();
 
   // An installed app may stay open for weeks, and a browser looks for a newer version only when one is opened.
   let looked = Date.now();
@@ -100,7 +105,7 @@ document.addEventListener("flight-wished", async ({ detail }) => {
     try {
       const worker = container.controller ?? registration?.active;
       if (worker) await ask(worker, { ask: "rest" });
-      else await registration?.update();
+      else await enrol(); // what came of it is told by whoever follows it
       if (worker) await look();
     } catch {
       copy = before;

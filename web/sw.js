@@ -157,7 +157,7 @@ async function missing() {
 const ASKED = {
   // A page that came from the network, as on a first visit, is taken on if it is made of this version's files.
   async mine({ names }, id) {
-    if (!names.every((name) => Object.hasOwn(FILES, name))) return;
+    if ((await known()).has(id) || !names.every((name) => Object.hasOwn(FILES, name))) return;
     await belongs(id);
     await self.clients.claim();
   },

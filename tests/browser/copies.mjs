@@ -16,12 +16,12 @@ const PRECACHE = fileURLToPath(new URL("../../scripts/precache.sh", import.meta.
  * the files anew as a build does, `close()` stops the server for good.
  * @param {(host: {home: string, folder: string, change: Function, release: Function, close: Function}) => Promise<void>} body
  */
-export async function hosted(body, { base = "/some/where/" } = {}) {
+export async function hosted(body, { base = "/some/where/", answered } = {}) {
   const folder = await mkdtemp(join(tmpdir(), "garment-assay-host-"));
   let server;
   try {
     await cp(DIST, folder, { recursive: true });
-    server = await serve({ dir: folder, base });
+    server = await serve({ dir: folder, base, answered });
     await body({
       home: server.url,
       folder,

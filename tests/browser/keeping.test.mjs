@@ -14,6 +14,7 @@ const promising = (answer) => (context) =>
   context.addInitScript((answer) => {
     let given = false;
     window.asked = 0;
+    if (!window.StorageManager) return; // the blank page before
     window.StorageManager.prototype.persisted = async () => given;
     window.StorageManager.prototype.persist = async () => {
       window.asked += 1;

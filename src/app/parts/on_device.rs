@@ -30,7 +30,7 @@ fn copy_says(copy: Copy) -> String {
             (bytes as f64 / 1e6).max(0.1)
         ),
         Copy::Failed => {
-            "This browser keeps no copy yet, because not all files arrived. It tries again when the app is next opened."
+            "This browser keeps no copy yet, because not all files arrived, or there is no room for them. It tries again when the app is next opened."
                 .to_owned()
         }
         Copy::Insecure => "This browser keeps no copy, because it does so only for an address that begins with https.".to_owned(),
