@@ -127,11 +127,9 @@ impl Standing {
 }
 
 impl Model {
-    /// The line for the screen that is open. None in the middle of a check, nor wherever else a hand is at work.
+    /// The line for the screen that is open. None in the middle of a check, nor wherever else a hand is at work; the settings have a card that says all of it.
     pub fn line(&self) -> Option<Line> {
-        // The settings say the rest of it in full.
-        let (quiet, settings) =
-            (matches!(self.route, Route::Rack | Route::Result(_) | Route::Settings), self.route == Route::Settings);
+        let quiet = matches!(self.route, Route::Rack | Route::Result(_));
         let standing = &self.standing;
         // What is wrong with storage stands there already, and is graver.
         if !quiet || self.fault.is_some() || self.low_on_room {
@@ -139,11 +137,11 @@ impl Model {
         }
         let promised = standing.lasting == Lasting::Promised;
         match standing.newer {
-            Newer::Waiting if !standing.newer_left || settings => return Some(Line::Newer),
+            Newer::Waiting if !standing.newer_left => return Some(Line::Newer),
             Newer::TakenElsewhere => return Some(Line::TakenElsewhere),
             Newer::Waiting | Newer::No => {}
         }
-        if settings || standing.lasting == Lasting::Unknown {
+        if standing.lasting == Lasting::Unknown {
             return None;
         }
         let garments = || self.garments.iter().map(Rc::as_ref);
@@ -211,7 +209,7 @@ mod tests {
         for (route, line) in [
             (Route::Rack, Some(Line::Newer)),
             (Route::Result(id("g")), Some(Line::Newer)),
-            (Route::Settings, Some(Line::Newer)),
+            (Route::Settings, None),
             (Route::Check(id("g"), "x".to_owned()), None),
             (Route::Desk(None), None),
             (Route::Fitting(id("g")), None),
@@ -225,16 +223,14 @@ mod tests {
     }
 
     #[test]
-    fn a_newer_version_left_for_later_is_still_offered_in_the_settings() {
+    fn a_newer_version_left_for_later_is_not_offered_again_and_another_windows_is() {
         let mut model = ready(Newer::Waiting);
         assert_eq!(model.after_step(Step::LeaveNewer), []);
         assert_eq!(model.line(), None);
         model.after_step(Step::Told(Copy::Whole, Newer::Waiting));
         assert_eq!(model.line(), None, "told again of the same");
-        model.route = Route::Settings;
-        assert_eq!(model.line(), Some(Line::Newer));
+        assert_eq!(model.standing.newer, Newer::Waiting, "the settings still say so");
         model.after_step(Step::Told(Copy::Whole, Newer::TakenElsewhere));
-        model.route = Route::Rack;
         assert_eq!(model.line(), Some(Line::TakenElsewhere));
     }
 

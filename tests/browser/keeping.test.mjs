@@ -6,7 +6,7 @@ import { violations, visit } from "./harness.mjs";
 import { answer, begin, exportAll, go, next, openResult, reload, until, visitWith } from "./steps.mjs";
 
 const main = (page) => page.getByRole("main");
-const ASK = "What you note lies in this browser only.";
+const ASK = "What you note lies in this browser only";
 const shown = (page, text) => page.getByText(text).count();
 
 /** A browser that has promised nothing, and answers so when it is asked. */

@@ -206,3 +206,23 @@ test("a browser that keeps no copies says why", async () => {
     });
   });
 });
+
+test("a browser finds nothing that keeps it from installing the app, from a folder of a host", async () => {
+  await hosted(async (host) => {
+    await keeping(host, {}, async ({ page, context }) => {
+      await copyIs(page, "whole");
+      const session = await context.newCDPSession(page);
+      const { url, errors, manifest } = await session.send("Page.getAppManifest");
+      assert.deepEqual([url, errors], [host.home + "app.webmanifest", []]);
+      assert.deepEqual([manifest.startUrl, manifest.scope, manifest.id], [host.home, host.home, host.home]);
+      const { installabilityErrors } = await session.send("Page.getInstallabilityErrors");
+      // The visit's context is a private one, from which nothing is installed.
+      assert.deepEqual(installabilityErrors.map(({ errorId }) => errorId).filter((id) => id !== "in-incognito"), []);
+      // Each icon is as large as the manifest says: width and height of a PNG stand at its bytes 16 and 20.
+      for (const { src, sizes } of JSON.parse(await readFile(join(DIST, "app.webmanifest"), "utf8")).icons) {
+        const bytes = await readFile(join(DIST, src));
+        if (sizes !== "any") assert.equal(`${bytes.readUInt32BE(16)}x${bytes.readUInt32BE(20)}`, sizes, src);
+      }
+    });
+  });
+});

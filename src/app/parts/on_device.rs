@@ -7,7 +7,7 @@ use garment_assay::trade::Day;
 use yew::prelude::*;
 
 use crate::app::browser::clock;
-use crate::app::standing::{Copy, Lasting, Standing, Step};
+use crate::app::standing::{Copy, Lasting, Newer, Standing, Step};
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -67,6 +67,13 @@ pub fn OnDevice(props: &Props) -> Html {
             if matches!(standing.copy, Copy::Part(_) | Copy::Failed) {
                 <p><button type="button" class="second" onclick={on(Step::FetchRest)}>{ if standing.copy == Copy::Failed { "Try again" } else { "Load the rest now" } }</button></p>
             }
+            { match standing.newer {
+                Newer::No => Html::default(),
+                Newer::Waiting => html! { <><p>{ "A newer version is ready. Your notes stay as they are." }</p>
+                    <p><button type="button" class="second" onclick={on(Step::TakeNewer)}>{ "Use it now" }</button></p></> },
+                Newer::TakenElsewhere => html! { <><p>{ "Another window uses a newer version. This one goes on as it was." }</p>
+                    <p><button type="button" class="second" onclick={on(Step::Reload)}>{ "Load it again" }</button></p></> },
+            } }
             if let Some(says) = lasting_says(standing.lasting) {
                 <p>{ says }</p>
             }

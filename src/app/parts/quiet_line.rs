@@ -39,7 +39,7 @@ pub fn QuietLine(props: &Props) -> Html {
             html! { <button type="button" class="second" onclick={on(Step::Reload)}>{ "Load it again" }</button> },
         ),
         Line::AskPromise => (
-            "What you note lies in this browser only. It may throw that away when the device runs short of room, unless it promises not to. The browser may ask you whether you agree.".to_owned(),
+            "What you note lies in this browser only, which may throw it away when room runs short. It can promise to keep it, and may ask you first.".to_owned(),
             html! { <>
                 <button type="button" class="second" onclick={on(Step::AskPromise)}>{ "Ask it to keep my notes" }</button>
                 <button type="button" class="ghost" onclick={on(Step::LeavePromise)}>{ "No" }</button>
@@ -54,9 +54,9 @@ pub fn QuietLine(props: &Props) -> Html {
         ),
     };
     html! {
-        <aside class="quiet-line" aria-label="About your notes and this app">
+        <section class="quiet-line" aria-label="About your notes and this app">
             <p role="status">{ text }</p>
-            <div class="row">{ answers }</div>
-        </aside>
+            <div class="quiet-answers">{ answers }</div>
+        </section>
     }
 }
