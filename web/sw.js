@@ -80,7 +80,8 @@ async function known() {
 
 async function belongs(id) {
   if (!id) return;
-  (await known()).set(id, VERSION);
+  const map = await known();
+  map.set(id, VERSION);
   await (await caches.open(PAGES)).put(pageKey(id), new Response(VERSION));
 }
 
@@ -119,10 +120,11 @@ async function answerFor(name, request, id) {
   return answer;
 }
 
-async function openPage(request, id) {
+async function openPage(request, id, meanwhile) {
   const kept = await (await caches.open(COPY)).match(address(PAGE));
   if (!kept) return fetch(request); // the browser threw the copy away
-  await belongs(id);
+  // The page need not wait until it is written down whose it is.
+  meanwhile(belongs(id));
   return kept;
 }
 
@@ -138,7 +140,7 @@ self.addEventListener("fetch", (event) => {
   const name = request.method === "GET" ? nameOf(request.url) : undefined;
   if (name === undefined) return;
   if (request.mode === "navigate" && name === PAGE) {
-    event.respondWith(openPage(request, resultingClientId));
+    event.respondWith(openPage(request, resultingClientId, (work) => event.waitUntil(work)));
     event.waitUntil(tidy(resultingClientId));
   } else {
     event.respondWith(answerFor(name, request, clientId));
