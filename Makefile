@@ -4,7 +4,7 @@ PORT ?= 8080
 tools := sh scripts/tools.sh
 browser_tests := $(wildcard tests/browser/*.test.mjs)
 sources := $(shell find $(wildcard src styles web learn)) index.html Trunk.toml Cargo.toml Cargo.lock .cargo/config.toml \
-  scripts/assets.sh scripts/wings.sh scripts/in_path/wasm-bindgen $(wildcard scripts/precache.sh) package-lock.json
+  scripts/assets.sh scripts/wings.sh scripts/without_names.rs scripts/in_path/wasm-bindgen $(wildcard scripts/precache.sh) package-lock.json
 
 .DEFAULT_GOAL := help
 .PHONY: help run watch build test test-rust test-browser lint format size bench shots lighthouse clean

@@ -1,5 +1,5 @@
 // Serves dist/ on this machine only, the way a good host would: right types, compressed, hashed names kept, the rest asked for again.
-//   node scripts/serve.mjs [--port 8080] [--dir dist]
+//   node scripts/serve.mjs [--port 8080] [--dir dist] [--base /some/where/]
 // If the port is taken, the next free one is used. Tests start it as a function.
 
 import { createHash } from "node:crypto";
@@ -35,11 +35,11 @@ const CODINGS = [
 
 /**
  * Starts serving a folder.
- * @param {{dir?: string, port?: number, base?: string}} [options] `port` 0 takes any free one; `base` is the path that the folder
- * is seen under, beginning and ending in a slash.
+ * @param {{dir?: string, port?: number, base?: string, answered?: (path: string, status: number, bytes: number) => void}} [options] `port` 0 takes any free one; `base` is the path that the folder
+ * is seen under, beginning and ending in a slash; `answered` is told path, status and bytes of each answer.
  * @returns {Promise<{url: string, close: () => Promise<void>}>}
  */
-export async function serve({ dir = "dist", port = 0, base = "/" } = {}) {
+export async function serve({ dir = "dist", port = 0, base = "/", answered = () => {} } = {}) {
   const root = resolve(dir);
   const packed = new Map(); // path, time and coding -> bytes
 
@@ -77,7 +77,11 @@ export async function serve({ dir = "dist", port = 0, base = "/" } = {}) {
     response.setHeader("X-Content-Type-Options", "nosniff");
     // The page carries its own policy; this one part of it counts only in a header.
     response.setHeader("Content-Security-Policy", "frame-ancestors 'none'");
-    if (request.headers["if-none-match"] === tag) return response.writeHead(304).end();
+    if (request.headers["if-none-match"] === tag) {
+      answered(path, 304, 0);
+      return response.writeHead(304).end();
+    }
+    answered(path, 200, body.length);
     if (coding) response.setHeader("Content-Encoding", coding[0]);
     response.setHeader("Content-Length", body.length);
     response.writeHead(200).end(request.method === "HEAD" ? undefined : body);
@@ -120,8 +124,9 @@ async function listen(server, port) {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const { values } = parseArgs({ options: { port: { type: "string", default: "8080" }, dir: { type: "string", default: "dist" } } });
-  const { url } = await serve({ dir: values.dir, port: Number(values.port) });
+  const option = (value) => ({ type: "string", default: value });
+  const { values } = parseArgs({ options: { port: option("8080"), dir: option("dist"), base: option("/") } });
+  const { url } = await serve({ dir: values.dir, port: Number(values.port), base: values.base });
   console.log(`Garment Assay is at ${url} (Ctrl+C stops it)`);
   for (const signal of ["SIGINT", "SIGTERM"]) process.on(signal, () => process.exit(0));
 }

@@ -11,7 +11,9 @@ const dist = process.argv[2] ?? "dist";
 
 const page = await readFile(join(dist, "index.html"), "utf8");
 const names = new Set(["index.html"]);
-for (const [, name] of page.matchAll(/(?:href|src|data-js|data-wasm)="\.\/([^"]+)"/g)) names.add(name);
+// What is named for an installed app is fetched when somebody installs it.
+const visited = page.replaceAll(/<link rel="apple-touch-icon"[^>]*>/g, "");
+for (const [, name] of visited.matchAll(/(?:href|src|data-js|data-wasm)="\.\/([^"]+)"/g)) names.add(name);
 for (const name of [...names].filter((name) => name.endsWith(".css"))) {
   const sheet = await readFile(join(dist, name), "utf8");
   for (const [, named] of sheet.matchAll(/url\(["']?(?:\.\/)?([^"':)]+)["']?\)/g)) names.add(named);
@@ -45,7 +47,7 @@ const number = (value) => String(value).padStart(10);
 console.log("bytes".padEnd(46) + "       raw      gzip    brotli");
 for (const row of [...rows, total]) console.log(row.name.padEnd(46) + number(row.raw) + number(row.gzip) + number(row.brotli));
 
-const later = { wings: /^wing-/, "second program": /^(garment-assay-pictures|pictures\.css)/, "second thread": /^(photo-worker|worker\.js)/ };
+const later = { "the copy without a network": /^(flight|sw)\.js$/, wings: /^wing-/, "second program": /^(garment-assay-pictures|pictures\.css)/, "second thread": /^(photo-worker|worker\.js)/ };
 for (const [name, files] of Object.entries(later)) {
   const parts = await weigh((await readdir(dist)).filter((file) => files.test(file)));
   for (const row of [...parts, { name: `${name}, later`, raw: sum(parts, "raw"), gzip: sum(parts, "gzip"), brotli: sum(parts, "brotli") }]) {

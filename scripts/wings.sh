@@ -9,9 +9,11 @@ wings=target/web/wasm-bindgen/$TRUNK_PROFILE/wings/$app
 js=$(basename "$built/$app"-*.js)
 hash=${js#"$app-"} hash=${hash%.js}
 [ -f "$built/$js" ] || { echo "wings: no $app-….js in $built" >&2; exit 1; }
+strip=target/web/without_names
+"${RUSTC:-rustc}" --edition 2024 -C opt-level=1 -o "$strip" scripts/without_names.rs
 for file in "$wings"/split_*.wasm "$wings"/chunk_*.wasm; do
   name=$(basename "$file" .wasm)
-  cp "$file" "$built/wing-${name#split_}-$hash.wasm"
+  "$strip" "$file" "$built/wing-${name#split_}-$hash.wasm"
 done
 sed -e "s|\"\./split_\([a-z0-9_]*\)\.wasm\"|\"./wing-\1-$hash.wasm\"|g" -e "s|\"\./\(chunk_[0-9]*\)\.wasm\"|\"./wing-\1-$hash.wasm\"|g" \
   -e "s|\"\./$app\.js\"|\"./$js\"|" "$wings/__wasm_split.js" >"$built/wings-$hash.js"

@@ -208,6 +208,19 @@ impl Day {
     pub const fn parts(self) -> (u16, u8, u8) {
         (self.year, self.month, self.day)
     }
+
+    /// Days from another day to this one by the Gregorian calendar; below nought if that one is later.
+    pub fn days_since(self, earlier: Day) -> i32 {
+        self.place() - earlier.place()
+    }
+
+    /// Days since the eve of a March 1 in a year nought: years that begin in March have their leap day at their end.
+    fn place(self) -> i32 {
+        let (year, month, day) = (i32::from(self.year), i32::from(self.month), i32::from(self.day));
+        let (year, since_march) = if month >= 3 { (year, month - 3) } else { (year - 1, month + 9) };
+        // From March on the months have 31, 30, 31, 30, 31 days and again: 153 in five.
+        year * 365 + year / 4 - year / 100 + year / 400 + (since_march * 153 + 2) / 5 + day
+    }
 }
 
 impl fmt::Display for Day {
@@ -391,6 +404,41 @@ impl Name {
             Name::Known => "a known name",
             Name::Premium => "a premium name",
             Name::Designer => "a designer’s name",
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn days_between_dates_are_those_of_the_calendar() {
+        // Python 3.11, datetime.date(...) - datetime.date(...).
+        let rows = [
+            ((2026, 11, 26), (2026, 11, 12), 14),
+            ((2028, 3, 1), (2028, 2, 28), 2),
+            ((2100, 3, 1), (2100, 2, 28), 1),
+            ((2000, 3, 1), (1999, 3, 1), 366),
+            ((2026, 1, 1), (2025, 12, 31), 1),
+            ((1, 1, 1), (9999, 12, 31), -3_652_058),
+        ];
+        for ((y, m, d), (year, month, day), days) in rows {
+            let (late, early) = (Day::new(y, m, d).expect("a day"), Day::new(year, month, day).expect("a day"));
+            assert_eq!(late.days_since(early), days, "{late} {early}");
+        }
+        // Each day of four centuries follows the one before.
+        let mut before = Day::new(1900, 1, 1).expect("a day");
+        for year in 1900..2300 {
+            for month in 1..=12 {
+                for day in (1..=31)
+                    .filter_map(|day| Day::new(year, month, day))
+                    .filter(|day| *day != Day { year: 1900, month: 1, day: 1 })
+                {
+                    assert_eq!(day.days_since(before), 1, "{day}");
+                    before = day;
+                }
+            }
         }
     }
 }

@@ -94,7 +94,7 @@ const OUTSIDE: [&str; 18] = [
 const TARGETS: [&str; 3] = ["HtmlInputElement", "HtmlSelectElement", "HtmlTextAreaElement"];
 
 /// Who in the app may name what of the notebook. Only the root holds one; the others name what it reports or takes.
-const NOTEBOOK: [(&str, &[&str]); 9] = [
+const NOTEBOOK: [(&str, &[&str]); 11] = [
     ("app/root.rs", &["Elsewhere", "Healed", "KeepFault", "Kept", "Notebook", "Settings"]),
     ("app/root/people.rs", &["KeepFault", "Kept"]),
     // A file of garments is read there when it comes with the app.
@@ -112,6 +112,9 @@ const NOTEBOOK: [(&str, &[&str]); 9] = [
     // What is shown there as it is.
     ("app/pages/rack.rs", &["SetAside"]),
     ("app/parts/alert.rs", &["ShelfFault"]),
+    ("app/parts/quiet_line.rs", &["Unheld"]),
+    // When the person is to be asked or reminded.
+    ("app/standing.rs", &["Keeping", "Unheld"]),
 ];
 
 /// Words that are a check's key in the catalog and something else where they stand: file, word, what it is there.

@@ -73,11 +73,23 @@ function say(sentence) {
   document.querySelector("[aria-busy]")?.removeAttribute("aria-busy");
 }
 
+// What keeps the app for use without a network comes when the app stands and nothing else is to be done.
+function whenIdle() {
+  const come = () =>
+    import(new URL("flight.js", document.baseURI).href).catch(() =>
+      document.dispatchEvent(new window.CustomEvent("flight-told", { detail: "failed current" })),
+    );
+  const wait = () => (window.requestIdleCallback ? window.requestIdleCallback(come, { timeout: 5000 }) : window.setTimeout(come, 1000));
+  if (document.readyState === "complete") wait();
+  else window.addEventListener("load", wait, { once: true });
+}
+
 if (typeof WebAssembly !== "object" || !WebAssembly.validate(SIMD)) {
   say("This browser is too old for Garment Assay. Chrome 97, Firefox 114 or Safari 16.4, or any later one, will do.");
 } else {
   import(new URL(script.dataset.js, document.baseURI).href)
     .then((program) => program.default({ module_or_path: new URL(script.dataset.wasm, document.baseURI).href }))
+    .then(whenIdle)
     .catch((reason) => {
       console.error(reason);
       say("Garment Assay could not start. Your notes are untouched. Reload the page; if that does not help, restart the browser.");

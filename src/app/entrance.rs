@@ -72,6 +72,9 @@ pub fn Entrance(props: &Props) -> Html {
         let (bring, waits, is_here) = (bring.clone(), waits.setter(), props.is_here);
         use_effect_with((), move |()| {
             document::set_root("ready", "yes");
+            if !is_here {
+                document::set_title("Rack · Garment Assay");
+            }
             let listening = (!is_here).then(|| {
                 let quietly = {
                     let bring = bring.clone();
@@ -82,6 +85,7 @@ pub fn Entrance(props: &Props) -> Html {
                     address::on_change(move || {
                         waits.set(!at_the_rack());
                         bring.emit(());
+                        Timeout::new(0, document::focus_heading).forget();
                     })
                 };
                 (quietly, opened, document::on_written_elsewhere(move |_, _| bring.emit(())))

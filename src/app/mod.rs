@@ -15,6 +15,7 @@ mod pricing;
 mod rate_words;
 mod root;
 mod route;
+mod standing;
 mod steps;
 mod wings;
 mod words;

@@ -14,6 +14,7 @@ use garment_assay::practice::Trial;
 use garment_assay::trade::{Day, Ticket};
 
 use super::route::Route;
+use super::standing::{Standing, Step, Wish};
 
 /// Everything on which a screen depends.
 #[derive(Clone, Debug, PartialEq)]
@@ -54,6 +55,8 @@ pub struct Model {
     pub scale: Option<ScreenScale>,
     /// A scale is kept, but for another screen or another zoom.
     pub scale_void: bool,
+    /// How safely app and notes lie on this device.
+    pub standing: Standing,
 }
 
 /// A word to the person, with a way back where there is one.
@@ -199,6 +202,8 @@ pub enum Message {
     ScaleFitted(Option<ScreenScale>),
     /// The page is on another screen or at another zoom: what is kept for it, and whether something is kept for others.
     ScreenChanged(Option<ScreenScale>, bool),
+    /// Something about how safely app and notes lie on this device.
+    Step(Step),
     /// The window grew or shrank past the width at which parts stand beside each other.
     Wide(bool),
 }
@@ -224,6 +229,10 @@ pub enum Effect {
     KeepLessonsRead,
     /// Keep or forget the scale of this screen.
     KeepScale(Option<ScreenScale>),
+    /// Keep what was done to keep the notebook safe.
+    KeepKeeping,
+    /// Ask something of the browser.
+    Wish(Wish),
     /// Erase shelf and mirror.
     Erase,
     /// Drop a page that cannot be read.
@@ -527,6 +536,7 @@ impl Model {
                 self.trials = Rc::default();
                 self.read = Rc::default();
                 (self.scale, self.scale_void) = (None, false);
+                self.standing.keeping = Rc::default();
                 // Whether all is gone is said by whoever erased it.
                 self.notice = None;
                 vec![Effect::Erase, Effect::Open(Route::Rack)]
@@ -628,6 +638,7 @@ impl Model {
                 self.scale_void = scale.is_none() && elsewhere;
                 Vec::new()
             }
+            Message::Step(step) => self.after_step(step),
             Message::Wide(wide) => {
                 self.wide = wide;
                 Vec::new()
@@ -753,7 +764,7 @@ impl Model {
 }
 
 #[cfg(test)]
-mod tests {
+pub(super) mod tests {
     use super::*;
     use garment_assay::catalog::FAMILIES;
     use garment_assay::cost::{Market, OVERHEAD, Range};
@@ -763,7 +774,7 @@ mod tests {
     use garment_assay::quantity::{Amount, Unit};
     use garment_assay::trade::Currency;
 
-    fn id(name: &str) -> Id {
+    pub(crate) fn id(name: &str) -> Id {
         Id::new(name).expect("a plain name")
     }
 
@@ -771,7 +782,7 @@ mod tests {
         Day::new(2026, 11, 25).expect("a day")
     }
 
-    fn model(garments: Vec<Garment>) -> Model {
+    pub(crate) fn model(garments: Vec<Garment>) -> Model {
         Model {
             route: Route::Rack,
             garments: garments.into_iter().map(Rc::new).collect(),
@@ -791,7 +802,13 @@ mod tests {
             read: Rc::default(),
             scale: None,
             scale_void: false,
+            standing: Standing::default(),
         }
+    }
+
+    pub(crate) fn answered_times(name: &str, times: usize) -> Garment {
+        let checks = FAMILIES[0].checks.iter().take(times);
+        checks.fold(garment(name), |garment, check| garment.after(Act::Answer(check, Answer::CannotTell)))
     }
 
     fn garment(name: &str) -> Garment {

@@ -18,15 +18,17 @@ use yew::prelude::*;
 use super::appraisals::Appraisals;
 use super::browser::mirror::Mirror;
 use super::browser::shelf::BrowserShelf;
-use super::browser::{address, clock, document, screen, shipped};
+use super::browser::{address, clock, document, flight, screen, shipped};
 use super::lessons::Lessons;
 use super::model::{Effect, Message, Model, Notice};
 use super::pages::rack::Rack;
 use super::parts::alert::Alert;
 use super::parts::hall::{HALL, Hall};
+use super::parts::quiet_line::QuietLine;
 use super::parts::toast::Toast;
 use super::pricing::Pricing;
 use super::route::Route;
+use super::standing::{Standing, Step, Wish};
 use super::wings::{self, Scene, Wing, check_put, instrument_of};
 use super::words::headline;
 
@@ -121,6 +123,7 @@ impl Component for App {
             read: Rc::new(notebook.lessons_read()),
             scale: None,
             scale_void: false,
+            standing: Standing { keeping: Rc::new(notebook.keeping()), ..Standing::default() },
         };
         for person in opened.people {
             model.put_person(Rc::new(person));
@@ -142,12 +145,24 @@ impl Component for App {
             let link = link.clone();
             move || link.send_message(Incoming::Resized)
         };
+        let on_told = {
+            let link = link.clone();
+            move |copy, newer| link.send_message(Incoming::Message(Message::Step(Step::Told(copy, newer))))
+        };
         let listeners = [
+            flight::on_told(on_told),
             address::on_change(on_address),
             document::on_width_change(on_width),
             document::on_written_elsewhere(on_written),
             screen::on_change(on_resize),
         ];
+        {
+            let link = link.clone();
+            wasm_bindgen_futures::spawn_local(async move {
+                let lasting = flight::promise().await;
+                link.send_message(Incoming::Message(Message::Step(Step::Lasting(lasting, false))));
+            });
+        }
         let mirror = Mirror::default();
         {
             let mirror = mirror.clone();
@@ -323,6 +338,9 @@ impl Component for App {
                     if model.fault.is_some() || model.low_on_room {
                         <Alert fault={model.fault} exportable={!model.garments.is_empty() || !model.people.is_empty()} unkept={model.unkept.len()} people={model.unkept_people.len()} />
                     }
+                    if let Some(line) = model.line() {
+                        <QuietLine {line} step={send.reform(Message::Step)} />
+                    }
                     { main }
                 </main>
                 if beside_rack {
@@ -488,6 +506,18 @@ impl App {
                     self.model.fault = Some(fault);
                 }
             }
+            Effect::KeepKeeping => match self.notebook.keep_keeping(&self.model.standing.keeping) {
+                Ok(joined) => self.model.standing.keeping = Rc::new(joined),
+                Err(KeepFault(fault)) => self.model.fault = Some(fault),
+            },
+            Effect::Wish(Wish::AskPromise) => {
+                let link = ctx.link().clone();
+                wasm_bindgen_futures::spawn_local(async move {
+                    let lasting = flight::ask_promise().await;
+                    link.send_message(Incoming::Message(Message::Step(Step::Lasting(lasting, true))));
+                });
+            }
+            Effect::Wish(wish) => flight::wish(wish),
             Effect::KeepScale(scale) => {
                 let kept = screen::name().map_or(Ok(()), |name| self.notebook.keep_scale(&name, scale.as_ref()));
                 if let Err(KeepFault(fault)) = kept {

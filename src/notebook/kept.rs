@@ -3,6 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::checksum::checksum;
+use super::keeping::Keeping;
 use super::lessons;
 use super::page::{self, Page, Unreadable, read, read_as, write, write_gone};
 use super::record::{LONGEST, PageName, Record};
@@ -20,6 +21,8 @@ const SCALE: &str = "garment-assay/scale/";
 const PRACTICE: &str = "garment-assay/practice";
 /// Key of the lessons that were read.
 const LESSONS: &str = "garment-assay/lessons";
+/// Key of what was done to keep the notebook safe in this browser.
+const KEEPING: &str = "garment-assay/keeping";
 pub(super) const SETTINGS: &str = "garment-assay/settings";
 const BALLAST: &str = "garment-assay/ballast";
 /// Room set free when the shelf is full, so that the last edit still fits: 32,768 characters. Judgement; a page has 2 to 6 thousand.
@@ -333,6 +336,20 @@ impl<S: Shelf> Notebook<S> {
     /// The shelf refused; what was kept before still is.
     pub fn keep_lessons_read(&mut self, marks: &Marks) -> Result<(), KeepFault> {
         self.put(LESSONS, &lessons::write(marks)).map(|_| ()).map_err(KeepFault)
+    }
+
+    /// What was done so far to keep the notebook safe.
+    pub fn keeping(&self) -> Keeping {
+        self.shelf.get(KEEPING).ok().flatten().map(|text| Keeping::read(&text)).unwrap_or_default()
+    }
+
+    /// Keeps what was done to keep the notebook safe, together with what another window has noted of it; returns both.
+    ///
+    /// # Errors
+    /// The shelf refused; what was kept before still is.
+    pub fn keep_keeping(&mut self, keeping: &Keeping) -> Result<Keeping, KeepFault> {
+        let joined = keeping.joined(&self.keeping());
+        self.put(KEEPING, &joined.write()).map(|_| joined).map_err(KeepFault)
     }
 
     /// The scale kept for a screen of that name; none when there is none or it cannot be read.

@@ -65,6 +65,19 @@ export async function closeAll() {
 // Only for a test file: in any other program Node would report on the tests that it does not have.
 if (process.argv[1].endsWith(".test.mjs")) (await import("node:test")).after(closeAll);
 
+// --- what most tests do without ------------------------------------------------------------------------------------------------
+
+/**
+ * Keeps a context from making a copy of the app for use without a network, and lets the browser have promised to keep what is noted: each
+ * would cost every test its time, or put a line at the head of its screens. What is tested of them is in offline.test.mjs.
+ */
+export async function withoutCopies(context) {
+  await context.addInitScript(() => {
+    if (window.ServiceWorkerContainer) window.ServiceWorkerContainer.prototype.register = () => new Promise(() => {});
+    if (window.StorageManager) window.StorageManager.prototype.persisted = async () => true;
+  });
+}
+
 // --- the watch ---------------------------------------------------------------------------------------------------------------
 
 /**
@@ -99,9 +112,9 @@ export function watch(context, home) {
  * `body` gets `page`, `context`, `home` (the app's address), `problems` (empty it if the test provokes some), `reopen()` for a
  * second tab.
  * @param {{path?: string, size?: keyof typeof SIZES, scheme?: "light" | "dark", throttle?: number, args?: string[],
- *   context?: object, home?: string, ready?: boolean, before?: (context: object) => Promise<void>}} options `path` is what follows the address, such as `#/rack`; `throttle`
+ *   context?: object, home?: string, copies?: boolean, ready?: boolean, before?: (context: object) => Promise<void>}} options `path` is what follows the address, such as `#/rack`; `throttle`
  *   slows the processor that many times; `args` are further flags of Chromium; `context` further options of Playwright's
- *   context; `home` another address than the built app's; `ready: false` does not wait until the app has started; `before` prepares the context.
+ *   context; `home` another address than the built app's; `copies` lets the app make its copy for use without a network; `ready: false` does not wait until the app has started; `before` prepares the context.
  * @param {(visit: object) => Promise<void>} body
  */
 export async function visit(options, body) {
@@ -119,6 +132,7 @@ export async function visit(options, body) {
     return page;
   };
   try {
+    if (!options.copies) await withoutCopies(context);
     await options.before?.(context);
     const page = await open();
     await body({ page, context, home, problems, reopen: open });
@@ -225,6 +239,7 @@ export async function newProfile({ size = "phone", path = "" } = {}) {
     const browser = await chromium.connectOverCDP(`http://127.0.0.1:${port}`);
     const context = browser.contexts()[0];
     context.setDefaultTimeout(15_000);
+    await withoutCopies(context);
     const problems = watch(context, home);
     const page = context.pages()[0] ?? (await context.newPage());
     await page.setViewportSize(SIZES[size].viewport);

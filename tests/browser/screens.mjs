@@ -151,6 +151,17 @@ async function worn(page, screen, heading) {
   await go(page, screen, heading);
 }
 
+/** What the app hears of its copy for use without a network. */
+async function told(page, words) {
+  await page.locator("html[data-flight]").waitFor({ state: "attached" });
+  await page.evaluate((words) => document.dispatchEvent(new window.CustomEvent("flight-told", { detail: words })), words);
+}
+/** A browser that has promised nothing about what is noted. */
+const unpromised = (context) =>
+  context.addInitScript(() => {
+    if (window.StorageManager) window.StorageManager.prototype.persisted = async () => false;
+  });
+
 /**
  * `filled: false` wants an empty rack; `alone` a window of its own (it spoils storage); `whole` a picture of the whole page;
  * `args` are flags of Chromium that it needs.
@@ -743,6 +754,15 @@ export const SCREENS = [
       ["garment-assay/page/x2", '{"form":9,"rev":3}\n{}'],
     ],
   },
+  { name: "quiet-newer", act: (page) => told(page, "whole waiting") },
+  { name: "quiet-taken", path: of(0, "result"), act: (page) => told(page, "whole taken") },
+  { name: "quiet-promise", before: unpromised },
+  {
+    name: "quiet-export",
+    before: unpromised,
+    pages: [["garment-assay/keeping", '{"asked":true}']],
+  },
+  { name: "quiet-settings", path: "#/settings", whole: true, before: unpromised, act: (page) => told(page, "part:1380000 waiting") },
   {
     name: "fault-forbidden",
     alone: true,

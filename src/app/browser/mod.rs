@@ -4,6 +4,7 @@ pub mod address;
 pub mod clock;
 pub mod document;
 pub mod files;
+pub mod flight;
 pub mod handing;
 pub mod mirror;
 pub mod room;

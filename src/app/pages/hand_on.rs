@@ -18,6 +18,7 @@ use crate::app::collections::{self, Which};
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
 use crate::app::route::Route;
+use crate::app::standing::Step;
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -89,19 +90,25 @@ struct FileProps {
     kind: &'static str,
     /// What is in it.
     text: Callback<(), String>,
+    /// Called once it was handed out.
+    #[prop_or_default]
+    done: Callback<()>,
     send: Callback<Message>,
 }
 
 /// A file to save, and to share where the browser takes one of its kind.
 #[component]
 fn FileOut(props: &FileProps) -> Html {
-    let FileProps { save, name, kind, text, send } = props;
+    let FileProps { save, name, kind, text, done, send } = props;
     let can_share = use_memo((name.clone(), *kind), |(name, kind)| handing::can_share_file(name, kind));
     let onsave = {
-        let (name, kind, text, send) = (name.clone(), *kind, text.clone(), send.clone());
+        let (name, kind, text, done, send) = (name.clone(), *kind, text.clone(), done.clone(), send.clone());
         Callback::from(move |_: MouseEvent| {
             let said = match files::save(&name, kind, &text.emit(())) {
-                Ok(()) => format!("Handed to the browser to save: {name}."),
+                Ok(()) => {
+                    done.emit(());
+                    format!("Handed to the browser to save: {name}.")
+                }
                 Err(_) => {
                     "The browser would not save the file. Try another browser, or allow downloads for this page.".to_owned()
                 }
@@ -110,8 +117,16 @@ fn FileOut(props: &FileProps) -> Html {
         })
     };
     let onshare = {
-        let (name, kind, text, send) = (name.clone(), *kind, text.clone(), send.clone());
-        Callback::from(move |_: MouseEvent| handing::share_file(&name, kind, &text.emit(()), told(&send, "Handed on.")))
+        let (name, kind, text, done, send) = (name.clone(), *kind, text.clone(), done.clone(), send.clone());
+        Callback::from(move |_: MouseEvent| {
+            let (done, said) = (done.clone(), told(&send, "Handed on."));
+            handing::share_file(&name, kind, &text.emit(()), move |handed| {
+                if handed == Handed::Done {
+                    done.emit(());
+                }
+                said(handed);
+            });
+        })
     };
     html! {
         <div class="row">
@@ -195,6 +210,10 @@ pub fn HandOnPage(props: &Props) -> Html {
             export_all(&all, with_people.then_some(people.as_slice()), &settings, today)
         })
     };
+    let handed_out = {
+        let ids: Vec<Id> = meant.iter().map(|garment| garment.id().clone()).collect();
+        send.reform(move |()| Message::Step(Step::Exported(ids.clone())))
+    };
     let all: Vec<&Garment> = meant.iter().map(Rc::as_ref).collect();
     let text = match all.as_slice() {
         [] => String::new(),
@@ -267,7 +286,7 @@ pub fn HandOnPage(props: &Props) -> Html {
                         <label class="tick"><input type="checkbox" checked={*with_people} onchange={tick_people} aria-describedby="hand-on-people" /><span>{ "Also the body measures of people" }</span></label>
                         <p class="hint" id="hand-on-people">{ format!("Off unless you tick it. They are those of {}.", counted(whose.len(), "person", "people")) }</p>
                     }
-                    <FileOut save="Save the file" name={named("", "json")} kind={JSON} text={file} send={send.clone()} />
+                    <FileOut save="Save the file" name={named("", "json")} kind={JSON} text={file} done={handed_out} send={send.clone()} />
                 </section>
                 <section class="card">
                     <h2>{ "A text for a message" }</h2>

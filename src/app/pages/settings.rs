@@ -17,7 +17,9 @@ use crate::app::parts::bar::Bar;
 use crate::app::parts::confirm::Confirm;
 use crate::app::parts::import_conflicts::ImportConflicts;
 use crate::app::parts::invented::Invented;
+use crate::app::parts::on_device::OnDevice;
 use crate::app::route::Route;
+use crate::app::standing::{Standing, Step};
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -27,6 +29,8 @@ pub struct Props {
     pub people: Vec<Rc<Person>>,
     /// What is chosen.
     pub settings: Settings,
+    /// How safely app and notes lie on this device.
+    pub standing: Standing,
     /// Today, for the name of the file.
     pub today: Day,
     /// Where messages go.
@@ -243,7 +247,7 @@ fn TakeIn(props: &TakeInProps) -> Html {
 /// The settings.
 #[component]
 pub fn SettingsPage(props: &Props) -> Html {
-    let Props { garments, people, settings, today, send } = props;
+    let Props { garments, people, settings, standing, today, send } = props;
     let asking = use_state_eq(|| Asking::Nothing);
     let choose = |with: fn(&mut Settings, &str)| {
         let (send, settings) = (send.clone(), settings.clone());
@@ -277,7 +281,10 @@ pub fn SettingsPage(props: &Props) -> Html {
             let people = with_people.then_some(people.as_slice());
             let name = format!("garment-assay-{today}.json");
             let said = match files::save(&name, "application/json", &export_all(&all, people, &settings, today)) {
-                Ok(()) => format!("Handed to the browser to save: {name}."),
+                Ok(()) => {
+                    send.emit(Message::Step(Step::Exported(garments.iter().map(|garment| garment.id().clone()).collect())));
+                    format!("Handed to the browser to save: {name}.")
+                }
                 Err(_) => {
                     "The browser would not save the file. Try another browser, or allow downloads for this page.".to_owned()
                 }
@@ -368,6 +375,7 @@ pub fn SettingsPage(props: &Props) -> Html {
                 <p><a class="onward" href={Route::HandOn(Vec::new()).href()}><b>{ "Hand on" }</b><small>{ "tables for a spreadsheet, a collection alone, text for a message" }</small></a></p>
                 <TakeIn garments={garments.clone()} people={people.clone()} system={settings.system} send={send.clone()} />
             </section>
+            <OnDevice standing={standing.clone()} garments={garments.clone()} today={*today} step={send.reform(Message::Step)} />
             <section class="card">
                 <h2>{ "Invented rack" }</h2>
                 <p>{ "Garments of every kind from a Saturday that never was, with answers, readings, tickets, guesses and a fitting: to see what the app does. Nothing about your own garments is worked out from them." }</p>

@@ -66,7 +66,7 @@ pub fn page(scene: Scene) -> Result<Html, SplitLoaderError> {
             None => Html::default(),
         },
         _ => html! {
-            <SettingsPage garments={model.garments.clone()} people={model.people.clone()} settings={model.settings.clone()} today={model.today} send={send.clone()} />
+            <SettingsPage garments={model.garments.clone()} people={model.people.clone()} settings={model.settings.clone()} standing={model.standing.clone()} today={model.today} send={send.clone()} />
         },
     })
 }
