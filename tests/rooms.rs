@@ -12,10 +12,11 @@ use garment_assay::catalog::second_hand::CONDITIONS;
 /// A room of the library, the rooms it may use, and why it needs those that are not plain.
 ///
 /// A permission that nobody uses is taken away again: the test fails on it.
-const ROOMS: [(&str, &[&str], &str); 17] = [
+const ROOMS: [(&str, &[&str], &str); 18] = [
     ("quantity", &[], "Values with units and their spread: the ground floor."),
     ("trade", &[], "Nouns only."),
     ("source", &[], "The bibliography."),
+    ("archive", &["trade"], "Several files as one; a file carries a day, and what is in it is for others to know."),
     ("specimen", &[], "Pictures drawn from a seed; which answer shows which picture is for the catalog to say."),
     ("measure", &["quantity", "source"], "Readings in, estimates out; an instrument names what its formula leans on."),
     ("cost", &["quantity", "source", "trade"], "Bill, rates and build-up; every rate names its source, a market its currency."),
@@ -63,7 +64,10 @@ const ROOMS: [(&str, &[&str], &str); 17] = [
     ),
     (
         "notebook",
-        &["catalog", "check", "cost", "fit", "garment", "grading", "learn", "lot", "measure", "practice", "quantity", "trade"],
+        &[
+            "archive", "catalog", "check", "cost", "fit", "garment", "grading", "learn", "lot", "measure", "practice",
+            "quantity", "trade",
+        ],
         "Keys of families, checks, units, care, currencies, kinds of shop stand in stored text, so it looks all of them up; it keeps a screen's scale and people's measures.",
     ),
 ];
