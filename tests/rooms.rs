@@ -98,8 +98,11 @@ const OUTSIDE: [&str; 18] = [
 const TARGETS: [&str; 3] = ["HtmlInputElement", "HtmlSelectElement", "HtmlTextAreaElement"];
 
 /// Who in the app may name what of the notebook. Only the root holds one; the others name what it reports or takes.
-const NOTEBOOK: [(&str, &[&str]); 9] = [
-    ("app/root.rs", &["Elsewhere", "Healed", "KeepFault", "Kept", "Notebook", "Settings"]),
+const NOTEBOOK: [(&str, &[&str]); 11] = [
+    (
+        "app/root.rs",
+        &["Elsewhere", "Healed", "KeepFault", "Kept", "Notebook", "Settings", "photographs_of", "photographs_perhaps_named"],
+    ),
     ("app/root/people.rs", &["KeepFault", "Kept"]),
     // A file of garments is read there when it comes with the app.
     (
@@ -107,9 +110,25 @@ const NOTEBOOK: [(&str, &[&str]); 9] = [
         &["Change", "Healed", "MOST_TRIALS", "Mode", "SetAside", "Settings", "ShelfFault", "export_all", "import_all"],
     ),
     ("app/browser/shelf.rs", &["Shelf", "ShelfFault"]),
+    // What goes into a zip with its pictures, and what comes out of one.
+    ("app/browser/photographs.rs", &["Bundle", "unbundle"]),
+    ("app/parts/photographs_out.rs", &["photographs_of"]),
     (
         "app/pages/settings.rs",
-        &["Change", "Choice", "Import", "Mode", "Settings", "Record", "TextSize", "Theme", "export_all", "import_all", "settled"],
+        &[
+            "Change",
+            "Choice",
+            "Import",
+            "Mode",
+            "Settings",
+            "Record",
+            "TextSize",
+            "Theme",
+            "export_all",
+            "import_all",
+            "photographs_of",
+            "settled",
+        ],
     ),
     ("app/pages/hand_on.rs", &["Settings", "export_all"]),
     ("app/parts/import_conflicts.rs", &["Choice"]),
@@ -119,7 +138,7 @@ const NOTEBOOK: [(&str, &[&str]); 9] = [
 ];
 
 /// Words that are a check's key in the catalog and something else where they stand: file, word, what it is there.
-const OTHERWISE: [(&str, &str, &str); 11] = [
+const OTHERWISE: [(&str, &str, &str); 12] = [
     ("sheet/rack.rs", "band", "a column of a table"),
     ("notebook/trade_show.rs", "piece", "the piece of a sample on which something was found, as it is stored"),
     ("practice/draws.rs", "printed", "how whiskers were made"),
@@ -127,6 +146,7 @@ const OTHERWISE: [(&str, &str, &str); 11] = [
     ("notebook/fitting.rs", "cloth", "what the cloth is before the first wash, as it is stored"),
     ("app/pages/beside.rs", "band", "the row in which the bands of garments stand"),
     ("app/route.rs", "details", "the page on which a garment is named, in the address"),
+    ("app/browser/picture.rs", "canvas", "where the browser draws a picture"),
     ("photo_worker.rs", "canvas", "where the browser draws a picture"),
     ("pictures/browser/reader.rs", "canvas", "where the browser draws a picture"),
     ("pictures/browser/camera.rs", "canvas", "where the browser draws a picture"),

@@ -11,7 +11,9 @@ use garment_assay::fit::PersonId;
 use garment_assay::garment::{Act, Answer, Garment, Id, Readings};
 use garment_assay::learn::Subject;
 use garment_assay::measure::{BACK, EDGE, INSTRUMENTS, Instrument, Look, ROWS, ScreenScale};
-use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Settings};
+use garment_assay::notebook::{
+    Elsewhere, Healed, KeepFault, Kept, Notebook, Settings, photographs_of, photographs_perhaps_named,
+};
 use garment_assay::specimen::Picture;
 use gloo::events::EventListener;
 use yew::prelude::*;
@@ -19,7 +21,7 @@ use yew::prelude::*;
 use super::appraisals::Appraisals;
 use super::browser::mirror::Mirror;
 use super::browser::shelf::BrowserShelf;
-use super::browser::{address, clock, document, screen, shipped};
+use super::browser::{address, clock, document, photographs, screen, shipped};
 use super::collections;
 use super::lessons::Lessons;
 use super::model::{Effect, Message, Model, Notice};
@@ -41,6 +43,7 @@ use super::pages::numbers::Numbers;
 use super::pages::offer::OfferPage;
 use super::pages::people::PeoplePage;
 use super::pages::person::PersonPage;
+use super::pages::photographs::PhotographsPage;
 use super::pages::practice::PracticePage;
 use super::pages::rack::Rack;
 use super::pages::rates::RatesPage;
@@ -227,7 +230,12 @@ impl Component for App {
                     self.mirroring = Mirroring::On;
                     self.send_to_mirror(ctx, std::mem::take(&mut healed.to_mirror));
                 }
-                self.take(ctx, Message::Healed(Box::new(healed)))
+                let whole = healed.fault.is_none();
+                let redraw = self.take(ctx, Message::Healed(Box::new(healed)));
+                if whole && self.model.fault.is_none() {
+                    self.sweep_photographs();
+                }
+                redraw
             }
             Incoming::Texts(subject, file) => {
                 self.lessons.came(subject, file.as_deref());
@@ -287,7 +295,9 @@ impl Component for App {
             _ => None,
         };
         let check = match &model.route {
-            Route::Check(_, key) | Route::Lesson(_, key, Some(_)) => shown.and_then(|garment| check_put(garment, key)),
+            Route::Check(_, key) | Route::Lesson(_, key, Some(_)) | Route::Photographs(_, Some(key)) => {
+                shown.and_then(|garment| check_put(garment, key))
+            }
             _ => None,
         };
         // The quick sheet has all checks on it, and wants the width for them.
@@ -334,6 +344,9 @@ impl Component for App {
             },
             (Route::Sheet(id), Some(garment)) => html! {
                 <SheetPage key={id.as_str()} garment={garment.clone()} appraisals={self.appraisals.clone()} people={model.people.clone()} {system} />
+            },
+            (Route::Photographs(id, _), Some(garment)) => html! {
+                <PhotographsPage key={id.as_str()} garment={garment.clone()} {check} today={model.today} can_take_back={model.can_take_back(id)} send={send.clone()} />
             },
             (Route::Lot(id), Some(garment)) => html! {
                 <LotPage key={id.as_str()} garment={garment.clone()} can_take_back={model.can_take_back(id)} send={send.clone()} />
@@ -625,6 +638,7 @@ impl App {
                         self.model.notice = Some(Rc::new(Notice::plain(text)));
                     }
                 }
+                self.erase_photographs(ctx);
                 match self.mirroring {
                     Mirroring::Opening => self.mirroring = Mirroring::Emptying,
                     Mirroring::Emptying => {}
@@ -743,6 +757,27 @@ impl App {
             if mirror.clear().await.is_err() {
                 let text =
                     "The second copy in this browser could not be erased. Clear the site’s data in the browser’s settings.";
+                link.send_message(Incoming::Message(Message::Said(text.to_owned())));
+            }
+        });
+    }
+
+    /// Lets go of pictures that no page names any more. What cannot be read may name some, so whatever looks like a name there counts as one.
+    fn sweep_photographs(&self) {
+        let garments = self.model.garments.iter().map(Rc::as_ref);
+        let asides = garments.clone().flat_map(|garment| garment.aside().iter().map(|(_, text)| text.as_str()));
+        let unread = self.model.set_aside.iter().map(|page| page.text.as_str());
+        let perhaps = asides.chain(unread).flat_map(photographs_perhaps_named);
+        photographs::sweep(photographs_of(garments).into_iter().chain(perhaps).collect());
+    }
+
+    /// Erases the pictures, and says so when that fails.
+    fn erase_photographs(&self, ctx: &Context<App>) {
+        let link = ctx.link().clone();
+        photographs::clear(move |cleared| {
+            if !cleared {
+                let text =
+                    "The photographs in this browser could not be erased. Clear the site’s data in the browser’s settings.";
                 link.send_message(Incoming::Message(Message::Said(text.to_owned())));
             }
         });

@@ -1,4 +1,4 @@
-//! What the browser lends: storage, its mirror, the address, the clock, files, the document, the clipboard, the second program. Only these files name web interfaces.
+//! What the browser lends: storage, its mirror, pictures, the address, the clock, files, the document, the clipboard, the second program. Only these files name web interfaces.
 
 pub mod address;
 pub mod clock;
@@ -6,6 +6,8 @@ pub mod document;
 pub mod files;
 pub mod handing;
 pub mod mirror;
+pub mod photographs;
+pub mod picture;
 pub mod room;
 pub mod screen;
 pub mod shelf;

@@ -32,6 +32,8 @@ pub mod means;
 pub mod money_scale;
 pub mod note;
 pub mod offer;
+pub mod photograph;
+pub mod photographs_out;
 pub mod practice_question;
 pub mod reading;
 pub mod ruler;
