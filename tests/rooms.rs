@@ -138,7 +138,7 @@ const NOTEBOOK: [(&str, &[&str]); 11] = [
 ];
 
 /// Words that are a check's key in the catalog and something else where they stand: file, word, what it is there.
-const OTHERWISE: [(&str, &str, &str); 12] = [
+const OTHERWISE: [(&str, &str, &str); 13] = [
     ("sheet/rack.rs", "band", "a column of a table"),
     ("notebook/trade_show.rs", "piece", "the piece of a sample on which something was found, as it is stored"),
     ("practice/draws.rs", "printed", "how whiskers were made"),
@@ -146,6 +146,7 @@ const OTHERWISE: [(&str, &str, &str); 12] = [
     ("notebook/fitting.rs", "cloth", "what the cloth is before the first wash, as it is stored"),
     ("app/pages/beside.rs", "band", "the row in which the bands of garments stand"),
     ("app/route.rs", "details", "the page on which a garment is named, in the address"),
+    ("app/pages/hand_on.rs", "zip", "the ending of a file's name"),
     ("app/browser/picture.rs", "canvas", "where the browser draws a picture"),
     ("photo_worker.rs", "canvas", "where the browser draws a picture"),
     ("pictures/browser/reader.rs", "canvas", "where the browser draws a picture"),
