@@ -41,7 +41,7 @@ const shown = (page, place) =>
       const bytes = new Uint8Array(await (await fetchBlob(image.src)).arrayBuffer());
       const canvas = document.createElement("canvas");
       [canvas.width, canvas.height] = [image.naturalWidth, image.naturalHeight];
-      const context = canvas.getContext("2d");
+      const context = canvas.getContext("2d", { willReadFrequently: true });
       context.drawImage(image, 0, 0);
       const at = (x, y) => Array.from(context.getImageData(x, y, 1, 1).data.slice(0, 3));
       const [width, height] = [canvas.width, canvas.height];
@@ -220,7 +220,7 @@ test("notes that came without their pictures say so, and get them from the zip",
       await page.getByLabel("Choose a file to import").setInputFiles({ name: "a.json", mimeType: "application/json", buffer: json.bytes });
       await plan(page).getByRole("button", { name: "Merge", exact: true }).click();
       await page.getByText(/^Imported: /).waitFor();
-      await main(page).getByText("1 photograph, 0 KB; 1 of them is not on this device.").waitFor();
+      await main(page).getByText("1 photograph, not on this device.").waitFor();
       await go(page, of(0, "photographs"), "Photographs");
       await main(page).getByText("Not on this device").waitFor();
       await tiles(page).first().getByRole("button").click();
@@ -279,5 +279,27 @@ test("what one window adds is seen in the other", async () => {
     await settled(other);
     await caption(other, 0, "From the other window");
     await page.getByAltText("From the other window").waitFor();
+  });
+});
+
+/** Pages of a PDF: its page objects, which Chromium writes uncompressed. */
+const pages = (pdf) => (pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g) ?? []).length;
+
+test("the sheet shows three photographs where there is room, and stays one page of A4 and of Letter", async () => {
+  await visitWith(RACK, { path: of(0, "photographs") }, async ({ page }) => {
+    const some = await Promise.all([1, 2, 4, 5].map(async (stripes) => file(await jpeg(page, { stripes }), `${stripes}.jpg`)));
+    for (const place of RACK.keys()) {
+      await go(page, of(place, "photographs"), "Photographs");
+      await choose(page, some, 4);
+      await caption(page, 3, "The worst place of all, which nobody would look at twice, seen once more and told at such length that it is cut");
+      await go(page, of(place, "sheet"), "Sheet");
+      await until(() => main(page).locator(".sheet-photographs img").count(), (count) => [0, 3].includes(count), "the photographs");
+      for (const image of await main(page).locator(".sheet-photographs img").all()) await image.evaluate((image) => image.decode());
+      for (const format of ["A4", "Letter"]) {
+        assert.equal(pages(await page.pdf({ format, preferCSSPageSize: true })), 1, `${RACK[place].id} on ${format}`);
+      }
+    }
+    await go(page, of(1, "sheet"), "Sheet");
+    await until(() => main(page).locator(".sheet-photographs img").count(), (count) => count === 3, "three photographs");
   });
 });

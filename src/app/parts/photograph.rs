@@ -165,7 +165,8 @@ pub fn OpenPhotograph(props: &Props) -> Html {
             </div>
             <p class="hint">{ facts.into_iter().flatten().collect::<Vec<_>>().join(" · ") }</p>
             <div class="foot-buttons">
-                <button type="button" class="second" onclick={Callback::from(move |_: MouseEvent| closed())}>{ "Close" }</button>
+                // Not the field, which would bring up the keyboard of a telephone over the picture.
+                <button type="button" class="second" autofocus=true onclick={Callback::from(move |_: MouseEvent| closed())}>{ "Close" }</button>
                 <button type="button" class="grave" onclick={Callback::from(move |_: MouseEvent| removed())}>{ "Remove" }</button>
             </div>
         </dialog>

@@ -29,6 +29,9 @@ pub struct Props {
 
 /// What the photographs here come to; those that are elsewhere are said.
 fn weight(count: usize, here: usize, bytes: f64) -> String {
+    if here == 0 {
+        return format!("{}, not on this device.", words::photographs(count));
+    }
     let mut said = format!("{}, {}", words::photographs(count), words::size(bytes));
     match count - here.min(count) {
         0 => {}
