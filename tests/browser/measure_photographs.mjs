@@ -53,8 +53,8 @@ try {
       await main(page).locator(".photograph img").first().waitFor();
     });
     const some = [];
-    for (let place = 0; place < COUNT; place += 1) some.push(file(await jpeg(page, { width: 1600, height: 1200, orientation: 1, stripes: 1 + (place % 40), left: `hsl(${place} 50% 40%)` }), `${place}.jpg`));
-    await took(`to add ${COUNT} of 1600 by 1200, ${EACH} to a garment`, async () => {
+    for (let place = 0; place < COUNT; place += 1) some.push(file(await jpeg(page, { width: 800, height: 600, orientation: 1, stripes: 1 + (place % 40), left: `hsl(${place} 50% 40%)` }), `${place}.jpg`));
+    await took(`to add ${COUNT} of 800 by 600, ${EACH} to a garment`, async () => {
       for (let from = 0; from < COUNT; from += EACH) {
         await go(page, `#/garment/m${1 + from / EACH}/photographs`, "Photographs");
         await main(page).getByLabel("Choose photographs").setInputFiles(some.slice(from, from + EACH));

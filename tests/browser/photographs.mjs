@@ -49,11 +49,14 @@ export async function jpeg(page, { width = 2000, height = 1000, orientation = 6,
       context.fillStyle = "#f0e6d0";
       for (let place = 1; place <= stripes; place += 1) context.fillRect(0, (place * height) / (stripes + 1), width, height / 60);
       const blob = await new Promise((made) => canvas.toBlob(made, "image/jpeg", 0.9));
-      return Array.from(new Uint8Array(await blob.arrayBuffer()));
+      const bytes = new Uint8Array(await blob.arrayBuffer());
+      let text = "";
+      for (let at = 0; at < bytes.length; at += 0x8000) text += String.fromCharCode(...bytes.subarray(at, at + 0x8000));
+      return window.btoa(text);
     },
     { width, height, left, right, stripes },
   );
-  const bytes = Buffer.from(plain);
+  const bytes = Buffer.from(plain, "base64");
   return Buffer.concat([bytes.subarray(0, 2), exif(orientation), bytes.subarray(2)]);
 }
 
