@@ -3,6 +3,7 @@
 //!
 //! A room uses only rooms below it; `tests/rooms.rs` holds the table.
 
+pub mod archive;
 pub mod catalog;
 pub mod check;
 pub mod cost;

@@ -67,6 +67,10 @@ proptest! {
         for (point, taped) in theirs.measures() {
             prop_assert_eq!(both.taped(point), mine.taped(point).or(Some(taped)));
         }
+        for one in mine.photographs().all().iter().chain(theirs.photographs().all()) {
+            let kept = both.photographs().get(one.id());
+            prop_assert!(kept.is_some_and(|kept| kept.caption().contains(one.caption())), "{:?} of {:?}", kept, one);
+        }
         prop_assert_eq!((both.id(), both.noted()), (mine.id(), mine.noted()));
         prop_assert!(mine.ticket().is_none() || both.ticket() == mine.ticket());
     }

@@ -12,10 +12,11 @@ use garment_assay::catalog::second_hand::CONDITIONS;
 /// A room of the library, the rooms it may use, and why it needs those that are not plain.
 ///
 /// A permission that nobody uses is taken away again: the test fails on it.
-const ROOMS: [(&str, &[&str], &str); 17] = [
+const ROOMS: [(&str, &[&str], &str); 18] = [
     ("quantity", &[], "Values with units and their spread: the ground floor."),
     ("trade", &[], "Nouns only."),
     ("source", &[], "The bibliography."),
+    ("archive", &["trade"], "Several files as one; a file carries a day, and what is in it is for others to know."),
     ("specimen", &[], "Pictures drawn from a seed; which answer shows which picture is for the catalog to say."),
     ("measure", &["quantity", "source"], "Readings in, estimates out; an instrument names what its formula leans on."),
     ("cost", &["quantity", "source", "trade"], "Bill, rates and build-up; every rate names its source, a market its currency."),
@@ -63,7 +64,10 @@ const ROOMS: [(&str, &[&str], &str); 17] = [
     ),
     (
         "notebook",
-        &["catalog", "check", "cost", "fit", "garment", "grading", "learn", "lot", "measure", "practice", "quantity", "trade"],
+        &[
+            "archive", "catalog", "check", "cost", "fit", "garment", "grading", "learn", "lot", "measure", "practice",
+            "quantity", "trade",
+        ],
         "Keys of families, checks, units, care, currencies, kinds of shop stand in stored text, so it looks all of them up; it keeps a screen's scale and people's measures.",
     ),
 ];
@@ -95,7 +99,10 @@ const TARGETS: [&str; 3] = ["HtmlInputElement", "HtmlSelectElement", "HtmlTextAr
 
 /// Who in the app may name what of the notebook. Only the root holds one; the others name what it reports or takes.
 const NOTEBOOK: [(&str, &[&str]); 11] = [
-    ("app/root.rs", &["Elsewhere", "Healed", "KeepFault", "Kept", "Notebook", "Settings"]),
+    (
+        "app/root.rs",
+        &["Elsewhere", "Healed", "KeepFault", "Kept", "Notebook", "Settings", "photographs_of", "photographs_perhaps_named"],
+    ),
     ("app/root/people.rs", &["KeepFault", "Kept"]),
     // A file of garments is read there when it comes with the app.
     (
@@ -103,9 +110,25 @@ const NOTEBOOK: [(&str, &[&str]); 11] = [
         &["Change", "Healed", "MOST_TRIALS", "Mode", "SetAside", "Settings", "ShelfFault", "export_all", "import_all"],
     ),
     ("app/browser/shelf.rs", &["Shelf", "ShelfFault"]),
+    // What goes into a zip with its pictures, and what comes out of one.
+    ("app/browser/photographs.rs", &["Bundle", "unbundle"]),
+    ("app/parts/photographs_out.rs", &["photographs_of"]),
     (
         "app/pages/settings.rs",
-        &["Change", "Choice", "Import", "Mode", "Settings", "Record", "TextSize", "Theme", "export_all", "import_all", "settled"],
+        &[
+            "Change",
+            "Choice",
+            "Import",
+            "Mode",
+            "Settings",
+            "Record",
+            "TextSize",
+            "Theme",
+            "export_all",
+            "import_all",
+            "photographs_of",
+            "settled",
+        ],
     ),
     ("app/pages/hand_on.rs", &["Settings", "export_all"]),
     ("app/parts/import_conflicts.rs", &["Choice"]),
@@ -118,7 +141,7 @@ const NOTEBOOK: [(&str, &[&str]); 11] = [
 ];
 
 /// Words that are a check's key in the catalog and something else where they stand: file, word, what it is there.
-const OTHERWISE: [(&str, &str, &str); 11] = [
+const OTHERWISE: [(&str, &str, &str); 13] = [
     ("sheet/rack.rs", "band", "a column of a table"),
     ("notebook/trade_show.rs", "piece", "the piece of a sample on which something was found, as it is stored"),
     ("practice/draws.rs", "printed", "how whiskers were made"),
@@ -126,6 +149,8 @@ const OTHERWISE: [(&str, &str, &str); 11] = [
     ("notebook/fitting.rs", "cloth", "what the cloth is before the first wash, as it is stored"),
     ("app/pages/beside.rs", "band", "the row in which the bands of garments stand"),
     ("app/route.rs", "details", "the page on which a garment is named, in the address"),
+    ("app/pages/hand_on.rs", "zip", "the ending of a file's name"),
+    ("app/browser/picture.rs", "canvas", "where the browser draws a picture"),
     ("photo_worker.rs", "canvas", "where the browser draws a picture"),
     ("pictures/browser/reader.rs", "canvas", "where the browser draws a picture"),
     ("pictures/browser/camera.rs", "canvas", "where the browser draws a picture"),

@@ -4,7 +4,7 @@
 // To the app, an event "flight-told" on the document, its detail two words: how the copy stands, and how a newer version stands.
 //   loading | whole | part:BYTES | failed | none:insecure | none:lacking
 //   current | waiting | taken
-// From the app, an event "flight-wished": rest | take | reload
+// From the app, an event "flight-wished": rest | take | reload | tell
 
 const container = navigator.serviceWorker;
 const HOUR = 3_600_000;
@@ -93,6 +93,8 @@ async function start() {
 }
 
 document.addEventListener("flight-wished", async ({ detail }) => {
+  // The app may come after this.
+  if (detail === "tell") tell();
   if (detail === "reload") location.reload();
   if (detail === "take" && registration?.waiting) {
     taking = true;

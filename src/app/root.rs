@@ -11,14 +11,16 @@ use garment_assay::fit::PersonId;
 use garment_assay::garment::{Act, Garment, Id, Readings};
 use garment_assay::learn::Subject;
 use garment_assay::measure::ScreenScale;
-use garment_assay::notebook::{Elsewhere, Healed, KeepFault, Kept, Notebook, Settings};
+use garment_assay::notebook::{
+    Elsewhere, Healed, KeepFault, Kept, Notebook, Settings, photographs_of, photographs_perhaps_named,
+};
 use gloo::events::EventListener;
 use yew::prelude::*;
 
 use super::appraisals::Appraisals;
 use super::browser::mirror::Mirror;
 use super::browser::shelf::BrowserShelf;
-use super::browser::{address, clock, document, flight, screen, shipped};
+use super::browser::{address, clock, document, flight, photographs, screen, shipped};
 use super::lessons::Lessons;
 use super::model::{Effect, Message, Model, Notice};
 use super::pages::rack::Rack;
@@ -238,7 +240,12 @@ impl Component for App {
                     self.mirroring = Mirroring::On;
                     self.send_to_mirror(ctx, std::mem::take(&mut healed.to_mirror));
                 }
-                self.take(ctx, Message::Healed(Box::new(healed)))
+                let whole = healed.fault.is_none();
+                let redraw = self.take(ctx, Message::Healed(Box::new(healed)));
+                if whole && self.model.fault.is_none() {
+                    self.sweep_photographs();
+                }
+                redraw
             }
             Incoming::Texts(subject, file) => {
                 self.lessons.came(subject, file.as_deref());
@@ -362,6 +369,7 @@ impl Component for App {
 
     fn rendered(&mut self, _: &Context<App>, first: bool) {
         if first {
+            flight::ask();
             // Once the first page has had the line to itself.
             let bring = || {
                 wasm_bindgen_futures::spawn_local(async {
@@ -538,6 +546,7 @@ impl App {
                         self.model.notice = Some(Rc::new(Notice::plain(text)));
                     }
                 }
+                self.erase_photographs(ctx);
                 match self.mirroring {
                     Mirroring::Opening => self.mirroring = Mirroring::Emptying,
                     Mirroring::Emptying => {}
@@ -656,6 +665,27 @@ impl App {
             if mirror.clear().await.is_err() {
                 let text =
                     "The second copy in this browser could not be erased. Clear the site’s data in the browser’s settings.";
+                link.send_message(Incoming::Message(Message::Said(text.to_owned())));
+            }
+        });
+    }
+
+    /// Lets go of pictures that no page names any more. What cannot be read may name some, so whatever looks like a name there counts as one.
+    fn sweep_photographs(&self) {
+        let garments = self.model.garments.iter().map(Rc::as_ref);
+        let asides = garments.clone().flat_map(|garment| garment.aside().iter().map(|(_, text)| text.as_str()));
+        let unread = self.model.set_aside.iter().map(|page| page.text.as_str());
+        let perhaps = asides.chain(unread).flat_map(photographs_perhaps_named);
+        photographs::sweep(photographs_of(garments).into_iter().chain(perhaps).collect());
+    }
+
+    /// Erases the pictures, and says so when that fails.
+    fn erase_photographs(&self, ctx: &Context<App>) {
+        let link = ctx.link().clone();
+        photographs::clear(move |cleared| {
+            if !cleared {
+                let text =
+                    "The photographs in this browser could not be erased. Clear the site’s data in the browser’s settings.";
                 link.send_message(Incoming::Message(Message::Said(text.to_owned())));
             }
         });

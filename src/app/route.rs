@@ -32,6 +32,8 @@ pub enum Route {
     Offer(Id),
     /// A lot of a garment, inspected by a sample.
     Lot(Id),
+    /// The photographs of a garment; with the check, by its key, from which they were opened, where they were.
+    Photographs(Id, Option<String>),
     /// A garment on one printed page.
     Sheet(Id),
     /// The people whose measures are kept.
@@ -127,6 +129,10 @@ impl Route {
             ["garment", id, "fit"] => garment(id, Route::Fitting),
             ["garment", id, "offer"] => garment(id, Route::Offer),
             ["garment", id, "lot"] => garment(id, Route::Lot),
+            ["garment", id, "photographs"] => garment(id, |id| Route::Photographs(id, None)),
+            ["garment", id, "check", check, "photographs"] => {
+                Id::new(id).map_or(Route::Rack, |id| Route::Photographs(id, Some((*check).to_owned())))
+            }
             ["garment", id, "sheet"] => garment(id, Route::Sheet),
             ["garment", id, "check", key] => Id::new(id).map_or(Route::Rack, |id| Route::Check(id, (*key).to_owned())),
             _ => Route::Rack,
@@ -174,6 +180,8 @@ impl Route {
             Route::Fitting(id) => format!("#/garment/{}/fit", id.as_str()),
             Route::Offer(id) => format!("#/garment/{}/offer", id.as_str()),
             Route::Lot(id) => format!("#/garment/{}/lot", id.as_str()),
+            Route::Photographs(id, None) => format!("#/garment/{}/photographs", id.as_str()),
+            Route::Photographs(id, Some(check)) => format!("#/garment/{}/check/{check}/photographs", id.as_str()),
             Route::Sheet(id) => format!("#/garment/{}/sheet", id.as_str()),
             Route::Check(id, key) => format!("#/garment/{}/check/{key}", id.as_str()),
         }
@@ -193,6 +201,7 @@ impl Route {
             Route::Fitting(_) => Route::Fitting(id),
             Route::Offer(_) => Route::Offer(id),
             Route::Lot(_) => Route::Lot(id),
+            Route::Photographs(_, check) => Route::Photographs(id, check),
             Route::Sheet(_) => Route::Sheet(id),
             Route::Person(person, Some(_)) => Route::Person(person, Some(id)),
             Route::Lesson(family, check, Some(_)) => Route::Lesson(family, check, Some(id)),
@@ -216,6 +225,7 @@ impl Route {
             | Route::Offer(id)
             | Route::Lot(id)
             | Route::Sheet(id)
+            | Route::Photographs(id, _)
             | Route::Check(id, _) => Some(id),
             Route::Person(_, garment) | Route::Lesson(_, _, garment) | Route::Desk(garment) => garment.as_ref(),
             Route::Marks(_, target) | Route::Live(_, target) | Route::Picture(_, target) => target.as_ref().map(|(id, _)| id),
@@ -290,6 +300,8 @@ mod tests {
             Route::Marks("stitch-comb".to_owned(), Some((id(), "spi".to_owned()))),
             Route::Live("stitch-comb-live".to_owned(), None),
             Route::Live("stitch-comb-live".to_owned(), Some((id(), "spi".to_owned()))),
+            Route::Photographs(id(), None),
+            Route::Photographs(id(), Some("spi".to_owned())),
             Route::Picture("stitch-photo".to_owned(), None),
             Route::Picture("stitch-photo".to_owned(), Some((id(), "spi".to_owned()))),
         ];

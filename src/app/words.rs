@@ -198,6 +198,20 @@ pub fn ticket(ticket: &Ticket) -> String {
     }
 }
 
+/// "1 photograph", "3 photographs".
+pub fn photographs(count: usize) -> String {
+    if count == 1 { "1 photograph".to_owned() } else { format!("{count} photographs") }
+}
+
+/// A number of bytes as a person thinks of it, in thousands and millions.
+pub fn size(bytes: f64) -> String {
+    match bytes {
+        bytes if bytes < 999_500.0 => format!("{:.0} KB", (bytes / 1e3).ceil()),
+        bytes if bytes < 9.95e6 => format!("{:.1} MB", bytes / 1e6),
+        bytes => format!("{:.0} MB", bytes / 1e6),
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -13,8 +13,8 @@ impl Garment {
     /// [`Care::Unsure`]: nobody has looked at the new piece yet, so they count for less until they are given again. A reading comes as the
     /// level that it spoke for, since it was taken on the other piece; what could not be told is left open.
     ///
-    /// Left behind is what is true of the one piece alone: ticket, guess, style number, colours, prices, shortlist, every note, readings of
-    /// the tape, fitting, inspection, and what is meant to be done with it.
+    /// Left behind is what is true of the one piece alone: ticket, guess, style number, colours, prices, shortlist, every note, photographs, readings
+    /// of the tape, fitting, inspection, and what is meant to be done with it.
     pub fn duplicate(&self, id: Id, noted: Day) -> Garment {
         let terms = self.terms();
         let acts = [
@@ -43,7 +43,7 @@ impl Garment {
 mod tests {
     use super::*;
     use crate::catalog::FAMILIES;
-    use crate::garment::{Appraiser, Given, PriceBreak, Readings};
+    use crate::garment::{Appraiser, Given, Photograph, PhotographAct, PhotographId, PriceBreak, Readings};
     use crate::measure::STITCH_DENSITY;
     use crate::quantity::Unit;
     use crate::trade::{Currency, PriceKind, Ticket};
@@ -72,6 +72,7 @@ mod tests {
             Act::CheckNote(check, "at the knee".to_owned()),
             Act::Ticket(Some(ticket)),
             Act::Archived(true),
+            Act::Photograph(PhotographAct::Add(Photograph::new(PhotographId::of(b"seam"), day(1), 1600, 1200).expect("pixels"))),
             Act::Terms(TermsAct::Supplier("Mill on the hill".to_owned())),
             Act::Terms(TermsAct::Currency(Some(Currency::Eur))),
             Act::Terms(TermsAct::Style("0042".to_owned())),
@@ -83,6 +84,7 @@ mod tests {
         assert_eq!((other.label(), other.place(), other.collection()), ("Straight leg", "Hall 2", "Spring"));
         assert_eq!((other.terms().supplier(), other.terms().currency()), ("Mill on the hill", Some(Currency::Eur)));
         assert_eq!((other.note(), other.check_note(check), other.ticket(), other.archived()), ("", "", None, false));
+        assert_eq!((one.photographs().count(), other.photographs().count()), (1, 0));
         assert_eq!((other.terms().style(), other.terms().prices(), other.terms().shortlisted()), ("", &[][..], false));
     }
 

@@ -4,6 +4,7 @@ use std::fmt;
 
 use super::deal::Deal;
 use super::fitting::{FitAct, Fitting};
+use super::photograph::{Photograph, PhotographAct, Photographs};
 use super::record::{Act, Answer, Entry, Garment, Given};
 use super::second_hand::check_of;
 use super::terms::{Terms, TermsAct};
@@ -41,6 +42,8 @@ pub enum Part {
     Terms,
     /// How a lot of it was inspected.
     Lot,
+    /// Its photographs.
+    Photographs,
     /// Its collection.
     Collection,
     /// Whether it was put away.
@@ -81,6 +84,8 @@ pub enum JoinFault {
     NotKnown,
     /// Their notes together are longer than a note may be.
     TooLong,
+    /// Together they have more photographs than one garment may.
+    TooManyPhotographs,
 }
 
 impl fmt::Display for JoinFault {
@@ -92,6 +97,9 @@ impl fmt::Display for JoinFault {
             }
             JoinFault::TooLong => {
                 "Their notes together are longer than a note may be, so they cannot be joined. Keep both, or shorten yours first."
+            }
+            JoinFault::TooManyPhotographs => {
+                "Together they have more photographs than one garment may, so they cannot be joined. Keep both, or remove some of yours first."
             }
         })
     }
@@ -123,6 +131,7 @@ pub fn differences(mine: &Garment, theirs: &Garment) -> Vec<Part> {
         Part::Deal,
         Part::Terms,
         Part::Lot,
+        Part::Photographs,
     ];
     let mut checks: Vec<&'static Check> = Vec::new();
     let noted = |garment: &Garment| -> Vec<&'static Check> {
@@ -164,6 +173,7 @@ impl Part {
             Part::Deal => one.deal() == other.deal(),
             Part::Terms => one.terms() == other.terms(),
             Part::Lot => one.lot() == other.lot(),
+            Part::Photographs => one.photographs() == other.photographs(),
             Part::Collection => one.collection() == other.collection(),
             Part::Archived => one.archived() == other.archived(),
             Part::SecondHand => one.is_second_hand() == other.is_second_hand(),
@@ -239,6 +249,7 @@ pub fn joined(mine: &Garment, theirs: &Garment) -> Result<Garment, JoinFault> {
     }
     let taped = theirs.measures().filter(|(point, _)| mine.taped(point).is_none());
     acts.extend(taped.map(|(point, taped)| Act::Measure(point, Some(taped.clone()))));
+    acts.extend(photographs(mine.photographs(), theirs.photographs())?.into_iter().map(Act::Photograph));
     acts.extend(terms(mine.terms(), theirs.terms()).into_iter().map(Act::Terms));
     if let Some(table) = mine.family().fit {
         acts.extend(fitting(table, mine.fitting(), theirs.fitting()).into_iter().map(Act::Fit));
@@ -328,6 +339,30 @@ fn answered(check: &Check, answer: &Answer) -> String {
         Answer::CannotTell => "cannot tell".to_owned(),
         Answer::Skipped => String::new(),
     }
+}
+
+/// All photographs of both, mine first. Where both have one, its captions are put together, and it is evidence for my check before theirs.
+fn photographs(mine: &Photographs, theirs: &Photographs) -> Result<Vec<PhotographAct>, JoinFault> {
+    let mut acts = Vec::new();
+    let mut count = mine.count();
+    for other in theirs.all() {
+        let Some((place, one)) = mine.all().iter().enumerate().find(|(_, one)| one.id() == other.id()) else {
+            count += 1;
+            acts.push(PhotographAct::Add(other.clone()));
+            continue;
+        };
+        let caption = match (one.caption(), other.caption()) {
+            (mine, theirs) if mine.contains(theirs) => mine.to_owned(),
+            (mine, theirs) if theirs.contains(mine) => theirs.to_owned(),
+            (mine, theirs) => format!("{mine}; {theirs}"),
+        };
+        if caption.chars().count() > Photograph::LONGEST_CAPTION {
+            return Err(JoinFault::TooLong);
+        }
+        let both = one.clone().captioned(&caption).for_check(one.check().or(other.check()));
+        acts.push(PhotographAct::PutBack(place, both));
+    }
+    if count > Photographs::MOST { Err(JoinFault::TooManyPhotographs) } else { Ok(acts) }
 }
 
 fn deal(mine: &Garment, theirs: &Garment) -> Deal {

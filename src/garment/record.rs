@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use super::deal::Deal;
 use super::fitting::{FitAct, Fitting};
 use super::guess::Guess;
+use super::photograph::{PhotographAct, Photographs};
 use super::second_hand::knows;
 use super::terms::{Terms, TermsAct};
 use crate::catalog::Family;
@@ -157,6 +158,7 @@ pub struct Garment {
     fitting: Fitting,
     terms: Terms,
     lot: Option<Log>,
+    photographs: Photographs,
     collection: String,
     archived: bool,
     pub(super) second_hand: bool,
@@ -201,6 +203,8 @@ pub enum Act {
     Terms(TermsAct),
     /// Notes how a lot of it was inspected, or takes that away.
     Lot(Option<Log>),
+    /// Adds, captions or removes a photograph of evidence.
+    Photograph(PhotographAct),
     /// Puts it in the collection of that name; empty takes it out.
     Collection(String),
     /// Puts it away, or takes it out again.
@@ -237,6 +241,7 @@ impl Garment {
             fitting: Fitting::default(),
             terms: Terms::default(),
             lot: None,
+            photographs: Photographs::default(),
             collection: String::new(),
             archived: false,
             second_hand: false,
@@ -344,6 +349,11 @@ impl Garment {
         self.lot.as_ref()
     }
 
+    /// Photographs of evidence: which, and what they show.
+    pub fn photographs(&self) -> &Photographs {
+        &self.photographs
+    }
+
     /// The season, show or project it stands under; may be empty.
     pub fn collection(&self) -> &str {
         &self.collection
@@ -409,7 +419,8 @@ impl Garment {
     }
 
     /// Whether an act is about something that can be recorded of this garment: a check or a point of measure of its family; a level of
-    /// that check, or finite amounts for inputs of one of its instruments; a guess while the ticket is not in view.
+    /// that check, or finite amounts for inputs of one of its instruments; a guess while the ticket is not in view; a photograph for a check of
+    /// its family or for none.
     fn takes(&self, act: &Act) -> bool {
         match act {
             Act::Answer(check, answer) | Act::PutBack(_, Entry { check, answer }) => {
@@ -428,6 +439,10 @@ impl Garment {
             Act::Guess(_) => self.ticket_in_view().is_none(),
             Act::Fit(act) => self.family.fit.is_some_and(|table| Fitting::takes(table, act)),
             Act::Lot(log) => log.as_ref().is_none_or(Log::is_whole),
+            Act::Photograph(PhotographAct::Add(one) | PhotographAct::PutBack(_, one)) => {
+                one.check().is_none_or(|check| knows(self.family, check))
+            }
+            Act::Photograph(_) => true,
             Act::Terms(_) | Act::Collection(_) | Act::Archived(_) => true,
             Act::Reference(_) | Act::Shop(_) | Act::Name(_) | Act::Deal(_) | Act::SecondHand(_) => true,
             Act::Clear(_) | Act::Label(_) | Act::Place(_) | Act::Ticket(_) | Act::Note(_) => true,
@@ -483,6 +498,7 @@ impl Garment {
             Act::Fit(act) => next.fitting = next.fitting.after(act),
             Act::Terms(act) => next.terms = next.terms.after(act),
             Act::Lot(log) => next.lot = log,
+            Act::Photograph(act) => next.photographs = next.photographs.after(act),
             Act::Collection(text) => {
                 next.collection = text.trim().chars().take(Garment::LONGEST_NAME).collect::<String>().trim_end().to_owned();
             }
@@ -516,6 +532,7 @@ impl Garment {
             Act::Fit(act) => Act::Fit(self.fitting.undoing(act)),
             Act::Terms(act) => Act::Terms(self.terms.undoing(act)),
             Act::Lot(_) => Act::Lot(self.lot.clone()),
+            Act::Photograph(act) => Act::Photograph(self.photographs.undoing(act)),
             Act::Collection(_) => Act::Collection(self.collection.clone()),
             Act::Archived(_) => Act::Archived(self.archived),
             Act::SecondHand(_) => Act::SecondHand(self.second_hand),

@@ -13,6 +13,7 @@ use serde_json::{Map, Value, json};
 
 use super::checksum::checksum;
 use super::fitting;
+use super::photographs;
 use super::record::Record;
 use super::trade_show;
 use crate::catalog::{FAMILIES, Family};
@@ -190,6 +191,7 @@ pub(super) fn body(garment: &Garment) -> Map<String, Value> {
     let mut notes: Map<String, Value> = Map::new();
     let mut measures: Map<String, Value> = Map::new();
     let mut fits: Vec<Value> = Vec::new();
+    let mut pictures: Vec<Value> = Vec::new();
     for (field, text) in garment.aside() {
         let Ok(value) = serde_json::from_str::<Value>(text) else { continue };
         match (field.as_str(), value) {
@@ -197,6 +199,7 @@ pub(super) fn body(garment: &Garment) -> Map<String, Value> {
             ("notes", Value::Object(more)) => notes.extend(more),
             ("measures", Value::Object(more)) => measures.extend(more),
             (fitting::FIELD, value) => fits.push(value),
+            (photographs::FIELD, value) => pictures.push(value),
             // What the person has put in since counts, not what could not be read.
             (_, value) => {
                 body.entry(field.as_str()).or_insert(value);
@@ -215,6 +218,9 @@ pub(super) fn body(garment: &Garment) -> Map<String, Value> {
     }
     if let Some(fit) = fitting::written(garment.family().fit, garment.fitting(), fits) {
         body.insert(fitting::FIELD.to_owned(), fit);
+    }
+    if let Some(pictures) = photographs::written(garment, pictures) {
+        body.insert(photographs::FIELD.to_owned(), pictures);
     }
     body
 }
@@ -363,6 +369,10 @@ pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
             // Pages came without a fitting room at first, too.
             (fitting::FIELD, value) => {
                 garment = fitting::read(garment, value);
+                continue;
+            }
+            (photographs::FIELD, value) => {
+                garment = photographs::read(garment, value);
                 continue;
             }
             (trade_show::TERMS, value) => {

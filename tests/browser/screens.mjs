@@ -1,6 +1,7 @@
 // Every screen of the app, and how to come to it: for the pictures and for judging each.
 
 import { camera, filmPicture, NONE } from "./fake_camera.mjs";
+import { caption, choose, file, jpeg } from "./photographs.mjs";
 import { board, FILE as SEAM, finger, placeOnScreen, RUB, setMarks, TRUTH } from "./picture.mjs";
 import { exported, garment, GUESSED, JACKET, OFFERS, page as pageOf, RACK, YEN } from "./rack.mjs";
 import { give, measured, open as openPart, RAW, says, tape as typeTape } from "./fitting.mjs";
@@ -30,6 +31,18 @@ async function collect(page, places, name) {
   await main(page).getByLabel(/^Move/).fill(name);
   await main(page).getByRole("button", { name: "Move", exact: true }).click();
   await main(page).getByRole("combobox", { name: "Collection", exact: true }).waitFor();
+}
+
+/** Three photographs of evidence, two of them with words. */
+async function photographed(page) {
+  const drawn = [
+    { left: "#3b4f7a", right: "#8a97b5", stripes: 4 },
+    { left: "#7a5a3b", right: "#c9b79a", stripes: 7, orientation: 1 },
+    { left: "#2f3b2f", right: "#9db39d", stripes: 2 },
+  ];
+  await choose(page, await Promise.all(drawn.map(async (one, place) => file(await jpeg(page, one), `${place}.jpg`))), 3);
+  await caption(page, 0, "Inseam, felled; one place of 2 cm where it runs off the edge");
+  await caption(page, 1, "Label");
 }
 
 /** Two people, the second on the screen. */
@@ -238,6 +251,27 @@ export const SCREENS = [
   { name: "rack-worn", act: (page) => worn(page, "#/", "Rack") },
   { name: "behind-worn", act: (page) => worn(page, of(2, "ticket"), "Behind the ticket") },
   { name: "beside-worn", whole: true, act: (page) => worn(page, beside(0, 2), "Side by side") },
+  { name: "photographs-empty", path: of(7, "photographs") },
+  { name: "photographs", path: of(5, "check/inseam/photographs"), whole: true, act: photographed },
+  {
+    name: "photograph-open",
+    path: of(5, "photographs"),
+    act: async (page) => {
+      await photographed(page);
+      await main(page).locator(".photograph button").first().click();
+      await page.getByRole("dialog").getByRole("img").waitFor();
+    },
+  },
+  {
+    name: "settings-photographs",
+    path: of(5, "photographs"),
+    whole: true,
+    act: async (page) => {
+      await photographed(page);
+      await go(page, "#/settings", "Settings");
+      await main(page).getByText(/^3 photographs, /).waitFor();
+    },
+  },
   { name: "result-none", path: of(4, "result"), whole: true },
   { name: "result-face-down", path: of(6, "result") },
   { name: "fit-empty", path: of(1, "fit"), whole: true },

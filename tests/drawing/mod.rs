@@ -6,7 +6,8 @@ use garment_assay::check::Check;
 use garment_assay::cost::{Channel, Incoterm};
 use garment_assay::fit::{LabelSystem, PersonId, Went};
 use garment_assay::garment::{
-    Act, Answer, Deal, FitAct, Garment, Given, Guess, Id, LabelSize, PriceBreak, Readings, Shown, Taped, TermsAct,
+    Act, Answer, Deal, FitAct, Garment, Given, Guess, Id, LabelSize, Photograph, PhotographAct, PhotographId, PriceBreak,
+    Readings, Shown, Taped, TermsAct,
 };
 use garment_assay::grading::Care;
 use garment_assay::lot::{Aql, Finding, Level, Log, LotSize, Severity};
@@ -154,6 +155,7 @@ pub fn act() -> impl Strategy<Value = Act> {
         }),
         2 => terms_act().prop_map(Act::Terms),
         1 => prop::option::weighted(0.8, log()).prop_map(Act::Lot),
+        2 => photograph_act().prop_map(Act::Photograph),
         1 => text().prop_map(Act::Collection),
         1 => any::<bool>().prop_map(Act::Archived),
     ]
@@ -177,6 +179,26 @@ pub fn terms_act() -> impl Strategy<Value = TermsAct> {
         any::<Option<u32>>().prop_map(TermsAct::Minimum),
         prop::option::of((any_day(), any_day())).prop_map(TermsAct::Delivery),
         any::<bool>().prop_map(TermsAct::Shortlisted),
+    ]
+}
+
+/// One of a few photographs, so that two copies of a garment often have the same.
+pub fn photograph() -> impl Strategy<Value = Photograph> {
+    let about = prop::option::of(any_check());
+    (0_u8..8, any_day(), 1..=Photograph::LONGEST_SIDE, text(), about).prop_map(|(bytes, day, side, caption, check)| {
+        let one = Photograph::new(PhotographId::of(&[bytes]), day, side, 1200).expect("pixels");
+        one.captioned(&caption).for_check(check)
+    })
+}
+
+/// Anything that can be done to photographs.
+pub fn photograph_act() -> impl Strategy<Value = PhotographAct> {
+    let id = || (0_u8..8).prop_map(|bytes| PhotographId::of(&[bytes]));
+    prop_oneof![
+        4 => photograph().prop_map(PhotographAct::Add),
+        2 => (id(), text()).prop_map(|(id, caption)| PhotographAct::Caption(id, caption)),
+        1 => id().prop_map(PhotographAct::Remove),
+        1 => (0_usize..10, photograph()).prop_map(|(place, one)| PhotographAct::PutBack(place, one)),
     ]
 }
 

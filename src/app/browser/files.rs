@@ -1,16 +1,28 @@
 //! Files handed to the person and taken from them; nothing leaves the device.
 
+use garment_assay::archive::looks_like_archive;
 use js_sys::Array;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, Url};
 
+use super::photographs::{Opened, Pictures, unpacked};
+use super::picture::bytes;
+
+/// What is said where the browser will not save a file.
+pub const NOT_SAVED: &str = "The browser would not save the file. Try another browser, or allow downloads for this page.";
+
 /// Offers text as a file to save.
 pub fn save(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
-    let document = web_sys::window().and_then(|window| window.document()).ok_or(JsValue::NULL)?;
     let properties = BlobPropertyBag::new();
     properties.set_type(kind);
     let blob = Blob::new_with_str_sequence_and_options(&Array::of1(&text.into()), &properties)?;
-    let url = Url::create_object_url_with_blob(&blob)?;
+    save_blob(name, &blob)
+}
+
+/// Offers a file to save.
+pub fn save_blob(name: &str, blob: &Blob) -> Result<(), JsValue> {
+    let document = web_sys::window().and_then(|window| window.document()).ok_or(JsValue::NULL)?;
+    let url = Url::create_object_url_with_blob(blob)?;
     let link: HtmlAnchorElement = document.create_element("a")?.dyn_into()?;
     link.set_href(&url);
     link.set_download(name);
@@ -32,4 +44,28 @@ pub async fn text(file: File) -> Option<String> {
         return None;
     }
     wasm_bindgen_futures::JsFuture::from(file.text()).await.ok()?.as_string()
+}
+
+/// Largest zip that is read, in bytes: two thousand photographs of 300 KB. It is held in memory while it is read.
+const LARGEST_ZIP: f64 = 600e6;
+
+/// Opens an export, alone or in a zip with its photographs.
+///
+/// # Errors
+/// The sentence for why it cannot be read.
+pub async fn opened(file: File) -> Result<Opened, String> {
+    let refused = || "This file cannot be read, or it is far larger than a rack. Nothing was changed.".to_owned();
+    let begins = match file.slice_with_i32_and_i32(0, 4) {
+        Ok(start) => bytes(&start).await.unwrap_or_default(),
+        Err(_) => Vec::new(),
+    };
+    if !looks_like_archive(&begins) {
+        let text = text(file).await.ok_or_else(refused)?;
+        return Ok(Opened { text: text.into(), pictures: Pictures::default(), fresh: 0, missing: 0, refused: 0 });
+    }
+    if file.size() > LARGEST_ZIP {
+        return Err(refused());
+    }
+    let read = bytes(&file).await.ok_or("There is no room to open this zip on this device. Nothing was changed.")?;
+    unpacked(&read).await
 }

@@ -41,12 +41,20 @@ fn read(told: &str) -> (Copy, Newer) {
 
 /// Says what is wished; the promise is asked for by [`ask_promise`].
 pub fn wish(wish: Wish) {
-    let word = match wish {
-        Wish::TakeNewer => "take",
-        Wish::Reload => "reload",
-        Wish::FetchRest => "rest",
-        Wish::AskPromise => return,
-    };
+    match wish {
+        Wish::TakeNewer => say("take"),
+        Wish::Reload => say("reload"),
+        Wish::FetchRest => say("rest"),
+        Wish::AskPromise => {}
+    }
+}
+
+/// Asks to be told again, since something may have been told before anyone listened.
+pub fn ask() {
+    say("tell");
+}
+
+fn say(word: &str) {
     let with = CustomEventInit::new();
     with.set_detail(&JsValue::from_str(word));
     let document = web_sys::window().and_then(|window| window.document());

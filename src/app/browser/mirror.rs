@@ -76,7 +76,7 @@ fn store(database: &IdbDatabase, mode: IdbTransactionMode) -> Result<(IdbObjectS
 }
 
 /// The result of a request, once it has one.
-async fn settled(request: &IdbRequest) -> Result<JsValue, JsValue> {
+pub(super) async fn settled(request: &IdbRequest) -> Result<JsValue, JsValue> {
     let promise = Promise::new(&mut |resolve, reject| {
         request.set_onsuccess(Some(&resolve));
         request.set_onerror(Some(&reject));
@@ -86,7 +86,7 @@ async fn settled(request: &IdbRequest) -> Result<JsValue, JsValue> {
 }
 
 /// A write counts when its transaction is complete, not when the request succeeded.
-async fn completed(transaction: &IdbTransaction) -> Result<(), JsValue> {
+pub(super) async fn completed(transaction: &IdbTransaction) -> Result<(), JsValue> {
     let promise = Promise::new(&mut |resolve, reject| {
         transaction.set_oncomplete(Some(&resolve));
         transaction.set_onabort(Some(&reject));

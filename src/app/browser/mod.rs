@@ -1,4 +1,4 @@
-//! What the browser lends: storage, its mirror, the address, the clock, files, the document, the clipboard, the second program. Only these files name web interfaces.
+//! What the browser lends: storage, its mirror, pictures, the address, the clock, files, the document, the clipboard, the second program. Only these files name web interfaces.
 
 pub mod address;
 pub mod clock;
@@ -7,6 +7,8 @@ pub mod files;
 pub mod flight;
 pub mod handing;
 pub mod mirror;
+pub mod photographs;
+pub mod picture;
 pub mod room;
 pub mod screen;
 pub mod shelf;

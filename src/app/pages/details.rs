@@ -15,6 +15,7 @@ use crate::app::parts::note::Note;
 use crate::app::parts::ticket::{Draft, TicketFields};
 use crate::app::parts::worn_switch::WornSwitch;
 use crate::app::route::Route;
+use crate::app::words;
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -120,6 +121,10 @@ pub fn Details(props: &Props) -> Html {
                     </div>
                 }
                 <p><a class="ghost" href={Route::Ticket(id.clone()).href()}>{ "Behind the ticket" }</a></p>
+                <p><a class="ghost" href={Route::Photographs(id.clone(), None).href()}>{ match garment.photographs().count() {
+                    0 => "Add a photograph".to_owned(),
+                    count => words::photographs(count),
+                } }</a></p>
                 <Note id="garment-note" label="Note" text={garment.note().to_owned()} write={act.reform(Act::Note)} />
             </div>
             <section class="card">

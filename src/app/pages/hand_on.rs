@@ -17,6 +17,7 @@ use crate::app::browser::handing::{self, Handed};
 use crate::app::collections::{self, Which};
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
+use crate::app::parts::photographs_out::PhotographsOut;
 use crate::app::route::Route;
 use crate::app::standing::Step;
 
@@ -109,9 +110,7 @@ fn FileOut(props: &FileProps) -> Html {
                     done.emit(());
                     format!("Handed to the browser to save: {name}.")
                 }
-                Err(_) => {
-                    "The browser would not save the file. Try another browser, or allow downloads for this page.".to_owned()
-                }
+                Err(_) => files::NOT_SAVED.to_owned(),
             };
             send.emit(Message::Said(said));
         })
@@ -286,7 +285,8 @@ pub fn HandOnPage(props: &Props) -> Html {
                         <label class="tick"><input type="checkbox" checked={*with_people} onchange={tick_people} aria-describedby="hand-on-people" /><span>{ "Also the body measures of people" }</span></label>
                         <p class="hint" id="hand-on-people">{ format!("Off unless you tick it. They are those of {}.", counted(whose.len(), "person", "people")) }</p>
                     }
-                    <FileOut save="Save the file" name={named("", "json")} kind={JSON} text={file} done={handed_out} send={send.clone()} />
+                    <FileOut save="Save the file" name={named("", "json")} kind={JSON} text={file.clone()} done={handed_out.clone()} send={send.clone()} />
+                    <PhotographsOut garments={meant.clone()} save="Save with photographs (zip)" name={named("", "zip")} export={file} made={*today} done={handed_out} send={send.clone()} />
                 </section>
                 <section class="card">
                     <h2>{ "A text for a message" }</h2>

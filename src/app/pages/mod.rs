@@ -20,6 +20,7 @@ pub mod numbers;
 pub mod offer;
 pub mod people;
 pub mod person;
+pub mod photographs;
 pub mod practice;
 pub mod rack;
 pub mod rates;

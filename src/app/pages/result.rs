@@ -297,6 +297,14 @@ pub fn ResultPage(props: &Props) -> Html {
                 }
             </section>
             { cost_facts(garment, *system) }
+            <section class="card">
+                <h2>{ "Photographs" }</h2>
+                <p class="hint">{ "Evidence to see again or to show: kept on this device, beside the notes." }</p>
+                <p><a class="second" href={Route::Photographs(id.clone(), None).href()}>{ match garment.photographs().count() {
+                    0 => "Add a photograph".to_owned(),
+                    count => words::photographs(count),
+                } }</a></p>
+            </section>
             if !garment.note().is_empty() {
                 <section class="card"><h2>{ "Note" }</h2><p class="note-text">{ garment.note() }</p></section>
             }

@@ -5,12 +5,15 @@ use std::rc::Rc;
 
 use garment_assay::fit::Person;
 use garment_assay::garment::{Garment, Id};
-use garment_assay::notebook::{Change, Choice, Import, Mode, Record, Settings, TextSize, Theme, export_all, import_all, settled};
+use garment_assay::notebook::{
+    Change, Choice, Import, Mode, Record, Settings, TextSize, Theme, export_all, import_all, photographs_of, settled,
+};
 use garment_assay::quantity::System;
 use garment_assay::trade::{Currency, Day};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
+use crate::app::browser::photographs::{Opened, Pictures};
 use crate::app::browser::{clock, document, files};
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
@@ -18,8 +21,10 @@ use crate::app::parts::confirm::Confirm;
 use crate::app::parts::import_conflicts::ImportConflicts;
 use crate::app::parts::invented::Invented;
 use crate::app::parts::on_device::OnDevice;
+use crate::app::parts::photographs_out::PhotographsOut;
 use crate::app::route::Route;
 use crate::app::standing::{Standing, Step};
+use crate::app::words;
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -100,6 +105,42 @@ fn all_of(count: usize, one: &str, many: &str) -> String {
     if count == 1 { format!("the 1 {one}") } else { format!("all {count} {many}") }
 }
 
+/// What comes with an export in a zip, and what of it does not.
+fn photographs_with(file: Option<&Opened>) -> Html {
+    let Some(Opened { pictures, fresh, missing, refused, .. }) = file else { return Html::default() };
+    let is =
+        |count: usize, one: &str, many: &str| format!("{} {}", words::photographs(count), if count == 1 { one } else { many });
+    let lines = [
+        (pictures.count(), format!("{} {fresh} of them not here yet.", is(pictures.count(), "comes with it,", "come with it,"))),
+        (
+            *missing,
+            is(
+                *missing,
+                "that it names is not with it. What was noted of it comes all the same.",
+                "that it names are not with it. What was noted of them comes all the same.",
+            ),
+        ),
+        (
+            *refused,
+            is(
+                *refused,
+                "in it was damaged or exchanged, and is not taken.",
+                "in it were damaged or exchanged, and are not taken.",
+            ),
+        ),
+    ];
+    html! { <>{ for lines.into_iter().filter(|(count, _)| *count > 0).map(|(_, line)| html! { <p>{ line }</p> }) }</> }
+}
+
+/// The garment that stands after a change. One that is as here may be without its pictures here, and gets them from the zip.
+fn stands<'a>(change: &'a Change, here: &'a [Rc<Garment>]) -> Option<&'a Garment> {
+    match change {
+        Change::Add(garment) | Change::AddBeside(garment) | Change::Overwrite(garment) | Change::Join(garment) => Some(garment),
+        Change::Same(id) => here.iter().find(|garment| garment.id() == id).map(Rc::as_ref),
+        Change::Delete(_) => None,
+    }
+}
+
 /// Garments and people named in the plan of an import.
 const NAMED: usize = 12;
 
@@ -131,7 +172,8 @@ struct TakeInProps {
 fn TakeIn(props: &TakeInProps) -> Html {
     let TakeInProps { garments, people, system, send } = props;
     let input = use_node_ref();
-    let text = use_state(|| None::<Rc<str>>);
+    let opened = use_state(|| None::<Opened>);
+    let reading = use_state_eq(|| false);
     let fault = use_state(|| None::<AttrValue>);
     let mode = use_state_eq(|| Mode::Merge);
     // Told one by one and all in one breath, so what was chosen before must not be lost to an older copy.
@@ -142,25 +184,28 @@ fn TakeIn(props: &TakeInProps) -> Html {
     };
     let here: Vec<&Garment> = garments.iter().map(Rc::as_ref).collect();
     let here_people: Vec<&Person> = people.iter().map(Rc::as_ref).collect();
-    let plan = (*text).as_ref().map(|text| import_all(text, &here, &here_people, *mode));
+    let plan = (*opened).as_ref().map(|file| import_all(&file.text, &here, &here_people, *mode));
     let chosen = {
-        let (text, fault, input, choices) = (text.clone(), fault.clone(), input.clone(), choices.dispatcher());
+        let (opened, fault, input, choices) = (opened.clone(), fault.clone(), input.clone(), choices.dispatcher());
+        let reading = reading.clone();
         Callback::from(move |event: Event| {
             choices.dispatch(None);
             let file = event.target_dyn_into::<HtmlInputElement>().and_then(|field| field.files()).and_then(|files| files.get(0));
-            let (text, fault, input) = (text.clone(), fault.clone(), input.clone());
+            let (opened, fault, input, reading) = (opened.clone(), fault.clone(), input.clone(), reading.clone());
             let Some(file) = file else { return };
+            reading.set(true);
             wasm_bindgen_futures::spawn_local(async move {
-                match files::text(file).await {
-                    Some(read) => {
+                match files::opened(file).await {
+                    Ok(read) => {
                         fault.set(None);
-                        text.set(Some(read.into()));
+                        opened.set(Some(read));
                     }
-                    None => {
-                        text.set(None);
-                        fault.set(Some("This file cannot be read, or it is far larger than a rack. Nothing was changed.".into()));
+                    Err(why) => {
+                        opened.set(None);
+                        fault.set(Some(why.into()));
                     }
                 }
+                reading.set(false);
                 document::clear_input(&input);
             });
         })
@@ -170,12 +215,13 @@ fn TakeIn(props: &TakeInProps) -> Html {
         Callback::from(move |_: Event| mode.set(to))
     };
     let leave = {
-        let text = text.clone();
-        Callback::from(move |_: MouseEvent| text.set(None))
+        let opened = opened.clone();
+        Callback::from(move |_: MouseEvent| opened.set(None))
     };
     html! {
         <>
-            <p><label class="second file">{ "Choose a file to import" }<input ref={input} type="file" accept="application/json,.json" onchange={chosen} /></label></p>
+            <p><label class="second file">{ "Choose a file to import" }<input ref={input} type="file" accept="application/json,.json,application/zip,.zip" onchange={chosen} /></label></p>
+            <p role="status">{ if *reading { "Reading the file." } else { "" } }</p>
             if let Some(fault) = &*fault {
                 <p class="fault" role="alert">{ fault }</p>
             }
@@ -194,15 +240,32 @@ fn TakeIn(props: &TakeInProps) -> Html {
                     let mut names = touched(&garments_change, garments, Garment::called);
                     names.extend(touched(&people_change, people, name));
                     let named = named(names);
-                    let changes = differ(&garments_change) || differ(&people_change);
+                    let brings = (*opened).as_ref().is_some_and(|file| file.fresh > 0);
+                    let changes = differ(&garments_change) || differ(&people_change) || brings;
                     // Whoever merges keeps their own settings.
                     let settings = settings.filter(|_| *mode == Mode::Replace);
                     let agree = {
-                        let (send, text, settings) = (send.clone(), text.clone(), settings.clone());
-                        let (garments, people) = (garments_change.clone(), people_change.clone());
+                        let (send, opened, fault, settings) = (send.clone(), opened.clone(), fault.clone(), settings.clone());
+                        let (garments, people, known) = (garments_change.clone(), people_change.clone(), props.garments.clone());
                         Callback::from(move |_: MouseEvent| {
-                            send.emit(Message::Import(garments.clone(), people.clone(), settings.clone()));
-                            text.set(None);
+                            let import = Message::Import(garments.clone(), people.clone(), settings.clone());
+                            let named = photographs_of(garments.iter().filter_map(|change| stands(change, &known)));
+                            let Some(file) = (*opened).clone() else { return };
+                            let (send, opened, fault) = (send.clone(), opened.clone(), fault.clone());
+                            // Pictures first: notes are not to name any that could not be kept.
+                            wasm_bindgen_futures::spawn_local(async move {
+                                match file.pictures.keep(&named).await {
+                                    Ok(()) => {
+                                        fault.set(None);
+                                        opened.set(None);
+                                        send.emit(import);
+                                    }
+                                    Err(why) => {
+                                        fault.set(Some(format!("The photographs of this file are not kept, and nothing was changed. {} You can still take in the notes without them.", why.words()).into()));
+                                        opened.set(Some(Opened { missing: file.missing + file.pictures.count(), pictures: Pictures::default(), fresh: 0, ..file }));
+                                    }
+                                }
+                            });
                         })
                     };
                     html! {
@@ -221,6 +284,7 @@ fn TakeIn(props: &TakeInProps) -> Html {
                             if !named.is_empty() {
                                 <p>{ format!("Changed, deleted or kept twice: {named}.") }</p>
                             }
+                            { photographs_with((*opened).as_ref()) }
                             if !pairs.is_empty() {
                                 <ImportConflicts {pairs} choices={choices.0.clone()} system={*system} choose={choose.clone()} />
                             }
@@ -272,22 +336,29 @@ pub fn SettingsPage(props: &Props) -> Html {
     });
     // Off at each visit: a file is handed on more easily than one thinks.
     let with_people = use_state_eq(|| false);
-    let save = {
+    let export = {
         let (garments, people, with_people) = (garments.clone(), people.clone(), *with_people);
-        let (today, settings, send) = (*today, settings.clone(), send.clone());
-        Callback::from(move |_: MouseEvent| {
+        let (today, settings) = (*today, settings.clone());
+        Callback::from(move |()| {
             let all: Vec<&Garment> = garments.iter().map(Rc::as_ref).collect();
             let people: Vec<&Person> = people.iter().map(Rc::as_ref).collect();
-            let people = with_people.then_some(people.as_slice());
+            export_all(&all, with_people.then_some(people.as_slice()), &settings, today)
+        })
+    };
+    let exported = {
+        let garments = garments.clone();
+        send.reform(move |()| Message::Step(Step::Exported(garments.iter().map(|garment| garment.id().clone()).collect())))
+    };
+    let save = {
+        let (today, export, exported, send) = (*today, export.clone(), exported.clone(), send.clone());
+        Callback::from(move |_: MouseEvent| {
             let name = format!("garment-assay-{today}.json");
-            let said = match files::save(&name, "application/json", &export_all(&all, people, &settings, today)) {
+            let said = match files::save(&name, "application/json", &export.emit(())) {
                 Ok(()) => {
-                    send.emit(Message::Step(Step::Exported(garments.iter().map(|garment| garment.id().clone()).collect())));
+                    exported.emit(());
                     format!("Handed to the browser to save: {name}.")
                 }
-                Err(_) => {
-                    "The browser would not save the file. Try another browser, or allow downloads for this page.".to_owned()
-                }
+                Err(_) => files::NOT_SAVED.to_owned(),
             };
             send.emit(Message::Said(said));
         })
@@ -372,6 +443,8 @@ pub fn SettingsPage(props: &Props) -> Html {
                     <p class="hint" id="with-people">{ "Off unless you tick it, so that a file handed on holds nobody’s measures. Tick it for a copy of your own: without it, the measures of people are in no file." }</p>
                 }
                 <p><button type="button" class="second" onclick={save}>{ if *with_people || people.is_empty() { "Export everything" } else { "Export garments and settings" } }</button></p>
+                <PhotographsOut garments={garments.clone()} save="Export with photographs (zip)"
+                    name={format!("garment-assay-{today}.zip")} export={export} made={*today} done={exported.clone()} send={send.clone()} />
                 <p><a class="onward" href={Route::HandOn(Vec::new()).href()}><b>{ "Hand on" }</b><small>{ "tables for a spreadsheet, a collection alone, text for a message" }</small></a></p>
                 <TakeIn garments={garments.clone()} people={people.clone()} system={settings.system} send={send.clone()} />
             </section>

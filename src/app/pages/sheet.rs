@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use garment_assay::fit::Person;
-use garment_assay::garment::{Answer, Appraisal, Garment};
+use garment_assay::garment::{Answer, Appraisal, Garment, Terms};
 use garment_assay::lot::Stands;
 use garment_assay::quantity::{System, Unit};
 use garment_assay::trade::{Band, Question, Stage};
@@ -14,6 +14,7 @@ use crate::app::browser::{clock, document};
 use crate::app::pages::fitting;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::drawn::Drawn;
+use crate::app::parts::photograph::Printed;
 use crate::app::parts::tape::Tape;
 use crate::app::parts::verdict::VerdictLines;
 use crate::app::route::Route;
@@ -21,6 +22,11 @@ use crate::app::words;
 
 /// Answers shown with their drawing: those that moved the result most.
 const DRAWN: usize = 4;
+/// Photographs shown, where there is room for a row of them.
+const PHOTOGRAPHS: usize = 3;
+/// Lines, as [`lines`] counts them, that may stand on the page with a row of photographs. Measured on Letter, the lower page: 19 leave room
+/// for the row, 27 do not; between the two nothing was tried. `tests/browser/photographs.test.mjs`.
+const LINES_ABOVE: usize = 20;
 /// Longest note that a page has room for, in characters; what is over is cut, and says so.
 const LONGEST_NOTE: usize = 420;
 
@@ -62,6 +68,7 @@ pub fn SheetPage(props: &Props) -> Html {
                 }
                 { buyers(garment) }
                 { note(garment) }
+                { photographs(garment, fitting::report(garment, people).is_some(), *system) }
                 <p class="sheet-foot">{ "Bands, and how far each answer counts, are one expert’s judgement; instruments and standards are named in the app. A band is a belief with a chance, not a grade by a laboratory. Garment Assay, " }{ clock::written_day(garment.noted()) }{ "." }</p>
             </article>
             <div class="foot">
@@ -245,4 +252,33 @@ fn note(garment: &Garment) -> Html {
         return Html::default();
     }
     html! { <section><h3>{ "Note" }</h3><p>{ cut(garment.note(), LONGEST_NOTE) }</p></section> }
+}
+
+/// How many lines the longer parts take, roughly: answers in two columns of some 55 letters, the rest in lines of some 110.
+fn lines(garment: &Garment, with_fit: bool, system: System) -> usize {
+    let of = |text: usize, line: usize| text.div_ceil(line);
+    let answers = garment.entries().iter().filter(|entry| entry.answer != Answer::Skipped).map(|entry| {
+        let note = garment.check_note(entry.check).chars().count().min(80);
+        of(entry.check.name.len() + 2 + words::answer(garment, entry.check, system).chars().count() + note, 55)
+    });
+    let stages = 2 * Stage::ALL.len();
+    let measures = 2 * garment.measures().count().min(1) + garment.measures().count().div_ceil(4);
+    let note = if garment.note().is_empty() { 0 } else { 2 + of(garment.note().chars().count().min(LONGEST_NOTE), 100) };
+    let offered = if *garment.terms() == Terms::default() && garment.lot().is_none() { 0 } else { 4 };
+    (answers.sum::<usize>() + stages).div_ceil(2) + measures + note + offered + if with_fit { 6 } else { 0 }
+}
+
+/// A few photographs, those with words first; none where the page would become two.
+fn photographs(garment: &Garment, with_fit: bool, system: System) -> Html {
+    let all = garment.photographs().all();
+    if all.is_empty() || lines(garment, with_fit, system) > LINES_ABOVE {
+        return Html::default();
+    }
+    let (said, unsaid): (Vec<_>, Vec<_>) = all.iter().partition(|one| !one.caption().is_empty());
+    html! {
+        <section>
+            <h3>{ "Photographs" }</h3>
+            <ul class="sheet-photographs">{ for said.into_iter().chain(unsaid).take(PHOTOGRAPHS).map(|one| html! { <Printed key={one.id().to_string()} one={one.clone()} /> }) }</ul>
+        </section>
+    }
 }

@@ -190,6 +190,10 @@ pub fn Walk(props: &Props) -> Html {
                         { if garment.check_note(check).is_empty() { "Add a note" } else { "Note" } }
                     </button>
                 </div>
+                <p><a href={Route::Photographs(id.clone(), Some(check.key.to_owned())).href()}>{ match garment.photographs().of_check(check) {
+                    0 => "Add a photograph".to_owned(),
+                    count => words::photographs(count),
+                } }</a></p>
                 if *noting {
                     <Note id="check-note" label="Note on this check" text={garment.check_note(check).to_owned()} write={write_note} />
                 }

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
-use garment_assay::garment::{Answer, Deal, Fate, Fitting, Garment, Id, Part, Terms, differences, joined};
+use garment_assay::garment::{Answer, Deal, Fate, Fitting, Garment, Id, Part, Photograph, Terms, differences, joined};
 use garment_assay::grading::Care;
 use garment_assay::notebook::Choice;
 use garment_assay::quantity::{Decimal, System, written_exactly};
@@ -44,6 +44,7 @@ fn called(part: Part) -> String {
         Part::Deal => "Plan".to_owned(),
         Part::Terms => "Offer".to_owned(),
         Part::Lot => "Lot".to_owned(),
+        Part::Photographs => "Photographs".to_owned(),
         Part::Collection => "Collection".to_owned(),
         Part::Archived => "Put away".to_owned(),
         Part::SecondHand => "Worn before".to_owned(),
@@ -115,6 +116,13 @@ fn said(garment: &Garment, part: Part, system: System) -> String {
         Part::Lot => garment.lot().map_or(String::new(), |log| {
             format!("{} pieces, {} looked at, {} found", log.lot.pieces(), log.looked_at, log.findings.len())
         }),
+        Part::Photographs => match garment.photographs().count() {
+            0 => String::new(),
+            count => {
+                let captions = garment.photographs().all().iter().map(Photograph::caption).filter(|caption| !caption.is_empty());
+                [count.to_string()].into_iter().chain(captions.map(str::to_owned)).collect::<Vec<_>>().join(", ")
+            }
+        },
         Part::Collection => garment.collection().to_owned(),
         Part::Archived => yes(garment.archived()),
         Part::SecondHand => yes(garment.is_second_hand()),

@@ -35,6 +35,8 @@ pub mod money_scale;
 pub mod note;
 pub mod offer;
 pub mod on_device;
+pub mod photograph;
+pub mod photographs_out;
 pub mod practice_question;
 pub mod quiet_line;
 pub mod reading;

@@ -7,6 +7,7 @@ use super::Scene;
 use crate::app::collections;
 use crate::app::pages::checks::{CheckList, Checks};
 use crate::app::pages::details::Details;
+use crate::app::pages::photographs::PhotographsPage;
 use crate::app::pages::result::ResultPage;
 use crate::app::pages::start::Start;
 use crate::app::pages::walk::Walk;
@@ -30,6 +31,10 @@ pub fn page(scene: Scene) -> Result<Html, SplitLoaderError> {
         (Route::Result(_), Some(garment)) => {
             html! { <ResultPage garment={garment.clone()} appraisals={appraisals.clone()} people={model.people.clone()} {system} /> }
         }
+        (Route::Photographs(id, key), Some(garment)) => html! {
+            <PhotographsPage key={id.as_str()} garment={garment.clone()} check={key.as_deref().and_then(|key| scene.check_put(key))} today={model.today}
+                can_take_back={model.can_take_back(id)} send={send.clone()} />
+        },
         (Route::Details(id), Some(garment)) => html! {
             <Details key={id.as_str()} garment={garment.clone()} collections={collections::names(&model.garments)} currency={model.settings.currency} send={send.clone()} />
         },
@@ -42,7 +47,7 @@ pub fn page(scene: Scene) -> Result<Html, SplitLoaderError> {
 pub fn beside(scene: Scene) -> Result<Html, SplitLoaderError> {
     let Some(garment) = scene.garment() else { return Ok(Html::default()) };
     let open = match &scene.model.route {
-        Route::Check(_, key) | Route::Lesson(_, key, Some(_)) => scene.check_put(key),
+        Route::Check(_, key) | Route::Lesson(_, key, Some(_)) | Route::Photographs(_, Some(key)) => scene.check_put(key),
         _ => None,
     };
     let system = scene.model.settings.system;

@@ -52,7 +52,7 @@ impl Wing {
         match &scene.model.route {
             Route::Check(_, key) => scene.check_put(key).map(|_| Wing::Judging),
             Route::Start => Some(Wing::Judging),
-            Route::Checks(_) | Route::Result(_) | Route::Details(_) => garment.then_some(Wing::Judging),
+            Route::Checks(_) | Route::Result(_) | Route::Details(_) | Route::Photographs(..) => garment.then_some(Wing::Judging),
             Route::Ticket(_) | Route::Offer(_) | Route::Lot(_) | Route::Sheet(_) => garment.then_some(Wing::Price),
             Route::Desk(_) | Route::Rates | Route::Beside(_) | Route::BesideSheet(_) | Route::HandOn(_) | Route::Guesses => {
                 Some(Wing::Price)
