@@ -72,6 +72,10 @@ const timed = (page) => until(() => page.evaluate(() => window.timed), Boolean, 
 const garments = manyGarments(count);
 // The garment that is tapped on has no answers yet.
 garments[0].answers = [];
+// One in fifty has ten photographs: of a thousand garments, two hundred. The rack shows none of them, but every page is read with them.
+for (let place = 0; place < count; place += 50) {
+  garments[place].photographs = Array.from({ length: 10 }, (_, nth) => ({ id: String(place * 10 + nth).padStart(32, "0"), size: [1600, 1200], added: "2026-03-01", caption: `Seam ${nth}` }));
+}
 const context = stored(await address(), garments.map((garment) => pageOf(garment)));
 
 try {
@@ -130,6 +134,40 @@ try {
       if (changed) searches.push(changed.paint);
     }
     note(`search in ${count}`, searches, unit);
+
+    const sorts = [];
+    for (const order of ["name", "best", "dearest", "worth", "oldest", "newest"]) {
+      const before = await page.getByRole("main").getByRole("listitem").first().innerText();
+      await page.evaluate((before) => window.time("change", () => (document.querySelector("main li")?.innerText ?? "") !== before), before);
+      await page.getByLabel("Order").selectOption(order);
+      const changed = await until(() => page.evaluate(() => window.timed), Boolean, "the order", 3000).catch(() => undefined);
+      if (changed) note(`sort ${count}: ${order}`, [changed.paint], unit);
+      if (changed) sorts.push(changed.paint);
+    }
+    note("sort, all six", sorts, unit);
+
+    // What a thumb sees: the longest wait between two frames while the rows go by, and while more of them are asked for.
+    const grown = [];
+    for (let turn = 0; turn < 5; turn += 1) {
+      const rows = await page.getByRole("main").locator("li.rack-row").count();
+      await page.evaluate((rows) => window.time("click", () => document.querySelectorAll("main li.rack-row").length > rows), rows);
+      await page.getByRole("button", { name: /^Show more/ }).tap();
+      grown.push((await timed(page)).paint);
+    }
+    note("show more rows", grown, unit);
+    const gaps = await page.evaluate(async () => {
+      const gaps = [];
+      let last = await new Promise(window.requestAnimationFrame);
+      window.scrollTo(0, 0);
+      while (window.scrollY + window.innerHeight < document.documentElement.scrollHeight - 40 && gaps.length < 400) {
+        window.scrollBy(0, 120);
+        const now = await new Promise(window.requestAnimationFrame);
+        gaps.push(now - last);
+        last = now;
+      }
+      return gaps;
+    });
+    note(`scroll ${gaps.length} frames, from frame to frame`, gaps, unit);
 
     const more = garments.map((garment) => ({ ...garment, id: `more-${garment.id}` }));
     await chooseFile(page, exported(more));
