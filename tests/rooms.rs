@@ -98,7 +98,7 @@ const OUTSIDE: [&str; 18] = [
 const TARGETS: [&str; 3] = ["HtmlInputElement", "HtmlSelectElement", "HtmlTextAreaElement"];
 
 /// Who in the app may name what of the notebook. Only the root holds one; the others name what it reports or takes.
-const NOTEBOOK: [(&str, &[&str]); 11] = [
+const NOTEBOOK: [(&str, &[&str]); 13] = [
     (
         "app/root.rs",
         &["Elsewhere", "Healed", "KeepFault", "Kept", "Notebook", "Settings", "photographs_of", "photographs_perhaps_named"],

@@ -52,13 +52,18 @@ pub fn Entrance(props: &Props) -> Html {
     // Somebody opened a page of it, and waits.
     let waits = use_state_eq(|| false);
     let invented = use_state_eq(|| None::<AttrValue>);
+    let asked = use_mut_ref(|| props.is_here);
     let bring = {
         let house = house.setter();
         use_callback((), move |(), ()| {
-            let house = house.clone();
+            if asked.replace(true) {
+                return;
+            }
+            let (house, asked) = (house.clone(), asked.clone());
             house.set(House::Coming);
             wasm_bindgen_futures::spawn_local(async move {
                 let is_here = wings::bring_house().await;
+                asked.replace(is_here);
                 let focused = document::focused_link();
                 house.set(if is_here { House::Here } else { House::Missing });
                 // The house has the same links; the keyboard stays on the one that it was on, or goes to the page that was opened.
@@ -69,12 +74,18 @@ pub fn Entrance(props: &Props) -> Html {
         })
     };
     {
-        let (bring, waits, is_here) = (bring.clone(), waits.setter(), props.is_here);
+        let is_here = props.is_here;
         use_effect_with((), move |()| {
             document::set_root("ready", "yes");
             if !is_here {
                 document::set_title("Rack · Garment Assay");
             }
+        });
+    }
+    {
+        let (bring, waits) = (bring.clone(), waits.setter());
+        // Only as long as the house is away: once it is here, what happens is for it to hear.
+        use_effect_with(*house == House::Here, move |is_here| {
             let listening = (!is_here).then(|| {
                 let quietly = {
                     let bring = bring.clone();

@@ -370,7 +370,7 @@ impl Component for App {
     fn rendered(&mut self, _: &Context<App>, first: bool) {
         if first {
             flight::ask();
-            // Once the first page has had the line to itself.
+            // Once the first page has had the line to itself. Where data are dear, a wing comes when it is entered.
             let bring = || {
                 wasm_bindgen_futures::spawn_local(async {
                     if wings::bring_all().await {
@@ -378,7 +378,9 @@ impl Component for App {
                     }
                 });
             };
-            gloo::timers::callback::Timeout::new(AFTER_THE_FIRST_PAGE, bring).forget();
+            if !flight::is_sparing() {
+                gloo::timers::callback::Timeout::new(AFTER_THE_FIRST_PAGE, bring).forget();
+            }
         }
     }
 }

@@ -67,3 +67,28 @@ test("without a network a page that was never loaded says so; a second try opens
     await page.getByText("Second try").waitFor();
   });
 });
+
+test("the house is entered once: no page builds it anew", async () => {
+  await visit({}, async ({ page }) => {
+    await whole(page);
+    await page.evaluate(() => (document.getElementById("main").dataset.mark = "same"));
+    await go(page, "#/settings", "Settings");
+    await go(page, "#/", "Rack");
+    await begin(page, {});
+    assert.equal(await page.evaluate(() => document.getElementById("main").dataset.mark), "same");
+  });
+});
+
+test("where the browser is asked to save data, a wing comes only when it is entered", async () => {
+  const asked = [];
+  const before = async (context) => {
+    context.on("request", (request) => WINGS.test(request.url()) && asked.push(request.url().split("/").pop().split("-")[1]));
+    await context.addInitScript(() => Object.defineProperty(navigator, "connection", { value: { saveData: true } }));
+  };
+  await visit({ before }, async ({ page }) => {
+    await page.waitForTimeout(4000);
+    assert.ok(asked.includes("house") && !asked.includes("judging") && !asked.includes("price"), asked.join(" "));
+    await go(page, "#/new", "Check a garment");
+    assert.ok(asked.includes("judging"));
+  });
+});

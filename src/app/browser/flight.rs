@@ -63,6 +63,14 @@ fn say(word: &str) {
     }
 }
 
+/// Whether the person asked the browser to save data. Not every browser says.
+pub fn is_sparing() -> bool {
+    let Some(navigator) = web_sys::window().map(|window| window.navigator()) else { return false };
+    let got = |of: &JsValue, name: &str| Reflect::get(of, &JsValue::from_str(name)).ok();
+    let connection = got(&navigator, "connection").filter(|connection| connection.is_object());
+    connection.and_then(|connection| got(&connection, "saveData")).is_some_and(|saves| saves.is_truthy())
+}
+
 /// The browser's store, if it has one that can be asked: what it lacks must not be called.
 fn store(name: &str) -> Option<StorageManager> {
     let navigator = web_sys::window()?.navigator();
