@@ -726,7 +726,7 @@ export const SCREENS = [
   {
     name: "licences-text",
     path: "#/licences",
-    act: (page) => main(page).locator("summary").filter({ hasText: "MIT License: serde" }).first().click(),
+    act: (page) => main(page).locator("summary").filter({ hasText: /^MIT License: .*\bserde\b/ }).first().click(),
   },
   {
     name: "licences-missing",
