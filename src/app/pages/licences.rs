@@ -120,7 +120,7 @@ fn shown(list: &List) -> Html {
             </section>
             <section class="card">
                 <h2>{ "Texts" }</h2>
-                <p class="hint">{ "Each text once, with the packages that come with it." }</p>
+                <p class="hint">{ "Each text once, with the packages that come with it. Those that bring no text stand with the Apache License, which all of them allow." }</p>
                 { for list.texts.iter().enumerate().map(|(place, text)| html! {
                     <details key={place} class="licence-text">
                         <summary>{ format!("{}: {}", text.kind, holders(&list.packages, place)) }</summary>
@@ -132,10 +132,11 @@ fn shown(list: &List) -> Html {
     }
 }
 
-/// Names of the packages that come with the text at that place.
+/// Names of the packages that come with the text at that place, each once: two versions of one stand side by side.
 fn holders(packages: &[Package], place: usize) -> String {
-    let names: Vec<&str> =
+    let mut names: Vec<&str> =
         packages.iter().filter(|package| package.texts.contains(&place)).map(|package| package.name.as_str()).collect();
+    names.dedup();
     names.join(", ")
 }
 
@@ -151,6 +152,8 @@ mod tests {
         let list = List::read(LIST).expect("a list");
         assert_eq!(holders(&list.packages, 0), "two");
         assert_eq!(holders(&list.packages, 1), "one, two");
+        let twice = [list.packages[0].clone(), Package { version: "1.1.0".to_owned(), ..list.packages[0].clone() }];
+        assert_eq!(holders(&twice, 1), "one");
         assert_eq!(list.texts[0].text, "Terms\n\n\tand more\n");
     }
 
