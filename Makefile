@@ -7,7 +7,7 @@ sources := $(shell find $(wildcard src styles web learn)) index.html Trunk.toml 
   scripts/assets.sh scripts/wings.sh scripts/without_names.rs scripts/in_path/wasm-bindgen $(wildcard scripts/precache.sh) package-lock.json
 
 .DEFAULT_GOAL := help
-.PHONY: help run watch build test test-rust test-browser lint format size bench shots lighthouse clean
+.PHONY: help run watch build test test-rust test-browser lint audit format size bench shots lighthouse clean
 
 help: ## say what there is
 	@sed -n 's/^\([a-z-]*\):.*## \(.*\)/  make \1\t\2/p' Makefile | expand -t 24
@@ -15,18 +15,23 @@ help: ## say what there is
 run: build ## build the app and serve it on this machine
 	@$(tools) node node scripts/serve.mjs --port $(PORT)
 
-watch: ## build without optimising and again after each change, and serve it
+watch: target/assets/licences.txt ## build without optimising and again after each change, and serve it
 	@$(tools) node true
 	@echo "watch: building and serving on http://127.0.0.1:$(PORT)/ (reload the page yourself: its policy refuses the script that would)"
 	@$(tools) web trunk serve --no-autoreload --address 127.0.0.1 --port $(PORT) --dist target/watch
 
 build: dist/index.html ## build the app into dist/
 
-dist/index.html: $(sources)
+dist/index.html: $(sources) target/assets/licences.txt
 	@$(tools) node true
 	@echo "build: the app, for the browser (a minute or two the first time)"
 	@$(tools) web env CARGO_TERM_QUIET=true RUST_BACKTRACE=0 trunk --log warn build --release
 	@touch $@
+
+target/assets/licences.txt: Cargo.toml Cargo.lock src/photo/Cargo.toml package-lock.json scripts/licences.mjs
+	@mkdir -p target/assets
+	@$(tools) web sh -c 'cargo metadata --quiet --locked --format-version 1 --features web --filter-platform wasm32-unknown-unknown >target/crates.json && "$${RUSTC:-rustc}" --version >target/rustc.txt'
+	@$(tools) node node scripts/licences.mjs target/crates.json target/rustc.txt $@
 
 test: test-rust test-browser ## run every test
 
@@ -48,6 +53,10 @@ lint: ## check form and find doubtful code, in Rust, styles and scripts
 	@echo "lint: styles and scripts"
 	@$(tools) node node node_modules/stylelint/bin/stylelint.mjs --allow-empty-input "styles/*.css"
 	@$(tools) node node node_modules/eslint/bin/eslint.js .
+
+audit: ## look at what the project leans on: licences, sources, versions twice, known faults
+	@$(tools) node true
+	@$(tools) audit sh scripts/audit.sh
 
 format: ## put the Rust code into its form
 	@$(tools) native cargo fmt --all

@@ -12,8 +12,8 @@ if [ -n "$odd" ]; then
   echo "precache: a name may hold letters, digits, dashes, dots and underscores only: $odd" >&2
   exit 1
 fi
-# The icons in pixels are for the system, which fetches them when the app is installed.
-names=$(find . -type f ! -name sw.js ! -name 'icon-*.png' | sed 's|^\./||' | LC_ALL=C sort)
+# The icons in pixels are for the system, which fetches them when the app is installed; `_headers` is for the host, which keeps it to itself.
+names=$(find . -type f ! -name sw.js ! -name 'icon-*.png' ! -name _headers | sed 's|^\./||' | LC_ALL=C sort)
 list=$(for name in $names; do
   hash=$(sha <"$name" | cut -d ' ' -f 1)
   echo "  \"$name\": [\"$hash\", $(($(wc -c <"$name")))],"

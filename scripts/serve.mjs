@@ -1,4 +1,5 @@
-// Serves dist/ on this machine only, the way a good host would: right types, compressed, hashed names kept, the rest asked for again.
+// Serves dist/ on this machine only, the way a good host would: right types, compressed, hashed names kept, the rest asked for again, and
+// with the headers that the folder's own file `_headers` asks for.
 //   node scripts/serve.mjs [--port 8080] [--dir dist] [--base /some/where/]
 // If the port is taken, the next free one is used. Tests start it as a function.
 
@@ -33,17 +34,37 @@ const CODINGS = [
   ["gzip", promisify(gzip)],
 ];
 
+/** The file in which a folder says what headers it wants; itself it is not handed out. */
+const HEADERS = "_headers";
+
+/**
+ * Reads such a file. Of its form this takes what is used here: lines of `#`, then the line for every path, then a header on each indented line.
+ * @param {string} text
+ * @returns {[string, string][]} names and values
+ */
+export function headersOf(text) {
+  const [every, ...lines] = text.split("\n").filter((line) => line.trim() !== "" && !line.startsWith("#"));
+  const headers = lines.map((line) => /^\s+([A-Za-z-]+): (\S.*)$/.exec(line)?.slice(1));
+  if (every !== "/*" || headers.some((header) => !header)) throw new Error(`${HEADERS} holds more than one list of headers for every path`);
+  return headers;
+}
+
 /**
  * Starts serving a folder.
- * @param {{dir?: string, port?: number, base?: string, answered?: (path: string, status: number, bytes: number) => void}} [options] `port` 0 takes any free one; `base` is the path that the folder
- * is seen under, beginning and ending in a slash; `answered` is told path, status and bytes of each answer.
+ * @param {{dir?: string, port?: number, base?: string, heard?: (request: import("node:http").IncomingMessage) => void,
+ *   answered?: (path: string, status: number, bytes: number) => void}} [options]
+ * `port` 0 takes any free one; `base` is the path that the folder is seen under, beginning and ending in a slash; `heard` is told of every
+ * request, `answered` of path, status and bytes of each answer.
  * @returns {Promise<{url: string, close: () => Promise<void>}>}
  */
-export async function serve({ dir = "dist", port = 0, base = "/", answered = () => {} } = {}) {
+export async function serve({ dir = "dist", port = 0, base = "/", heard = () => {}, answered = () => {} } = {}) {
   const root = resolve(dir);
+  const wanted = headersOf(await readFile(join(root, HEADERS), "utf8").catch(() => "/*"));
   const packed = new Map(); // path, time and coding -> bytes
 
   async function answer(request, response) {
+    heard(request);
+    for (const [name, value] of wanted) response.setHeader(name, value);
     if (request.method !== "GET" && request.method !== "HEAD") return refuse(response, 405);
     let path;
     try {
@@ -54,7 +75,7 @@ export async function serve({ dir = "dist", port = 0, base = "/", answered = () 
     if (!path.startsWith(base) || path.includes("\0")) return refuse(response, 404);
     path = path.slice(base.length);
     const file = join(root, path === "" || path.endsWith("/") ? path + "index.html" : path);
-    if (!file.startsWith(root + sep)) return refuse(response, 404);
+    if (!file.startsWith(root + sep) || file === join(root, HEADERS)) return refuse(response, 404);
     const about = await stat(file).catch(() => null);
     if (!about?.isFile()) return refuse(response, 404);
 
@@ -74,9 +95,6 @@ export async function serve({ dir = "dist", port = 0, base = "/", answered = () 
     response.setHeader("Cache-Control", HASHED.test(path) ? "public, max-age=31536000, immutable" : "no-cache");
     response.setHeader("Vary", "Accept-Encoding");
     response.setHeader("ETag", tag);
-    response.setHeader("X-Content-Type-Options", "nosniff");
-    // The page carries its own policy; this one part of it counts only in a header.
-    response.setHeader("Content-Security-Policy", "frame-ancestors 'none'");
     if (request.headers["if-none-match"] === tag) {
       answered(path, 304, 0);
       return response.writeHead(304).end();

@@ -4,6 +4,7 @@
 #   scripts/tools.sh web COMMAND...      with a Rust that can build for the browser, wasm-bindgen and Trunk
 #   scripts/tools.sh node COMMAND...     with Node and the packages of package-lock.json
 #   scripts/tools.sh browser COMMAND...  as node, with CHROMIUM naming a Chromium besides
+#   scripts/tools.sh audit COMMAND...    as native, with cargo-deny besides
 # Each thing that takes a while says so in one line. Nothing is exported to the caller, and no profile is written to.
 #
 # The tools that Rust builds are kept in one folder for all checkouts; GARMENT_ASSAY_TOOLS names another one.
@@ -15,6 +16,7 @@ HOME=${HOME:-$(cd ~ && pwd)}
 TOOLS=${GARMENT_ASSAY_TOOLS:-${XDG_CACHE_HOME:-$HOME/.cache}/garment-assay/tools}
 TRUNK_VERSION=0.21.14
 SPLIT_VERSION=0.2.4
+DENY_VERSION=0.20.2
 NODE_VERSION=24.21.0
 WASM=wasm32-unknown-unknown
 
@@ -169,6 +171,12 @@ web() {
   exec env PATH="$path" CARGO_TARGET_DIR="$PWD/target/web" TRUNK_SKIP_VERSION_CHECK=true "$@"
 }
 
+audit() {
+  native_rust
+  tool_is cargo-deny "$DENY_VERSION" || build_tool cargo-deny "$DENY_VERSION"
+  exec env PATH="$TOOLS/bin:$PATH" "$@"
+}
+
 # --- Node and its packages -------------------------------------------------------------------------------------------------
 
 node_is_new_enough() { have node && at_least 20.19.0 "$(node --version | tr -d v)"; }
@@ -236,13 +244,14 @@ browser_ready() {
 }
 
 what=${1:-}
-[ $# -gt 1 ] || fail "say native, web, node or browser, and a command"
+[ $# -gt 1 ] || fail "say native, web, node, browser or audit, and a command"
 shift
 case $what in
   native) native_rust; exec "$@" ;;
+  audit) audit "$@" ;;
   web) web "$@" ;;
   node) node_ready; exec "$@" ;;
   browser) browser_ready; exec "$@" ;;
   lighthouse) browser_ready; packages tests/browser/lighthouse; exec "$@" ;;
-  *) fail "'$what' is not one of native, web, node, browser" ;;
+  *) fail "'$what' is not one of native, web, node, browser, audit" ;;
 esac

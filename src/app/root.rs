@@ -712,6 +712,7 @@ impl App {
                 _ => "Person".to_owned(),
             },
             (Route::Numbers, _) => "Where the numbers come from".to_owned(),
+            (Route::Licences, _) => "Licences".to_owned(),
             (Route::Rates, _) => "Rates".to_owned(),
             (Route::Beside(_), _) => "Side by side".to_owned(),
             (Route::BesideSheet(_), _) => "Comparison sheet".to_owned(),

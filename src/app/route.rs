@@ -58,6 +58,8 @@ pub enum Route {
     Settings,
     /// Sources, and every number that is judgement.
     Numbers,
+    /// What the app is made of by others, and under which licences.
+    Licences,
     /// Two to four garments side by side.
     Beside(Vec<Id>),
     /// Two to four garments on one printed page.
@@ -89,6 +91,7 @@ impl Route {
             ["desk", id] => garment(id, |id| Route::Desk(Some(id))),
             ["settings"] => Route::Settings,
             ["numbers"] => Route::Numbers,
+            ["licences"] => Route::Licences,
             ["people"] => Route::People,
             ["people", person] => PersonId::new(person).map_or(Route::People, |person| Route::Person(person, None)),
             ["people", person, "for", id] => {
@@ -148,6 +151,7 @@ impl Route {
             Route::Desk(Some(id)) => format!("#/desk/{}", id.as_str()),
             Route::Settings => "#/settings".to_owned(),
             Route::Numbers => "#/numbers".to_owned(),
+            Route::Licences => "#/licences".to_owned(),
             Route::People => "#/people".to_owned(),
             Route::Person(person, None) => format!("#/people/{}", person.as_str()),
             Route::Person(person, Some(id)) => format!("#/people/{}/for/{}", person.as_str(), id.as_str()),
@@ -233,6 +237,7 @@ impl Route {
             | Route::Start
             | Route::Settings
             | Route::Numbers
+            | Route::Licences
             | Route::People
             | Route::Practice
             | Route::Learn
@@ -265,6 +270,7 @@ mod tests {
             Route::Desk(Some(id())),
             Route::Settings,
             Route::Numbers,
+            Route::Licences,
             Route::Rates,
             Route::Guesses,
             Route::Practice,

@@ -2,10 +2,8 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { isTooWide, smallTargets, violations, visit } from "./harness.mjs";
-import { RACK } from "./rack.mjs";
-import { SCREENS } from "./screens.mjs";
-import { visitWith } from "./steps.mjs";
+import { onEveryScreen } from "./every_screen.mjs";
+import { isTooWide, smallTargets, violations } from "./harness.mjs";
 
 /** A window in which text is that large, chosen in the app. */
 const withText = (size) => ({
@@ -27,26 +25,6 @@ async function axe(page) {
   const again = await violations(page);
   await page.setViewportSize(viewport);
   return [...found.filter((line) => !line.startsWith("target-size")), ...again.filter((line) => line.startsWith("target-size"))];
-}
-
-/** Goes through the screens in one window, and collects what is found on each. */
-async function onEveryScreen(options, judge) {
-  const found = [];
-  for (const filled of [false, true]) {
-    const screens = SCREENS.filter((screen) => (screen.filled ?? true) === filled && !screen.alone);
-    const go = filled ? (body) => visitWith(RACK, options, body) : (body) => visit(options, body);
-    await go(async ({ page }) => {
-      for (const { name, path = "#/", act } of screens) {
-        // Loaded anew, so that nothing that was open on the screen before stands in the way.
-        await page.goto(`${page.url().split("#")[0]}?${name}${path}`);
-        // A check stays behind its lesson, out of sight.
-        await page.locator("main h1:visible").first().waitFor();
-        await act?.(page);
-        for (const line of await judge(page)) found.push(`${name}: ${line}`);
-      }
-    });
-  }
-  return found;
 }
 
 for (const size of ["phone", "desk"]) {

@@ -128,20 +128,26 @@ test("people’s measures are in the file only where that is ticked", async () =
 
 test("text goes to the clipboard, and to the system only where the browser can", async () => {
   const before = async (context) => {
-    await context.grantPermissions(["clipboard-read", "clipboard-write"]);
+    await context.grantPermissions(["clipboard-write"]);
     await context.addInitScript(() => {
       Object.defineProperty(window.navigator, "share", { value: undefined, configurable: true });
       Object.defineProperty(window.navigator, "canShare", { value: undefined, configurable: true });
     });
   };
-  await visitWith(RACK, { path: `#/hand-on/${RACK[0].id}`, before }, async ({ page }) => {
+  await visitWith(RACK, { path: `#/hand-on/${RACK[0].id}`, before }, async ({ page, context }) => {
     const text = await main(page).getByLabel("About this garment").inputValue();
     assert.match(text, /^Dark rigid straight \(jeans\)\n/);
     assert.match(text, /Note: Heavier than it looks/);
     assert.equal(await main(page).getByRole("button", { name: /^Share/ }).count(), 0);
     await main(page).getByRole("button", { name: "Copy the text" }).click();
     await page.getByText("Copied.").waitFor();
-    assert.equal(await page.evaluate(() => window.navigator.clipboard.readText()), text);
+    // The app itself may not read the clipboard (web/_headers), so it is pasted on a page that is not the app's.
+    const other = await context.newPage();
+    await other.setContent("<textarea></textarea>");
+    await other.locator("textarea").focus();
+    await other.keyboard.press("Control+V");
+    assert.equal(await other.locator("textarea").inputValue(), text);
+    await other.close();
     await main(page).getByLabel("Which garments").selectOption("All of them");
     const list = await main(page).getByLabel("The list").inputValue();
     assert.equal(list.split("\n").length, RACK.length + 1);

@@ -40,12 +40,14 @@ const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/
 // --- the server and the browser, one of each for a test file -----------------------------------------------------------------
 
 let server;
+/** What that server was asked for, by whomever: pages, second threads, the browser itself. */
+export const heard = [];
 const browsers = new Map();
 
 /** The address of the built app. */
 export async function address() {
   if (!existsSync(join(DIST, "index.html"))) throw new Error("dist/ is empty: run 'make build' first");
-  server ??= serve({ dir: DIST });
+  server ??= serve({ dir: DIST, heard: ({ method, url }) => heard.push({ method, url }) });
   return (await server).url;
 }
 

@@ -60,7 +60,7 @@ test("a seam is counted from a file, and the reading answers the check", async (
     await kept(page);
     await main(page).locator(".answer em").first().waitFor();
     // Code of the app's own, and the picture by an address that exists in this page alone.
-    const own = (url) => url.startsWith("blob:") || /\/(icon\.svg|pictures\.css|garment-assay-pictures[^/]*|worker\.js|photo-worker[^/]*)$/.test(new URL(url).pathname);
+    const own = (url) => url.startsWith("blob:") || /\/(icon\.svg|wing-[^/]*|pictures\.css|garment-assay-pictures[^/]*|worker\.js|photo-worker[^/]*)$/.test(new URL(url).pathname);
     assert.deepEqual(seen.filter((url) => !own(url)), []);
   });
 });

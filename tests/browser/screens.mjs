@@ -767,6 +767,19 @@ export const SCREENS = [
     },
   },
   { name: "numbers", path: "#/numbers", whole: true },
+  { name: "licences", path: "#/licences", whole: true, act: (page) => main(page).getByRole("heading", { name: "Packages" }).waitFor() },
+  {
+    name: "licences-text",
+    path: "#/licences",
+    act: (page) => main(page).locator("summary").filter({ hasText: /^MIT License: .*\bserde\b/ }).first().click(),
+  },
+  {
+    name: "licences-missing",
+    path: "#/licences",
+    alone: true,
+    before: (context) => context.route("**/licences.txt", (route) => route.fulfill({ body: "no list" })),
+    act: (page) => main(page).getByRole("alert").waitFor(),
+  },
   {
     name: "behind-revealed",
     act: async (page) => {

@@ -83,7 +83,7 @@ test("where the browser is asked to save data, a wing comes only when it is ente
   const asked = [];
   const before = async (context) => {
     context.on("request", (request) => WINGS.test(request.url()) && asked.push(request.url().split("/").pop().split("-")[1]));
-    await context.addInitScript(() => Object.defineProperty(navigator, "connection", { value: { saveData: true } }));
+    await context.addInitScript(() => Object.defineProperty(window.navigator, "connection", { value: { saveData: true } }));
   };
   await visit({ before }, async ({ page }) => {
     await page.waitForTimeout(4000);

@@ -14,6 +14,7 @@ pub mod hand_on;
 pub mod learn;
 pub mod left;
 pub mod lesson;
+pub mod licences;
 pub mod lot;
 pub mod marks;
 pub mod numbers;

@@ -462,6 +462,7 @@ pub fn SettingsPage(props: &Props) -> Html {
             <section class="card">
                 <h2>{ "About" }</h2>
                 <p><a href={Route::Numbers.href()}>{ "Where the numbers come from" }</a></p>
+                <p><a href={Route::Licences.href()}>{ "Licences of what the app is made of" }</a></p>
                 <p class="hint">{ format!("Garment Assay {}. Typeface: Instrument Sans, SIL Open Font License.", env!("CARGO_PKG_VERSION")) }</p>
             </section>
             { match *asking {

@@ -59,9 +59,13 @@ impl Wing {
             }
             Route::TapeSheet(_) | Route::Fitting(_) => garment.then_some(Wing::Body),
             Route::People | Route::Person(..) => Some(Wing::Body),
-            Route::Settings | Route::Numbers | Route::Practice | Route::Learn | Route::Lesson(..) | Route::Bench => {
-                Some(Wing::Study)
-            }
+            Route::Settings
+            | Route::Numbers
+            | Route::Licences
+            | Route::Practice
+            | Route::Learn
+            | Route::Lesson(..)
+            | Route::Bench => Some(Wing::Study),
             Route::SeamKind | Route::Ruler => Some(Wing::Study),
             Route::Course(key) => Subject::of(key).map(|_| Wing::Study),
             Route::Instrument(key) | Route::Marks(key, _) => instrument_of(key).map(|_| Wing::Study),

@@ -15,6 +15,7 @@ use crate::app::pages::bench::{Bench, InstrumentPage};
 use crate::app::pages::course::CoursePage;
 use crate::app::pages::learn::LearnPage;
 use crate::app::pages::lesson::LessonPage;
+use crate::app::pages::licences::Licences;
 use crate::app::pages::marks::Marks;
 use crate::app::pages::numbers::Numbers;
 use crate::app::pages::practice::PracticePage;
@@ -42,6 +43,7 @@ pub fn page(scene: Scene) -> Result<Html, SplitLoaderError> {
         },
         Route::Lesson(subject, key, garment) => lesson(&scene, subject, key, garment.as_ref()),
         Route::Numbers => html! { <Numbers /> },
+        Route::Licences => html! { <Licences /> },
         Route::Bench => html! { <Bench scale={model.scale} void={model.scale_void} /> },
         Route::SeamKind => html! { <SeamKind backs={looks(&BACK)} rows={looks(&ROWS)} edges={looks(&EDGE)} /> },
         Route::Ruler => {
