@@ -15,10 +15,12 @@ const FILES = /^(licen[cs]e|copying|unlicense|notice)/i;
 /** What a licence text is called, by words that stand in it and in no other. */
 const KINDS = [
   ["Apache License 2.0", /Apache License\s+Version 2\.0, January 2004/i],
+  ["BSD Zero Clause License", /with or without fee is hereby granted\.\s/i],
   ["Boost Software License 1.0", /Boost Software License - Version 1\.0/i],
   ["MIT License", /Permission is hereby granted, free of charge, to any\s+person obtaining a copy\s+of this software and associated/i],
   ["SIL Open Font License 1.1", /SIL OPEN FONT LICENSE Version 1\.1/i],
   ["Unicode License 3.0", /UNICODE LICENSE V3/i],
+  ["zlib License", /This software is provided ['‘]as-is['’], without any express or implied/i],
   ["Unlicense", /This is free and unencumbered software released into the public domain/i],
 ];
 /** A file that only says again which licences there are. */

@@ -183,8 +183,13 @@ fn TakeIn(props: &TakeInProps) -> Html {
         Callback::from(move |chosen: (Id, Choice)| choices.dispatch(Some(chosen)))
     };
     let here: Vec<&Garment> = garments.iter().map(Rc::as_ref).collect();
-    let here_people: Vec<&Person> = people.iter().map(Rc::as_ref).collect();
-    let plan = (*opened).as_ref().map(|file| import_all(&file.text, &here, &here_people, *mode));
+    // A large file takes a while to be read; each choice that is made about it must not read it anew.
+    let asked = ((*opened).as_ref().map(|file| file.text.clone()), garments.clone(), people.clone(), *mode);
+    let plan = use_memo(asked, |(text, garments, people, mode)| {
+        let here: Vec<&Garment> = garments.iter().map(Rc::as_ref).collect();
+        let here_people: Vec<&Person> = people.iter().map(Rc::as_ref).collect();
+        text.as_ref().map(|text| import_all(text, &here, &here_people, *mode))
+    });
     let chosen = {
         let (opened, fault, input, choices) = (opened.clone(), fault.clone(), input.clone(), choices.dispatcher());
         let reading = reading.clone();
@@ -225,7 +230,7 @@ fn TakeIn(props: &TakeInProps) -> Html {
             if let Some(fault) = &*fault {
                 <p class="fault" role="alert">{ fault }</p>
             }
-            { match plan {
+            { match (*plan).clone() {
                 None => Html::default(),
                 Some(Err(fault)) => html! { <p class="fault" role="alert">{ fault.to_string() }</p> },
                 Some(Ok(plan)) => {
