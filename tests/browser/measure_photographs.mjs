@@ -73,6 +73,8 @@ try {
     await page.getByRole("dialog").getByRole("button", { name: "Erase", exact: true }).click();
     await page.getByRole("dialog").getByRole("button", { name: "Yes, erase all" }).click();
     await until(async () => Object.keys(await kept(page)).length, (count) => count === 0, "the pictures to go");
+    // An empty rack is what opens after that.
+    await go(page, "#/settings", "Settings");
     await took("to read the zip and show what it would change", async () => {
       await page.getByLabel("Choose a file to import").setInputFiles(zip);
       await plan(page).getByText(/come with it/).waitFor();
