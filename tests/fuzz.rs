@@ -35,7 +35,8 @@ fn dictionary() -> Vec<Vec<u8>> {
         while let Some((byte, more)) = rest.split_first() {
             let sign = (*byte == b'\\').then(|| rest.get(2..4)).flatten();
             let sign = sign.and_then(|hex| u8::from_str_radix(std::str::from_utf8(hex).ok()?, 16).ok());
-            (word.push(sign.unwrap_or(*byte)), rest = if sign.is_some() { &rest[4..] } else { more });
+            word.push(sign.unwrap_or(*byte));
+            rest = if sign.is_some() { &rest[4..] } else { more };
         }
         Some(word)
     };
