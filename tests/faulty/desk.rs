@@ -222,7 +222,7 @@ impl Desk {
     /// Keeps something that has no page and no mirror; `text` is what it is written as.
     pub fn small(&mut self, key: &str, text: &str, act: impl FnOnce(&mut Notebook<HarmfulShelf>) -> Result<(), KeepFault>) {
         let key = format!("garment-assay/{key}");
-        match self.doing(&[key.clone()], act) {
+        match self.doing(std::slice::from_ref(&key), act) {
             Ok(()) => self.acknowledge(&key, Some(text.to_owned())),
             Err(_) => self.ask(&key, Some(text.to_owned())),
         }
