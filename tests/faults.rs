@@ -15,7 +15,7 @@ use garment_assay::garment::{Act, Garment, Readings, Taped, TermsAct, joined};
 use garment_assay::learn::Marks;
 use garment_assay::lot::{Log, LotSize};
 use garment_assay::measure::{STITCH_DENSITY, ScreenScale};
-use garment_assay::notebook::{KeepFault, Keeping, Mode, Notebook, Settings, Shelf, export, import};
+use garment_assay::notebook::{Healed, KeepFault, Keeping, MemoryShelf, Mode, Notebook, Settings, Shelf, export, import, write};
 use garment_assay::practice::{Topic, Trial};
 use garment_assay::quantity::{Amount, Unit};
 use garment_assay::trade::{Currency, PriceKind, Ticket};
@@ -279,5 +279,75 @@ proptest! {
             take(&mut desk, number, step, &mut undo);
         }
         desk.assert_holds();
+    }
+}
+
+// Two windows that write at the same instant: neither has seen the other's, both count one more, and the later write lies there.
+
+fn garment(label: &str) -> Garment {
+    bare("g").after(Act::Label(label.to_owned()))
+}
+
+const PLACE: &str = "garment-assay/page/g";
+
+fn rack(shelf: &MemoryShelf) -> Vec<Garment> {
+    let mut garments = Notebook::open(shelf.clone()).1.garments;
+    garments.sort_by(|one, other| one.id().cmp(other.id()));
+    garments
+}
+
+#[test]
+fn what_another_window_wrote_at_the_same_instant_is_not_written_over_nor_deleted() {
+    let windows = || {
+        let shelf = MemoryShelf::default();
+        let (mut one, _) = Notebook::open(shelf.clone());
+        one.keep(&garment("")).expect("room");
+        one.keep(&garment("mine")).expect("room");
+        shelf.set(PLACE, &write(&garment("yours"), 2)).expect("room");
+        (shelf, one)
+    };
+    let (shelf, mut one) = windows();
+    let kept = one.keep(&garment("mine, later")).expect("room");
+    let renamed = kept.renamed.expect("a new name");
+    assert_eq!(renamed.theirs, Some(garment("yours")));
+    assert_eq!(rack(&shelf), [garment("yours"), garment("mine, later").named(id("g~2"))]);
+    let (shelf, mut one) = windows();
+    let stays = one.discard(&id("g")).expect("no fault").stays.expect("it stays");
+    assert_eq!(stays.theirs, Some(garment("yours")));
+    assert_eq!(rack(&shelf), [garment("yours")]);
+    // Whoever has seen it may delete it.
+    assert_eq!(one.discard(&id("g")).expect("no fault").stays, None);
+    assert_eq!(rack(&shelf), []);
+}
+
+#[test]
+fn of_two_writings_of_one_count_on_shelf_and_in_mirror_both_stay() {
+    let shelf = MemoryShelf::default();
+    shelf.set(PLACE, &write(&garment("yours"), 2)).expect("room");
+    let mirror = [(PLACE.to_owned(), write(&garment("mine"), 2))];
+    let (mut notebook, _) = Notebook::open(shelf.clone());
+    let healed = notebook.heal(&mirror).expect("no fault");
+    let beside = garment("mine").named(id("g~2"));
+    assert_eq!(healed.garments, std::slice::from_ref(&beside));
+    assert_eq!(rack(&shelf), [garment("yours"), beside]);
+    assert_eq!(notebook.heal(&healed.to_mirror), Ok(Healed::default()), "twice is once");
+}
+
+#[test]
+fn of_a_deletion_and_an_edit_of_one_count_the_edit_stays() {
+    let gone = {
+        let (mut notebook, _) = Notebook::open(MemoryShelf::default());
+        notebook.keep(&garment("")).expect("room");
+        notebook.discard(&id("g")).expect("no fault").page.1
+    };
+    let edited = write(&garment("edited"), 2);
+    for (here, there) in [(&gone, &edited), (&edited, &gone)] {
+        let shelf = MemoryShelf::default();
+        shelf.set(PLACE, here).expect("room");
+        let (mut notebook, _) = Notebook::open(shelf.clone());
+        let healed = notebook.heal(&[(PLACE.to_owned(), there.clone())]).expect("no fault");
+        assert_eq!((healed.gone, rack(&shelf)), (Vec::new(), vec![garment("edited")]));
+        let pages = [(PLACE.to_owned(), shelf.get(PLACE).expect("a shelf").expect("a page"))];
+        assert_eq!(notebook.heal(&pages), Ok(Healed::default()), "twice is once");
     }
 }

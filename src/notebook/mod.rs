@@ -7,6 +7,7 @@ mod healing;
 mod joining;
 mod keeping;
 mod kept;
+mod known;
 mod lessons;
 mod page;
 mod person;
