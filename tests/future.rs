@@ -9,7 +9,7 @@ use drawing::{act, bare, check, id, judged};
 use garment_assay::catalog::FAMILIES;
 use garment_assay::garment::{Act, Garment, Guess, Id};
 use garment_assay::notebook::{
-    Change, FORM, Keeping, MemoryShelf, Mode, Notebook, Page, Shelf, Unreadable, export, import, read, write,
+    Change, Choice, FORM, Keeping, MemoryShelf, Mode, Notebook, Page, Shelf, Unreadable, export, import, read, settled, write,
 };
 use garment_assay::trade::{Currency, Day, PriceKind};
 use proptest::prelude::*;
@@ -292,4 +292,53 @@ fn ten_thousand_damaged_pages_among_a_hundred_sound_ones_are_all_kept_and_said()
     texts.sort();
     expected.sort();
     assert_eq!(texts, expected);
+}
+
+// Files made to be slow. There is no clock in these: where work grew with the square of the size, they would not end.
+
+#[test]
+fn a_file_of_very_many_garments_is_read_in_one_go() {
+    let many: Vec<Garment> = (0..20_000).map(|number| bare(&format!("m{number}"))).collect();
+    let file = export(&many.iter().collect::<Vec<_>>(), on(2026, 11, 26));
+    // All of them are here already and differ, which is the longest way through.
+    let here: Vec<Garment> = many.iter().map(|garment| garment.after(Act::Archived(true))).collect();
+    let here: Vec<&Garment> = here.iter().collect();
+    let began = Instant::now();
+    for mode in [Mode::Merge, Mode::Replace] {
+        let brought = import(&file, &here, mode).expect("our own file");
+        assert_eq!(brought.changes.len(), many.len());
+        let changes = settled(brought.changes, &brought.conflicts, &here, |_| Choice::Join);
+        assert_eq!(changes.len(), many.len());
+    }
+    println!("20,000 garments ({} KB) merged, joined and replaced in {:?}", file.len() / 1024, began.elapsed());
+}
+
+#[test]
+fn a_page_of_very_many_answers_is_read_in_one_go() {
+    let unknown = (0..20_000).map(|number| json!({ "check": format!("no-such-{number}"), "judged": "fine" }));
+    let known = (0..20_000).map(|_| json!({ "check": "hang", "judged": "equal" }));
+    let answers: Vec<Value> = unknown.chain(known).collect();
+    let page = sealed(&json!({ "id": "g", "family": "jeans", "noted": "2026-11-26", "answers": answers }), 1);
+    let began = Instant::now();
+    let garment = garment_of(&page);
+    println!("40,000 answers ({} KB) read in {:?}", page.len() / 1024, began.elapsed());
+    assert_eq!((garment.entries().len(), garment.aside().len()), (1, 20_000));
+    assert_eq!(garment_of(&write(&garment, 2)), garment);
+    // So with everything else of which there can be many.
+    let many = |value: Value| Value::Object((0..20_000).map(|number| (format!("x{number}"), value.clone())).collect());
+    let page = sealed(
+        &json!({
+            "id": "g", "family": "jeans", "noted": "2026-11-26", "answers": [], "notes": many("kept".into()),
+            "measures": many(json!({ "readings": [] })), "fit": { "moves": many("well".into()), "signs": many(true.into()) },
+            "lot": { "pieces": 90_000, "level": "II", "major": "2.5", "minor": "4.0", "looked_at": 40_000,
+                "findings": (1..20_000).map(|piece| json!({ "piece": piece, "what": "x", "severity": "major" })).collect::<Vec<_>>() },
+        }),
+        1,
+    );
+    let began = Instant::now();
+    let garment = garment_of(&page);
+    let again = garment_of(&write(&garment, 2));
+    println!("many of everything ({} KB) read, written and read in {:?}", page.len() / 1024, began.elapsed());
+    assert_eq!(again, garment);
+    assert!(garment.aside().len() >= 80_000 || garment.lot().is_some(), "{}", garment.aside().len());
 }
