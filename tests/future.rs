@@ -5,7 +5,7 @@ mod drawing;
 use std::collections::BTreeMap;
 use std::time::Instant;
 
-use drawing::{act, bare, check, id, judged};
+use drawing::{act, bare, check, crc, id, judged};
 use garment_assay::catalog::FAMILIES;
 use garment_assay::garment::{Act, Garment, Guess, Id};
 use garment_assay::notebook::{
@@ -28,13 +28,10 @@ fn opened(shelf: &MemoryShelf) -> BTreeMap<Id, Garment> {
     opened.garments.into_iter().map(|garment| (garment.id().clone(), garment)).collect()
 }
 
-/// CRC-32 of a page's count and body, from its definition.
+/// A page of that body as another version could have written it.
 fn sealed(body: &Value, rev: u64) -> String {
     let body = body.to_string();
-    let crc = format!("{rev}\n{body}").bytes().fold(u32::MAX, |crc, byte| {
-        (0..8).fold(crc ^ u32::from(byte), |crc, _| if crc & 1 == 1 { crc >> 1 ^ 0xEDB8_8320 } else { crc >> 1 })
-    });
-    format!("{{\"form\":1,\"rev\":{rev},\"sum\":\"{:08x}\"}}\n{body}", !crc)
+    format!("{{\"form\":1,\"rev\":{rev},\"sum\":\"{}\"}}\n{body}", crc(&format!("{rev}\n{body}")))
 }
 
 // The clock.

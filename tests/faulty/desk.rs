@@ -8,6 +8,8 @@ use garment_assay::garment::{Garment, Id};
 use garment_assay::notebook::{Change, KeepFault, Kept, MemoryShelf, Notebook, PageName, Record, SetAside, Shelf, Unreadable};
 use serde_json::Value;
 
+use crate::drawing::crc;
+
 use super::{Harm, HarmfulShelf, Operation, Struck};
 
 /// The facts of a record as text; none when it is deleted.
@@ -390,11 +392,7 @@ fn texts(memory: &MemoryShelf) -> BTreeMap<String, String> {
 fn state_of(text: &str) -> Option<State> {
     let (head, body) = text.split_once('\n').unwrap_or((text, ""));
     let head: Value = serde_json::from_str(head).ok()?;
-    let crc = format!("{}\n{body}", head.get("rev")?);
-    let crc = crc.bytes().fold(u32::MAX, |crc, byte| {
-        (0..8).fold(crc ^ u32::from(byte), |crc, _| if crc & 1 == 1 { crc >> 1 ^ 0xEDB8_8320 } else { crc >> 1 })
-    });
-    if head.get("sum")?.as_str()? != format!("{:08x}", !crc) {
+    if head.get("sum")?.as_str()? != crc(&format!("{}\n{body}", head.get("rev")?)) {
         return None;
     }
     if head.get("gone").is_some() { Some(None) } else { Some(Some(body.to_owned())) }
