@@ -1,13 +1,16 @@
 # Every target brings what it needs: on a new machine the first run installs, later runs only look.
 
 PORT ?= 8080
+DOOR ?= all
+FUZZ_SECONDS ?= 60
+FUZZ_RUNS ?= -1
 tools := sh scripts/tools.sh
 browser_tests := $(wildcard tests/browser/*.test.mjs)
 sources := $(shell find $(wildcard src styles web learn)) index.html Trunk.toml Cargo.toml Cargo.lock .cargo/config.toml \
   scripts/assets.sh scripts/wings.sh scripts/without_names.rs scripts/in_path/wasm-bindgen $(wildcard scripts/precache.sh) package-lock.json
 
 .DEFAULT_GOAL := help
-.PHONY: help run watch build test test-rust test-browser lint audit format size bench shots lighthouse clean
+.PHONY: help run watch build test test-rust test-browser lint audit format size bench fuzz shots lighthouse clean
 
 help: ## say what there is
 	@sed -n 's/^\([a-z-]*\):.*## \(.*\)/  make \1\t\2/p' Makefile | expand -t 24
@@ -74,6 +77,10 @@ bench: ## measure speed, of the library and in a browser
 	  echo "bench: the quick sheet, by a scripted hand" && $(tools) browser node tests/browser/measure_desk.mjs && \
 	  echo "bench: the fitting room, by a scripted hand" && $(tools) browser node tests/browser/measure_fit.mjs && \
 	  echo "bench: reading a picture" && $(tools) browser node tests/browser/measure_picture.mjs; fi
+
+fuzz: ## fuzz what reads text: DOOR=import (or all), FUZZ_SECONDS=60 each, FUZZ_RUNS=1000000 each
+	@echo "fuzz: building with libFuzzer (two minutes or so the first time; needs a C++ compiler)"
+	@$(tools) native sh fuzz/run.sh $(DOOR) -max_total_time=$(FUZZ_SECONDS) -runs=$(FUZZ_RUNS)
 
 shots: build ## picture every screen, in three sizes, light and dark, into shots/
 	@$(tools) browser node tests/browser/shots.mjs

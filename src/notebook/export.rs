@@ -1,5 +1,6 @@
 //! All garments as one file, with people where that is wished, and such a file read back: first what it would change, then the change.
 
+use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 
 use serde_json::{Map, Value, json};
@@ -175,39 +176,39 @@ pub fn import_all(text: &str, here: &[&Garment], people: &[&Person], mode: Mode)
 /// # Errors
 /// The place, from 1, of one that cannot be read.
 fn changes<R: Record>(bodies: &[Value], here: &[&R], mode: Mode) -> Result<Vec<Change<R>>, usize> {
-    let names: Vec<&str> = bodies.iter().filter_map(|body| body.get("id").and_then(Value::as_str)).collect();
+    // Looked up by name and never one by one: a file may hold very many.
+    let names: BTreeSet<&str> = bodies.iter().filter_map(|body| body.get("id").and_then(Value::as_str)).collect();
     let mut changes: Vec<Change<R>> = Vec::new();
-    let mut seen: Vec<R::Name> = Vec::new();
+    let known: BTreeMap<&str, &R> = here.iter().map(|record| (record.page_name().text(), *record)).collect();
+    let mut seen: BTreeSet<String> = BTreeSet::new();
     for (place, value) in bodies.iter().enumerate() {
         let body: Map<String, Value> = value.as_object().cloned().ok_or(place + 1)?;
         let record = R::read(body).map_err(|_| place + 1)?;
         let name = record.page_name().clone();
-        if seen.contains(&name) {
+        if !seen.insert(name.text().to_owned()) {
             return Err(place + 1);
         }
-        let known = here.iter().find(|other| *other.page_name() == name);
-        changes.push(match (known, mode) {
+        changes.push(match (known.get(name.text()), mode) {
             (None, _) => Change::Add(record),
             (Some(known), _) if **known == record => Change::Same(name.clone()),
             (Some(_), Mode::Replace) => Change::Overwrite(record),
-            (Some(_), Mode::Merge) => beside(record, here, &names).ok_or(place + 1)?,
+            (Some(_), Mode::Merge) => beside(record, &known, &names).ok_or(place + 1)?,
         });
-        seen.push(name);
     }
     if mode == Mode::Replace {
-        let missing = here.iter().map(|record| record.page_name()).filter(|name| !seen.contains(name));
+        let missing = here.iter().map(|record| record.page_name()).filter(|name| !seen.contains(name.text()));
         changes.extend(missing.map(|name| Change::Delete(name.clone())));
     }
     Ok(changes)
 }
 
 /// The file's record under a name worked out from its facts, so that the same file, taken twice, adds it once.
-fn beside<R: Record>(record: R, here: &[&R], in_file: &[&str]) -> Option<Change<R>> {
+fn beside<R: Record>(record: R, here: &BTreeMap<&str, &R>, in_file: &BTreeSet<&str>) -> Option<Change<R>> {
     let stem: String = record.page_name().text().chars().take(LONGEST - 10).collect();
     let sum = checksum(&[&Value::Object(record.body()).to_string()]);
     let name = R::Name::parse(&format!("{stem}~{sum}"))?;
     // Where the file brings a record of that name itself, that one was made from this: it has both already.
-    if here.iter().any(|other| *other.page_name() == name) || in_file.contains(&name.text()) {
+    if here.contains_key(name.text()) || in_file.contains(name.text()) {
         return Some(Change::Same(name));
     }
     Some(Change::AddBeside(record.under(name).brought_by_a_file()))

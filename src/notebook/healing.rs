@@ -92,7 +92,8 @@ impl Elsewhere {
 
 impl<S: Shelf> Notebook<S> {
     /// Compares the shelf with the pages of a mirror; of each record the page written more often wins, on both sides. A record that was
-    /// written here since opening, before the mirror's newer page was known, stays beside that one.
+    /// written here since opening, before the mirror's newer page was known, stays beside that one; so do two that were written equally
+    /// often and differ. An edit counts more than a deletion of the same count.
     ///
     /// # Errors
     /// The shelf refused before anything was changed. If it refuses later, [`Healed::fault`] says so: what was taken over by then must
@@ -153,8 +154,9 @@ impl<S: Shelf> Notebook<S> {
         let local = self.shelf.get(&key)?;
         let mut mended = false;
         match local.as_deref().map(|text| (text, read_for(name, text))) {
-            Some((_, Ok(page))) if page.rev() >= theirs.rev() => return Ok(None),
-            Some((_, Ok(Page::Here { record, .. }))) if self.written.contains(&key) => {
+            Some((_, Ok(page))) if page.rev() > theirs.rev() || page == theirs => return Ok(None),
+            // Of one count and not the same, two windows wrote them at one instant, or an older state came back and was gone on with.
+            Some((_, Ok(Page::Here { rev, record }))) if rev == theirs.rev() || self.written.contains(&key) => {
                 return self.heal_apart(&*record, theirs, reserve_used).map(Some);
             }
             Some((text, Err(Unreadable::Damaged))) => {
@@ -165,7 +167,7 @@ impl<S: Shelf> Notebook<S> {
             Some((_, Ok(_))) | None => {}
         }
         *reserve_used |= self.put(&key, text)?;
-        self.revs.insert(key, theirs.rev());
+        self.note(key, theirs.rev(), text);
         let (record, gone) = match theirs {
             Page::Here { record, .. } => (Some(*record), None),
             Page::Gone { .. } => (None, Some(name.clone())),
@@ -213,15 +215,15 @@ impl<S: Shelf> Notebook<S> {
     fn news<N: PageName>(&mut self, name: &N, text: &str) -> Option<Page<N::Of>> {
         let page = read_for(name, text).ok()?;
         let key = name.key();
-        if self.revs.get(&key).is_some_and(|known| page.rev() <= *known) {
+        if self.known.get(&key).is_some_and(|known| page.rev() <= known.rev) {
             return None;
         }
-        self.revs.insert(key, page.rev());
+        self.note(key, page.rev(), text);
         Some(page)
     }
 
     /// Another window took a page away altogether.
     fn removed<R>(&mut self, key: &str) -> Page<R> {
-        Page::Gone { rev: self.revs.remove(key).unwrap_or(0) }
+        Page::Gone { rev: self.known.remove(key).map_or(0, |known| known.rev) }
     }
 }

@@ -1,5 +1,7 @@
 //! A file merged with a rack that knows some of its garments otherwise: what is to become of each pair.
 
+use std::collections::BTreeMap;
+
 use super::export::Change;
 use crate::garment::{Garment, Id, joined};
 
@@ -26,17 +28,18 @@ impl Choice {
 /// pair cannot be joined, both are kept: a choice that cannot be carried out must lose nothing.
 pub fn settled(changes: Vec<Change>, conflicts: &[Garment], here: &[&Garment], choose: impl Fn(&Id) -> Choice) -> Vec<Change> {
     let mut theirs = conflicts.iter();
+    let here: BTreeMap<&Id, &Garment> = here.iter().map(|garment| (garment.id(), *garment)).collect();
     let changes = changes.into_iter().map(|change| {
         let Change::AddBeside(_) = change else { return change };
         let Some(theirs) = theirs.next() else { return change };
         let id = theirs.id();
-        let mine = here.iter().find(|garment| garment.id() == id);
+        let mine = here.get(id).copied();
         match (choose(id), mine) {
             (Choice::Both, _) | (_, None) => change,
             (Choice::Mine, Some(_)) => Change::Same(id.clone()),
             (Choice::Theirs, Some(_)) => Change::Overwrite(theirs.clone()),
             (Choice::Join, Some(mine)) => match joined(mine, theirs) {
-                Ok(joined) if joined == **mine => Change::Same(id.clone()),
+                Ok(joined) if joined == *mine => Change::Same(id.clone()),
                 Ok(joined) => Change::Join(joined),
                 Err(_) => change,
             },

@@ -4,6 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::checksum::checksum;
 use super::keeping::Keeping;
+use super::known::Known;
 use super::lessons;
 use super::page::{self, Page, Unreadable, read, read_as, write, write_gone};
 use super::record::{LONGEST, PageName, Record};
@@ -32,8 +33,8 @@ const BALLAST_LENGTH: usize = 32_768;
 #[derive(Debug)]
 pub struct Notebook<S> {
     pub(super) shelf: S,
-    /// By its key, how many times each page had been written when it was last read or written here.
-    pub(super) revs: BTreeMap<String, u64>,
+    /// By its key, each page as it was last read or written here.
+    pub(super) known: BTreeMap<String, Known>,
     /// Keys of pages written here since opening.
     pub(super) written: BTreeSet<String>,
 }
@@ -98,7 +99,7 @@ pub struct KeepFault(pub ShelfFault);
 impl<S: Shelf> Notebook<S> {
     /// Opens the notebook on a shelf and reads every page. A page that cannot be read never stands in the way of the others.
     pub fn open(shelf: S) -> (Notebook<S>, Opened) {
-        let mut notebook = Notebook { shelf, revs: BTreeMap::new(), written: BTreeSet::new() };
+        let mut notebook = Notebook { shelf, known: BTreeMap::new(), written: BTreeSet::new() };
         let mut opened = Opened::default();
         match notebook.shelf.keys() {
             Err(fault) => opened.fault = Some(fault),
@@ -144,7 +145,7 @@ impl<S: Shelf> Notebook<S> {
     /// Takes note of a page; none when its record was deleted.
     fn sort_page_in<N: PageName>(&mut self, name: &N, text: &str) -> Result<Option<N::Of>, Unreadable> {
         let page = read_for(name, text)?;
-        self.revs.insert(name.key(), page.rev());
+        self.note(name.key(), page.rev(), text);
         match page {
             Page::Here { record, .. } => Ok(Some(*record)),
             Page::Gone { .. } => Ok(None),
@@ -159,12 +160,12 @@ impl<S: Shelf> Notebook<S> {
     pub fn keep<R: Record>(&mut self, record: &R) -> Result<Kept<R>, KeepFault> {
         let name = record.page_name();
         let key = name.key();
-        let known = self.revs.get(&key).copied().unwrap_or(0);
+        let known = self.known_rev(&key);
         let found = self.shelf.get(&key).map_err(KeepFault)?;
         let mut reserve_used = false;
         let (rev, theirs) = match found.as_deref().map(|text| (text, read_for(name, text))) {
             None => (known, None),
-            Some((_, Ok(page))) if page.rev() <= known => (known, None),
+            Some((text, Ok(page))) if self.has_seen(&key, page.rev(), text) => (known, None),
             Some((_, Ok(Page::Gone { rev }))) => (rev, None),
             Some((_, Ok(Page::Here { rev, record: theirs }))) if *theirs == *record => (rev, None),
             Some((_, Ok(Page::Here { rev, record: theirs }))) => (rev, Some(Some(*theirs))),
@@ -180,8 +181,8 @@ impl<S: Shelf> Notebook<S> {
         };
         let ours = record.under(self.free_name(name).map_err(KeepFault)?);
         let mut kept = self.keep(&ours)?;
-        if theirs.is_some() {
-            self.revs.insert(key, rev);
+        if let (Some(_), Some(text)) = (&theirs, &found) {
+            self.note(key, rev, text);
         }
         kept.renamed = Some(Box::new(Renamed { ours, theirs }));
         Ok(kept)
@@ -198,7 +199,7 @@ impl<S: Shelf> Notebook<S> {
         let rev = rev.saturating_add(1);
         let (key, text) = (name.key(), page(rev));
         let reserve_used = self.put(&key, &text)?;
-        self.revs.insert(key.clone(), rev);
+        self.note(key.clone(), rev, &text);
         self.written.insert(key.clone());
         Ok(((key, text), reserve_used))
     }
@@ -226,15 +227,15 @@ impl<S: Shelf> Notebook<S> {
     /// The shelf refused; the record is still there.
     pub fn discard<N: PageName>(&mut self, name: &N) -> Result<Kept<N::Of>, KeepFault> {
         let key = name.key();
-        let known = self.revs.get(&key).copied().unwrap_or(0);
+        let known = self.known_rev(&key);
         let found = self.shelf.get(&key).map_err(KeepFault)?;
         let mut reserve_used = false;
         let rev = match found.as_deref().map(|text| (text, read_for(name, text))) {
             None => known,
-            Some((_, Ok(page))) if page.rev() <= known => known,
+            Some((text, Ok(page))) if self.has_seen(&key, page.rev(), text) => known,
             Some((_, Ok(Page::Gone { rev }))) => rev,
             Some((text, Ok(Page::Here { rev, record }))) => {
-                self.revs.insert(key.clone(), rev);
+                self.note(key.clone(), rev, text);
                 let stays = Some(Box::new(Stays { theirs: Some(*record) }));
                 return Ok(Kept { page: (key, text.to_owned()), renamed: None, stays, reserve_used });
             }
@@ -383,7 +384,7 @@ impl<S: Shelf> Notebook<S> {
         for key in self.shelf.keys().map_err(KeepFault)?.into_iter().filter(|key| key.starts_with("garment-assay/")) {
             self.shelf.remove(&key).map_err(KeepFault)?;
         }
-        self.revs.clear();
+        self.known.clear();
         self.written.clear();
         Ok(())
     }

@@ -8,6 +8,7 @@ mod healing;
 mod joining;
 mod keeping;
 mod kept;
+mod known;
 mod lessons;
 mod page;
 mod person;

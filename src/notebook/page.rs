@@ -323,6 +323,8 @@ pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
         .ok_or_else(|| Unreadable::UnknownFamily(key.chars().take(40).collect()))?;
     let noted = text("noted").and_then(Day::parse).ok_or(Unreadable::Damaged)?;
     let mut garment = Garment::new(id, family, noted);
+    // Laid aside at the end: each act copies the garment, and of what is not known there may be very much.
+    let mut aside: Vec<(String, String)> = Vec::new();
     for (field, value) in body {
         let act = match (field.as_str(), value) {
             ("id" | "family" | "noted", _) => continue,
@@ -339,19 +341,19 @@ pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
             ("deal", value) => deal(&value).map(Act::Deal).ok_or(value),
             ("answers", Value::Array(answers)) => {
                 for answer in answers {
-                    garment = match answer_read(family, &answer) {
-                        Some((check, answer)) => garment.after(Act::Answer(check, answer)),
-                        None => garment.with_aside("answers".to_owned(), answer.to_string()),
-                    };
+                    match answer_read(family, &answer) {
+                        Some((check, answer)) => garment = garment.after(Act::Answer(check, answer)),
+                        None => aside.push(("answers".to_owned(), answer.to_string())),
+                    }
                 }
                 continue;
             }
             ("notes", Value::Object(notes)) => {
                 for (key, note) in notes {
-                    garment = match (check_of(family, &key), note) {
-                        (Some(check), Value::String(note)) => garment.after(Act::CheckNote(check, note)),
-                        (_, note) => garment.with_aside("notes".to_owned(), json!({ key: note }).to_string()),
-                    };
+                    match (check_of(family, &key), note) {
+                        (Some(check), Value::String(note)) => garment = garment.after(Act::CheckNote(check, note)),
+                        (_, note) => aside.push(("notes".to_owned(), json!({ key: note }).to_string())),
+                    }
                 }
                 continue;
             }
@@ -359,10 +361,10 @@ pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
             ("measures", Value::Object(measures)) => {
                 for (key, value) in measures {
                     let known = family.points.iter().find(|point| point.key == key);
-                    garment = match known.zip(taped(&value)) {
-                        Some((point, taped)) => garment.after(Act::Measure(point, Some(taped))),
-                        None => garment.with_aside("measures".to_owned(), json!({ key: value }).to_string()),
-                    };
+                    match known.zip(taped(&value)) {
+                        Some((point, taped)) => garment = garment.after(Act::Measure(point, Some(taped))),
+                        None => aside.push(("measures".to_owned(), json!({ key: value }).to_string())),
+                    }
                 }
                 continue;
             }
@@ -388,12 +390,12 @@ pub(super) fn garment(body: Map<String, Value>) -> Result<Garment, Unreadable> {
             ("answers" | "notes", _) => return Err(Unreadable::Damaged),
             (_, value) => Err(value),
         };
-        garment = match act {
-            Ok(act) => garment.after(act),
-            Err(value) => garment.with_aside(field, value.to_string()),
-        };
+        match act {
+            Ok(act) => garment = garment.after(act),
+            Err(value) => aside.push((field, value.to_string())),
+        }
     }
-    Ok(garment)
+    Ok(aside.into_iter().fold(garment, |garment, (field, text)| garment.with_aside(field, text)))
 }
 
 /// Whether anything in it is nested deeper than is taken.

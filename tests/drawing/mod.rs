@@ -33,6 +33,14 @@ pub fn check(key: &str) -> &'static Check {
     JEANS.checks.iter().copied().find(|check| check.key == key).unwrap_or_else(|| panic!("no check {key}"))
 }
 
+/// CRC-32 (reflected) from its definition, in the eight digits in which pages have it.
+pub fn crc(text: &str) -> String {
+    let crc = text.bytes().fold(u32::MAX, |crc, byte| {
+        (0..8).fold(crc ^ u32::from(byte), |crc, _| if crc & 1 == 1 { crc >> 1 ^ 0xEDB8_8320 } else { crc >> 1 })
+    });
+    format!("{:08x}", !crc)
+}
+
 /// The answer that names this level of this check.
 pub fn judged(key: &str, level: &str) -> Act {
     let check = check(key);

@@ -1,0 +1,39 @@
+//! Which pages were seen here: a page is written over or deleted only by whoever has seen it.
+
+use std::hash::{DefaultHasher, Hash, Hasher};
+
+use super::kept::Notebook;
+use super::shelf::Shelf;
+
+/// A page as it was last read or written here. Its text tells it from one that another window wrote at the same instant: then both have
+/// counted one more, and the count says nothing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Known {
+    pub(super) rev: u64,
+    text: u64,
+}
+
+impl Known {
+    fn new(rev: u64, text: &str) -> Known {
+        let mut hasher = DefaultHasher::new();
+        text.hash(&mut hasher);
+        Known { rev, text: hasher.finish() }
+    }
+}
+
+impl<S: Shelf> Notebook<S> {
+    /// Takes note of a page that lies on the shelf.
+    pub(super) fn note(&mut self, key: String, rev: u64, text: &str) {
+        self.known.insert(key, Known::new(rev, text));
+    }
+
+    /// How many times the page had been written when it was last read or written here; 0 for one that was not.
+    pub(super) fn known_rev(&self, key: &str) -> u64 {
+        self.known.get(key).map_or(0, |known| known.rev)
+    }
+
+    /// Whether that page is the one known here, or an older one that came back.
+    pub(super) fn has_seen(&self, key: &str, rev: u64, text: &str) -> bool {
+        self.known.get(key).is_some_and(|known| rev < known.rev || *known == Known::new(rev, text))
+    }
+}
