@@ -81,7 +81,7 @@ fn applied<R: Record>(here: &[&R], changes: &[Change<R>], mode: Mode) -> Vec<R> 
             Change::Add(record) | Change::AddBeside(record) => {
                 assert!(all.insert(name(record), record.clone()).is_none(), "added over another");
             }
-            Change::Overwrite(record) => {
+            Change::Overwrite(record) | Change::Join(record) => {
                 assert!(
                     mode == Mode::Replace && all.insert(name(record), record.clone()).is_some(),
                     "a merge writes nothing over"
