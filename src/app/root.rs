@@ -93,6 +93,11 @@ pub struct App {
     appraisals: Appraisals,
     pricing: Pricing,
     lessons: Lessons,
+    /// Where the screens' messages go: one for all time, since a page whose properties are the same is not worked out anew, and keeps what
+    /// is half-typed on it.
+    send: Callback<Message>,
+    /// How often the page was resized.
+    resized: u32,
     /// Wings whose code is on its way, and those whose code did not come.
     wings: RefCell<BTreeMap<Wing, Coming>>,
     aloud: String,
@@ -181,6 +186,8 @@ impl Component for App {
             appraisals: Appraisals::default(),
             pricing: Pricing::default(),
             lessons: Lessons::default(),
+            send: ctx.link().callback(Incoming::Message),
+            resized: 0,
             wings: RefCell::default(),
             aloud: String::new(),
             _listeners: listeners.into_iter().flatten().collect(),
@@ -270,6 +277,7 @@ impl Component for App {
                 true
             }
             Incoming::Resized => {
+                self.resized = self.resized.wrapping_add(1);
                 let (scale, elsewhere) = self.scale();
                 if (scale, scale.is_none() && elsewhere) == (self.model.scale, self.model.scale_void) {
                     // The ruler follows the height of the page all the same.
@@ -314,7 +322,7 @@ impl Component for App {
     }
 
     fn view(&self, ctx: &Context<App>) -> Html {
-        let send = ctx.link().callback(Incoming::Message);
+        let send = self.send.clone();
         let model = &self.model;
         let scene = self.scene(&send);
         let shown = scene.garment();
@@ -378,12 +386,36 @@ impl Component for App {
                     }
                 });
             };
+            work_ahead(self.appraisals.clone(), self.model.garments.clone().into());
             if !flight::is_sparing() {
                 gloo::timers::callback::Timeout::new(AFTER_THE_FIRST_PAGE, bring).forget();
             }
         }
     }
 }
+
+/// Works out what follows from each garment, in turns too short to be felt, so that no order of the rack has to wait for all of them.
+fn work_ahead(appraisals: Appraisals, garments: Rc<[Rc<Garment>]>) {
+    fn turn(appraisals: Appraisals, garments: Rc<[Rc<Garment>]>, from: usize) {
+        if from >= garments.len() {
+            return;
+        }
+        let next = move || {
+            let to = (from + IN_A_TURN).min(garments.len());
+            for garment in &garments[from..to] {
+                appraisals.of(garment);
+            }
+            turn(appraisals, garments, to);
+        };
+        gloo::timers::callback::Timeout::new(BETWEEN_TURNS, next).forget();
+    }
+    turn(appraisals, garments, 0);
+}
+
+/// Garments worked out in one turn.
+const IN_A_TURN: usize = 10;
+/// Milliseconds between two turns, for whoever taps meanwhile.
+const BETWEEN_TURNS: u32 = 15;
 
 /// Whether the lesson of that subject and check is about a check that is put to the garment as it is.
 fn has_lesson(garment: &Garment, subject: &str, check: &str) -> bool {
@@ -404,6 +436,7 @@ impl App {
             pricing: self.pricing.clone(),
             lessons: self.lessons.clone(),
             on_the_bench: given,
+            resized: self.resized,
             send: send.clone(),
         }
     }

@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { visit } from "./harness.mjs";
-import { RACK } from "./rack.mjs";
+import { manyGarments, RACK } from "./rack.mjs";
 import { hash, headline, until, visitWith } from "./steps.mjs";
 
 /** What has focus: its role or tag, and its words. */
@@ -160,5 +160,36 @@ test("undo takes focus nowhere, and the answer is said again", async () => {
     await page.keyboard.press("Enter");
     await until(() => aloud(page), (text) => text !== said && text !== "", "the band before to be said");
     assert.match(await aloud(page), /^Not checked yet/);
+  });
+});
+
+test("a long rack shows its first rows, and the next on demand, with the keyboard where it was", async () => {
+  await visitWith(manyGarments(70), {}, async ({ page }) => {
+    const rows = page.getByRole("main").locator("li.rack-row");
+    assert.equal(await rows.count(), 30);
+    const more = page.getByRole("button", { name: /^Show more/ });
+    assert.equal(await more.innerText(), "Show more (40 left)");
+    await more.focus();
+    await page.keyboard.press("Enter");
+    await until(() => rows.count(), (count) => count === 60, "thirty more");
+    await until(() => focused(page), ({ words }) => words === "Show more (10 left)", "the keyboard still on the button");
+    await page.keyboard.press("Enter");
+    await until(() => rows.count(), (count) => count === 70, "the rest");
+    assert.equal(await more.count(), 0);
+  });
+});
+
+test("what is half-typed stays when the app has something else to say", async () => {
+  await visitWith(RACK, { path: `#/garment/${RACK[0].id}/lot` }, async ({ page }) => {
+    const field = page.getByRole("main").getByLabel("Pieces in the lot");
+    await field.focus();
+    await page.keyboard.type("12");
+    // As the copy for use without a network does, whenever it stands otherwise than before.
+    for (const told of ["loading current", "whole current"]) {
+      await page.evaluate((detail) => document.dispatchEvent(new window.CustomEvent("flight-told", { detail })), told);
+      await page.waitForTimeout(100);
+    }
+    await page.keyboard.type("0");
+    assert.equal(await field.inputValue(), "120");
   });
 });

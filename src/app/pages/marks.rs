@@ -32,6 +32,8 @@ pub struct Props {
     pub instrument: &'static Instrument,
     /// The scale kept for this screen.
     pub scale: Option<ScreenScale>,
+    /// How often the page was resized: what it reads off the screen may be another thing each time.
+    pub resized: u32,
     /// Metric or imperial.
     pub system: System,
     /// The garment and the check that the reading is for; none on the bench.
@@ -200,7 +202,7 @@ fn TapAlong(props: &MarkProps) -> Html {
 /// The page: ruler and marks at the edge, the reading large beside them, what to do at the foot.
 #[component]
 pub fn Marks(props: &Props) -> Html {
-    let Props { instrument, scale, system, target, kept, send } = props;
+    let Props { instrument, scale, system, target, kept, send, .. } = props;
     use_view();
     // What was read before stands until something else is read.
     let readings = use_state_eq(|| kept.clone());

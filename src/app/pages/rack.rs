@@ -433,6 +433,9 @@ pub fn Rack(props: &Props) -> Html {
                         html! { <Row key={garment.id().as_str().to_owned()} {appraisal} {worth} left={appraisals.left(garment)} {open} {pick} picked={picked.clone()} delete={delete.clone()} garment={garment.clone()} /> }
                     }) }
                 </ul>
+                if found > *shown {
+                    <p class="lonely"><button type="button" class="ghost" onclick={more}>{ format!("Show more ({} left)", found - *shown) }</button></p>
+                }
                 if garments.iter().any(|garment| garment.guess().is_some()) {
                     <p class="lonely"><a href={Route::Guesses.href()}>{ "Your guesses, and the habit in them" }</a></p>
                 }
@@ -442,9 +445,6 @@ pub fn Rack(props: &Props) -> Html {
                     }
                     <p class="lonely"><a href={Route::Practice.href()}>{ "Practise: two minutes for your eye" }</a></p>
                     <p class="lonely"><a href={Route::Learn.href()}>{ "Learn: two minutes about each check" }</a></p>
-                }
-                if found > *shown {
-                    <p class="lonely"><button type="button" class="ghost" onclick={more}>{ format!("Show more ({} left)", found - *shown) }</button></p>
                 }
             }
             if !set_aside.is_empty() {

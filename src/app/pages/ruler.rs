@@ -17,6 +17,8 @@ pub struct Props {
     pub scale: Option<ScreenScale>,
     /// Whether a scale is kept for another screen or another zoom.
     pub void: bool,
+    /// How often the page was resized: what it reads off the screen may be another thing each time.
+    pub resized: u32,
     /// Metric or imperial.
     pub system: System,
     /// Where messages go.
@@ -152,7 +154,7 @@ fn Fit(props: &Props) -> Html {
 /// The ruler, or what makes one.
 #[component]
 pub fn RulerPage(props: &Props) -> Html {
-    let Props { scale, void, system, send } = props;
+    let Props { scale, void, system, send, .. } = props;
     use_view();
     let again = send.reform(|_: MouseEvent| Message::ScaleFitted(None));
     let magnified = screen::is_magnified();
@@ -175,7 +177,7 @@ pub fn RulerPage(props: &Props) -> Html {
                     </div>
                 </div>
             } else {
-                <Fit scale={*scale} void={*void} system={*system} send={send.clone()} />
+                <Fit scale={*scale} void={*void} resized={props.resized} system={*system} send={send.clone()} />
             }
         </>
     }

@@ -143,6 +143,8 @@ pub struct Scene {
     pub lessons: Lessons,
     /// What was last read on the bench with the instrument that is open.
     pub on_the_bench: Option<Readings>,
+    /// How often the page was resized.
+    pub resized: u32,
     /// Where messages go.
     pub send: Callback<Message>,
 }

@@ -47,7 +47,7 @@ pub fn page(scene: Scene) -> Result<Html, SplitLoaderError> {
         Route::Bench => html! { <Bench scale={model.scale} void={model.scale_void} /> },
         Route::SeamKind => html! { <SeamKind backs={looks(&BACK)} rows={looks(&ROWS)} edges={looks(&EDGE)} /> },
         Route::Ruler => {
-            html! { <RulerPage scale={model.scale} void={model.scale_void} {system} send={send.clone()} /> }
+            html! { <RulerPage scale={model.scale} void={model.scale_void} resized={scene.resized} {system} send={send.clone()} /> }
         }
         Route::Instrument(key) => match instrument_of(key) {
             Some(instrument) => {
@@ -59,7 +59,7 @@ pub fn page(scene: Scene) -> Result<Html, SplitLoaderError> {
         Route::Marks(key, target) => match instrument_of(key) {
             Some(instrument) => {
                 let (target, kept) = scene.taken_for(instrument, target);
-                html! { <Marks key={instrument.key} {instrument} scale={model.scale} {system} {target} {kept} send={send.clone()} /> }
+                html! { <Marks key={instrument.key} {instrument} scale={model.scale} resized={scene.resized} {system} {target} {kept} send={send.clone()} /> }
             }
             None => Html::default(),
         },
