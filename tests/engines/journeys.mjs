@@ -83,6 +83,15 @@ async function wholeCheck({ hand }) {
   await hand.tap({ link: "Check a garment" });
   await hand.see({ heading: "Check a garment" });
   const id = await begin(hand, { label: "Mid-blue straight leg", price: "89.90" });
+  // An answer, and it is taken back.
+  const before = await headline(hand);
+  await answer(hand, 0);
+  const after = await until(() => headline(hand), (now) => now !== before, "the tape to move");
+  await hand.tap({ button: "Undo" });
+  await until(() => headline(hand), (now) => now === before, "the tape to move back");
+  await answer(hand, 0);
+  await until(() => headline(hand), (now) => now === after, "the tape to move again");
+  await next(hand);
   for (let made = 0; made < 12; made += 1) {
     if (made === 4) await hand.tap({ button: /^Can.t tell$/ });
     else await answer(hand, made % 3);
@@ -95,15 +104,6 @@ async function wholeCheck({ hand }) {
     }
     await next(hand);
   }
-
-  // An answer, and it is taken back.
-  const before = await headline(hand);
-  await answer(hand, 0);
-  const after = await until(() => headline(hand), (now) => now !== before, "the tape to move");
-  await hand.tap({ button: "Undo" });
-  await until(() => headline(hand), (now) => now === before, "the tape to move back");
-  await answer(hand, 0);
-  await until(() => headline(hand), (now) => now === after, "the tape to move again");
 
   // A typed count, at a check reached through the list.
   await hand.go(`#/garment/${id}/checks`, "All checks");
@@ -239,6 +239,9 @@ async function quickSheet({ hand }) {
   await until(focused, (id) => id === "quick-name", "the keyboard in the name");
   await hand.type("Relaxed tee");
   await hand.press("Tab");
+  await until(() => hand.hash(), (now) => /^#\/desk\/./.test(now), "the sample's own address");
+  const first = await hand.hash();
+  assert.equal(await focused(), "quick-style", "the keyboard stays where the hand went");
   await hand.type("T-0042");
   await hand.press("Tab");
   await hand.type("11,50");
@@ -253,6 +256,8 @@ async function quickSheet({ hand }) {
   await hand.press("n");
   await until(focused, (id) => id === "quick-name", "the next sample");
   await hand.type("Boxy tee");
+  await hand.press("Tab");
+  await until(() => hand.hash(), (now) => /^#\/desk\/./.test(now) && now !== first, "the second sample's own address");
   await hand.kept();
   await hand.go("#/", "Rack");
   await hand.see({ text: "Relaxed tee" });
