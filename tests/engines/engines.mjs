@@ -20,6 +20,8 @@ const ENGINES = {
     start: (folder) => webkit({ driver: process.env.WEBKIT_DRIVER, browser: process.env.WEBKIT_BROWSER }, folder),
   },
 };
+/** What Firefox has a page say of code that was still on its way when the page was loaded again; a request that failed otherwise is told besides. */
+const BROKEN_OFF = /AbortError: The operation was aborted|NetworkError when attempting to fetch/;
 const PHONE = [390, 844];
 
 /** Why the journeys cannot be made in that engine here, in a sentence; nothing where they can. */
@@ -88,7 +90,7 @@ export function journeys(name) {
       }
       const noted = [...driver.problems, ...(await visited.hand.read(() => JSON.parse(window.sessionStorage.getItem("watch") ?? "[]")))];
       // Once the server is gone the browser may well say so.
-      const left = noted.filter((line) => !problems.expected?.test(line) && !(options.offline && /request failed|not loaded|sw\.js/.test(line)));
+      const left = noted.filter((line) => !problems.expected?.test(line) && !BROKEN_OFF.test(line) && !(options.offline && /request failed|not loaded|sw\.js/.test(line)));
       assert.deepEqual(left, [], "something went wrong out of sight");
     });
   }

@@ -76,6 +76,8 @@ export async function webkit({ driver, browser }, folder) {
   return {
     version: `WebKitGTK ${capabilities.browserVersion}`,
     problems: [],
+    /** Windows under this driver are private ones, always. */
+    private: true,
     downloads: folder,
     fresh: () => ask("POST", `${session}/url`, { url: "about:blank" }),
     open: (url) => ask("POST", `${session}/url`, { url }),
