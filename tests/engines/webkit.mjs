@@ -46,7 +46,9 @@ export async function webkit({ driver, browser }, folder) {
   });
 
   async function ask(method, path, body) {
-    const answer = await fetch(`http://127.0.0.1:${port}${path}`, { method, ...(method === "POST" && { body: JSON.stringify(body ?? {}) }) });
+    // A picture of a page is at times never answered (seen on the settings).
+    const signal = globalThis.AbortSignal.timeout(45_000);
+    const answer = await fetch(`http://127.0.0.1:${port}${path}`, { method, signal, ...(method === "POST" && { body: JSON.stringify(body ?? {}) }) });
     const { value } = await answer.json();
     if (value?.error) throw new Error(`${path.split("/").slice(3).join("/")}: ${value.error}: ${value.message}`);
     return value;
