@@ -6,11 +6,12 @@ FUZZ_SECONDS ?= 60
 FUZZ_RUNS ?= -1
 tools := sh scripts/tools.sh
 browser_tests := $(wildcard tests/browser/*.test.mjs)
+engine_tests := $(wildcard tests/engines/*.test.mjs)
 sources := $(shell find $(wildcard src styles web learn)) index.html Trunk.toml Cargo.toml Cargo.lock .cargo/config.toml \
   scripts/assets.sh scripts/wings.sh scripts/without_names.rs scripts/in_path/wasm-bindgen $(wildcard scripts/precache.sh) package-lock.json
 
 .DEFAULT_GOAL := help
-.PHONY: help run watch build test test-rust test-browser lint audit format size bench fuzz shots lighthouse clean
+.PHONY: help run watch build test test-rust test-browser test-engines lint audit format size bench fuzz shots lighthouse clean
 
 help: ## say what there is
 	@sed -n 's/^\([a-z-]*\):.*## \(.*\)/  make \1\t\2/p' Makefile | expand -t 24
@@ -36,7 +37,7 @@ target/assets/licences.txt: Cargo.toml Cargo.lock src/photo/Cargo.toml package-l
 	@$(tools) web sh -c 'cargo metadata --quiet --locked --format-version 1 --features web --filter-platform wasm32-unknown-unknown >target/crates.json && "$${RUSTC:-rustc}" --version >target/rustc.txt'
 	@$(tools) node node scripts/licences.mjs target/crates.json target/rustc.txt $@
 
-test: test-rust test-browser ## run every test
+test: test-rust test-browser test-engines ## run every test
 
 test-rust: ## run the tests that need no browser
 	@echo "test: the library, on this machine"
@@ -47,6 +48,10 @@ test-rust: ## run the tests that need no browser
 test-browser: build ## run the tests in a browser
 	@echo "test: the app, in Chromium"
 	@$(tools) browser node --test --test-reporter=spec $(browser_tests)
+
+test-engines: build ## make the journeys in Firefox and WebKitGTK too
+	@echo "test: the app, in Firefox and WebKitGTK"
+	@$(tools) engines node --test --test-concurrency=1 --test-reporter=spec $(engine_tests)
 
 lint: ## check form and find doubtful code, in Rust, styles and scripts
 	@echo "lint: form"

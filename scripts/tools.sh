@@ -5,6 +5,8 @@
 #   scripts/tools.sh node COMMAND...     with Node and the packages of package-lock.json
 #   scripts/tools.sh browser COMMAND...  as node, with CHROMIUM naming a Chromium besides
 #   scripts/tools.sh audit COMMAND...    as native, with cargo-deny besides
+#   scripts/tools.sh engines COMMAND...  as node, with FIREFOX naming a Firefox, WEBKIT_DRIVER and WEBKIT_BROWSER a WebKitGTK that can be
+#                                        driven; one that cannot be had here is left out, and ENGINES_MISSING says so
 # Each thing that takes a while says so in one line. Nothing is exported to the caller, and no profile is written to.
 #
 # The tools that Rust builds are kept in one folder for all checkouts; GARMENT_ASSAY_TOOLS names another one.
@@ -243,8 +245,44 @@ browser_ready() {
   export CHROMIUM
 }
 
+# --- the other engines -----------------------------------------------------------------------------------------------------
+
+# Firefox is driven by what it has built in (WebDriver BiDi); WebKitGTK by the driver that Debian packs beside it, on a screen that nobody
+# sees. Both come from Debian in less than a minute; elsewhere they are taken where they are.
+find_firefox() {
+  for candidate in "${FIREFOX:-}" /usr/bin/firefox-esr /usr/bin/firefox; do
+    if [ -n "$candidate" ] && [ -x "$candidate" ]; then
+      echo "$candidate"
+      return
+    fi
+  done
+}
+
+find_webkit() {
+  WEBKIT_DRIVER=$(command -v WebKitWebDriver || true)
+  # What draws is a folder of the machine's kind, such as x86_64-linux-gnu.
+  WEBKIT_BROWSER=$(ls /usr/lib/*/webkit2gtk-4.1/MiniBrowser /usr/lib/*/webkit2gtk-4.0/MiniBrowser /usr/libexec/webkit2gtk-4.1/MiniBrowser 2>/dev/null | head -n 1 || true)
+  [ -n "$WEBKIT_DRIVER" ] && [ -n "$WEBKIT_BROWSER" ] && have Xvfb
+}
+
+engines_ready() {
+  node_ready
+  ENGINES_MISSING=
+  if [ -z "$(find_firefox)" ] && may_install; then apt_install firefox-esr; fi
+  FIREFOX=$(find_firefox)
+  if [ -n "$FIREFOX" ]; then export FIREFOX; else unset FIREFOX; fi
+  if ! find_webkit && may_install; then apt_install webkit2gtk-driver xvfb; fi
+  if find_webkit; then export WEBKIT_DRIVER WEBKIT_BROWSER; else unset WEBKIT_DRIVER WEBKIT_BROWSER; fi
+  if [ -z "${FIREFOX:-}" ] || [ -z "${WEBKIT_DRIVER:-}" ]; then
+    ENGINES_MISSING="not on this machine, and only root on Debian can install it from here (firefox-esr; webkit2gtk-driver and xvfb)"
+    [ -n "${FIREFOX:-}" ] || say "Firefox is $ENGINES_MISSING: its journeys are skipped"
+    [ -n "${WEBKIT_DRIVER:-}" ] || say "WebKitGTK with its driver is $ENGINES_MISSING: its journeys are skipped"
+  fi
+  export ENGINES_MISSING
+}
+
 what=${1:-}
-[ $# -gt 1 ] || fail "say native, web, node, browser or audit, and a command"
+[ $# -gt 1 ] || fail "say native, web, node, browser, engines or audit, and a command"
 shift
 case $what in
   native) native_rust; exec "$@" ;;
@@ -252,6 +290,7 @@ case $what in
   web) web "$@" ;;
   node) node_ready; exec "$@" ;;
   browser) browser_ready; exec "$@" ;;
+  engines) engines_ready; exec "$@" ;;
   lighthouse) browser_ready; packages tests/browser/lighthouse; exec "$@" ;;
-  *) fail "'$what' is not one of native, web, node, browser, audit" ;;
+  *) fail "'$what' is not one of native, web, node, browser, engines, audit" ;;
 esac

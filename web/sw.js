@@ -106,9 +106,24 @@ self.addEventListener("activate", (event) => event.waitUntil(tidy()));
 // A thread has an id of its own, and the browser does not say whose it is: it belongs where its first file was sent.
 let lastThread;
 
+// Firefox tells of a thread only once it runs, as the standard has it, and a thread does not run before its files are answered: one that
+// nothing is told of for a moment is such a thread.
+const MOMENT = 100;
+async function isThread(id) {
+  const client = await Promise.race([self.clients.get(id), new Promise((done) => self.setTimeout(done, MOMENT, { type: "worker" }))]);
+  return client?.type === "worker";
+}
+
+async function versionFor(id, map) {
+  if (map.has(id)) return map.get(id);
+  // Nobody need be asked where it comes to the same.
+  if (map.size === 0 || lastThread === undefined || lastThread === VERSION) return VERSION;
+  return (await isThread(id)) ? lastThread : VERSION;
+}
+
 async function answerFor(name, request, id) {
   const map = await known();
-  const version = map.get(id) ?? (map.size > 0 && (await self.clients.get(id))?.type === "worker" ? lastThread : undefined) ?? VERSION;
+  const version = await versionFor(id, map);
   if (request.destination === "worker") lastThread = version;
   const kept = await (await caches.open(OURS + version)).match(address(name));
   if (kept) return kept;

@@ -1,0 +1,97 @@
+// Which engines are on this machine, and the journeys run in one of them: one browser, one journey after the other.
+
+import assert from "node:assert/strict";
+import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { after, before, test } from "node:test";
+import { page as pageOf } from "../browser/rack.mjs";
+import { firefox } from "./firefox.mjs";
+import { hand as handOf } from "./hand.mjs";
+import { host as newHost } from "./host.mjs";
+import { JOURNEYS } from "./journeys.mjs";
+import { webkit } from "./webkit.mjs";
+
+/** How each engine is started; what it needs is named by `scripts/tools.sh engines` in the environment. */
+const ENGINES = {
+  firefox: { needs: ["FIREFOX"], start: (folder) => firefox(process.env.FIREFOX, folder) },
+  webkit: {
+    needs: ["WEBKIT_DRIVER", "WEBKIT_BROWSER"],
+    start: (folder) => webkit({ driver: process.env.WEBKIT_DRIVER, browser: process.env.WEBKIT_BROWSER }, folder),
+  },
+};
+/** What Firefox has a page say of code that was still on its way when the page was loaded again; a request that failed otherwise is told besides. */
+const BROKEN_OFF = /AbortError: The operation was aborted|NetworkError when attempting to fetch/;
+const PHONE = [390, 844];
+
+/** Why the journeys cannot be made in that engine here, in a sentence; nothing where they can. */
+export function missing(name) {
+  const absent = ENGINES[name].needs.filter((need) => !process.env[need]);
+  if (absent.length === 0) return undefined;
+  return process.env.ENGINES_MISSING || `run it by 'scripts/tools.sh engines', which sets ${absent.join(" and ")}`;
+}
+
+/** Starts that engine with a folder of its own. Returns the driver; its `close` removes the folder. */
+export async function start(name) {
+  const folder = await mkdtemp(join(tmpdir(), `garment-assay-${name}-`));
+  const driver = await ENGINES[name].start(folder);
+  const { close } = driver;
+  driver.close = async () => {
+    await close();
+    await rm(folder, { recursive: true, force: true, maxRetries: 5 });
+  };
+  return driver;
+}
+
+/** Opens the app at a host's fresh port, with these garments noted already. */
+export async function visit(driver, host, { rack = [], size = PHONE, copies = false } = {}) {
+  const server = await host.serve(copies);
+  const hand = handOf(driver);
+  await driver.fresh();
+  await driver.size(...size);
+  if (rack.length > 0) {
+    // Any page of the origin will do to lay them on the shelf; this one starts nothing.
+    await driver.open(`${server.url}learn/jeans.txt`);
+    await hand.read((pages) => pages.forEach(([key, text]) => window.localStorage.setItem(key, text)), rack.map((garment) => pageOf(garment)));
+  }
+  driver.problems.length = 0; // what the page before still had on its way, and the icon that this one looked for
+  await hand.open(server.url);
+  return { hand, driver, server, home: server.url };
+}
+
+/** Declares the journeys as tests in that engine. */
+export function journeys(name) {
+  const why = missing(name);
+  if (why) return test(`the journeys in ${name}`, { skip: why });
+  let driver, host;
+  before(async () => {
+    host = await newHost();
+    driver = await start(name);
+    console.log(`engine: ${driver.version}`);
+  });
+  after(async () => {
+    await driver?.close();
+    await host?.close();
+  });
+  for (const [title, journey, options = {}] of JOURNEYS) {
+    test(title, { timeout: 120_000 }, async () => {
+      const visited = await visit(driver, host, options);
+      const problems = {};
+      try {
+        await journey({ ...visited, problems });
+      } catch (error) {
+        if (process.env.ENGINES_PICTURES) {
+          await mkdir(process.env.ENGINES_PICTURES, { recursive: true });
+          await writeFile(join(process.env.ENGINES_PICTURES, `failed-${name}-${title.slice(0, 20).replace(/\W/g, "-")}.png`), await driver.picture());
+        }
+        const noted = [...driver.problems, ...(await visited.hand.read(() => JSON.parse(window.sessionStorage.getItem("watch") ?? "[]")).catch(() => []))];
+        error.message += `\nnoted meanwhile:\n${noted.join("\n")}`;
+        throw error;
+      }
+      const noted = [...driver.problems, ...(await visited.hand.read(() => JSON.parse(window.sessionStorage.getItem("watch") ?? "[]")))];
+      // Once the server is gone the browser may well say so.
+      const left = noted.filter((line) => !problems.expected?.test(line) && !BROKEN_OFF.test(line) && !(options.offline && /request failed|not loaded|sw\.js/.test(line)));
+      assert.deepEqual(left, [], "something went wrong out of sight");
+    });
+  }
+}

@@ -1,0 +1,3 @@
+import { journeys } from "./engines.mjs";
+
+journeys("firefox");
