@@ -28,7 +28,8 @@ async function tabTo(page, words, key = "Tab") {
 
 /** Waits until the heading of the opened screen has focus, and tells its words. */
 async function openedHeading(page, level) {
-  const now = await until(() => focused(page), ({ tag }) => tag === level, `focus on an ${level}`);
+  // A page whose code is on the way has a heading of its own until then.
+  const now = await until(() => focused(page), ({ tag, words }) => tag === level && words !== "One moment", `focus on an ${level}`);
   return now.words;
 }
 

@@ -151,7 +151,9 @@ try {
     for (let turn = 0; turn < 5; turn += 1) {
       const rows = await page.getByRole("main").locator("li.rack-row").count();
       await page.evaluate((rows) => window.time("click", () => document.querySelectorAll("main li.rack-row").length > rows), rows);
-      await page.getByRole("button", { name: /^Show more/ }).tap();
+      const button = page.getByRole("button", { name: /^Show more/ });
+      await button.scrollIntoViewIfNeeded();
+      await button.tap();
       grown.push((await timed(page)).paint);
     }
     note("show more rows", grown, unit);
