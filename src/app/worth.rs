@@ -7,19 +7,31 @@ use std::rc::Rc;
 use garment_assay::cost::Rates;
 use garment_assay::garment::{Appraisal, Garment, Id};
 use garment_assay::rack::{WhyNoWorth, Worth, by_worth, worth};
-use yew::AttrValue;
 
 use crate::app::appraisals::Appraisals;
 
 /// Where a garment stands in the order of value.
-#[derive(PartialEq, Eq)]
+#[derive(PartialEq)]
 pub struct Place {
     /// Place in the order, from 0.
     pub at: usize,
+    about_the_same: bool,
+    found: Result<Worth, WhyNoWorth>,
+}
+
+/// What is found of a garment is finite, so a place is equal to itself.
+impl Eq for Place {}
+
+impl Place {
     /// Why, as the rack says it: beside the one above.
-    pub on_the_rack: AttrValue,
+    pub fn on_the_rack(&self) -> String {
+        line(&self.found, self.about_the_same)
+    }
+
     /// Why, where no other stands above it.
-    pub alone: AttrValue,
+    pub fn alone(&self) -> String {
+        line(&self.found, false)
+    }
 }
 
 /// The place of each garment in the order of value.
@@ -51,8 +63,7 @@ impl Worths {
                 garments.iter().map(|garment| garment.as_ref()).zip(known.iter().map(Rc::as_ref)).collect();
             let found = worth(&pairs, rates);
             for (at, placed) in by_worth(&found).into_iter().enumerate() {
-                let said = |same| AttrValue::from(line(&found[placed.which], same));
-                let place = Place { at, on_the_rack: said(placed.about_the_same), alone: said(false) };
+                let place = Place { at, about_the_same: placed.about_the_same, found: found[placed.which] };
                 places.insert(garments[placed.which].id().clone(), place);
             }
         }

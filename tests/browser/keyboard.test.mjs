@@ -167,7 +167,7 @@ test("undo takes focus nowhere, and the answer is said again", async () => {
 test("a long rack shows its first rows, and the next on demand, with the keyboard where it was", async () => {
   await visitWith(manyGarments(70), {}, async ({ page }) => {
     const rows = page.getByRole("main").locator("li.rack-row");
-    assert.equal(await rows.count(), 30);
+    await until(() => rows.count(), (count) => count === 30, "the first thirty");
     const more = page.getByRole("button", { name: /^Show more/ });
     assert.equal(await more.innerText(), "Show more (40 left)");
     await more.focus();

@@ -1,6 +1,7 @@
 //! Which screen the page is on, as far as a browser tells, and whether it is magnified by two fingers.
 
 use gloo::events::EventListener;
+use gloo::timers::callback::Timeout;
 use web_sys::{Window, window};
 
 /// Names the screen as far as a browser tells: its size in CSS pixels and the device pixels to each. Page zoom, a change of the system's
@@ -39,4 +40,9 @@ pub fn on_change(call: impl Fn() + 'static) -> Option<EventListener> {
 pub fn on_view_change(call: impl Fn() + 'static) -> Option<EventListener> {
     let view = window()?.visual_viewport()?;
     Some(EventListener::new(&view, "resize", move |_| call()))
+}
+
+/// Calls back once the screen was painted and taps were heard, unless what is returned is dropped before.
+pub fn soon(call: impl FnOnce() + 'static) -> Timeout {
+    Timeout::new(0, call)
 }

@@ -124,7 +124,7 @@ pub fn BesideSheetPage(props: &Props) -> Html {
         Err(why) => return html! { <>{ bar }{ too_few(garments, rack, &why) }</> },
     };
     let places = worths.of(rack, rates, appraisals);
-    let value = |garment: &Rc<Garment>| places.get(garment.id()).map_or(String::new(), |place| place.alone.to_string());
+    let value = |garment: &Rc<Garment>| places.get(garment.id()).map_or(String::new(), |place| place.alone());
 
     let mut room = Room::new(garments.len());
     let heads = Row::new("", garments.iter().map(|garment| format!("A {} {}", short(garment.called()), facts(garment))));

@@ -11,7 +11,7 @@ use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
 use crate::app::appraisals::Appraisals;
-use crate::app::browser::{clock, files};
+use crate::app::browser::{clock, files, screen};
 use crate::app::collections::{self, Which};
 use crate::app::model::Message;
 use crate::app::parts::choosing::Choosing;
@@ -68,6 +68,8 @@ impl Show {
 
 /// Rows shown at first, and again with each "show more": more would be slow to lay out on a phone.
 const PAGE: usize = 30;
+/// Rows laid out at once, and then again in each turn until the page is full: as many as the largest screen shows of them before it is moved.
+const TURN: usize = 12;
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -339,6 +341,21 @@ pub fn Rack(props: &Props) -> Html {
     let rows = use_memo(asked, move |(listed, search, which, show, order, places)| {
         chosen(listed, search, which, *show, *order, &appraise, places.as_deref())
     });
+    // What can be seen comes first; the rest of the page follows in turns, so that no tap and no letter waits for it. What was asked for
+    // begins anew; a change of a garment does not, or the page would move under the hand.
+    let ask = ((*search).clone(), shown_which.clone(), *show, *order);
+    let laid = use_state_eq(|| (ask.clone(), TURN));
+    let count = if laid.0 == ask { laid.1 } else { TURN };
+    {
+        let laid = laid.setter();
+        use_effect_with((ask, count, (*shown).min(rows.len())), move |(ask, count, full)| {
+            let next = (*count < *full).then(|| {
+                let (ask, count) = (ask.clone(), count + TURN);
+                screen::soon(move || laid.set((ask, count)))
+            });
+            move || drop(next)
+        });
+    }
     let short: Vec<Id> = match *show {
         Show::ShortList => rows.iter().take(5).map(|garment| garment.id().clone()).collect(),
         _ => Vec::new(),
@@ -425,11 +442,11 @@ pub fn Rack(props: &Props) -> Html {
                     <details class="meaning lonely"><summary>{ "What this order means" }</summary><p>{ crate::app::worth::MEANING }</p></details>
                 }
                 <ul class="rack">
-                    { for rows.iter().take(*shown).map(|garment| {
+                    { for rows.iter().take((*shown).min(count)).map(|garment| {
                         let appraisal = appraisals.of(garment);
                         let open = open.as_ref() == Some(garment.id());
                         let pick = picks.as_ref().map(|_| ids.contains(garment.id()));
-                        let worth = places.as_ref().and_then(|places| places.get(garment.id())).map(|place| place.on_the_rack.clone());
+                        let worth = places.as_ref().and_then(|places| places.get(garment.id())).map(|place| AttrValue::from(place.on_the_rack()));
                         html! { <Row key={garment.id().as_str().to_owned()} {appraisal} {worth} left={appraisals.left(garment)} {open} {pick} picked={picked.clone()} delete={delete.clone()} garment={garment.clone()} /> }
                     }) }
                 </ul>
