@@ -115,9 +115,12 @@ try {
     const events = (await page.evaluate(() => window.taps ?? [])).filter(({ name }) => name === "pointerup" || name === "click");
     if (events.length > 0) note("  Event Timing: every click of the walk (steps of 8)", events.map(({ duration }) => duration), unit);
 
+    // What goes on in turns after the first screenful is done before a hand comes back.
+    const pause = () => page.waitForTimeout(600);
     const opens = [];
     for (let turn = 0; turn < 5; turn += 1) {
       await go(page, "#/settings", "Settings");
+      await pause();
       await page.evaluate(() => window.time("click", () => document.querySelectorAll("main ul.rack > li, main li.rack-row").length > 0));
       await page.getByRole("link", { name: "Back to the rack" }).tap();
       opens.push((await timed(page)).paint);
@@ -128,6 +131,7 @@ try {
     const field = page.getByRole("searchbox");
     for (const word of ["s", "st", "sta", "tapered 3", "", "wide", "", "ecru 12", "x", ""]) {
       const before = await page.getByRole("main").getByRole("listitem").first().innerText().catch(() => "");
+      await pause();
       await page.evaluate((before) => window.time("input", () => (document.querySelector("main li")?.innerText ?? "") !== before), before);
       await field.fill(word);
       const changed = await until(() => page.evaluate(() => window.timed), Boolean, "the search", 1500).catch(() => undefined);
@@ -138,6 +142,7 @@ try {
     const sorts = [];
     for (const order of ["name", "best", "dearest", "worth", "oldest", "newest"]) {
       const before = await page.getByRole("main").getByRole("listitem").first().innerText();
+      await pause();
       await page.evaluate((before) => window.time("change", () => (document.querySelector("main li")?.innerText ?? "") !== before), before);
       await page.getByLabel("Order").selectOption(order);
       const changed = await until(() => page.evaluate(() => window.timed), Boolean, "the order", 3000).catch(() => undefined);
@@ -153,6 +158,7 @@ try {
       await page.evaluate((rows) => window.time("click", () => document.querySelectorAll("main li.rack-row").length > rows), rows);
       const button = page.getByRole("button", { name: /^Show more/ });
       await button.scrollIntoViewIfNeeded();
+      await pause();
       await button.tap();
       grown.push((await timed(page)).paint);
     }

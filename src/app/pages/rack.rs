@@ -1,5 +1,6 @@
 //! The rack: garments noted.
 
+use std::cell::RefCell;
 use std::cmp::Reverse;
 use std::rc::Rc;
 
@@ -69,7 +70,7 @@ impl Show {
 /// Rows shown at first, and again with each "show more": more would be slow to lay out on a phone.
 const PAGE: usize = 30;
 /// Rows laid out at once, and then again in each turn until the page is full: as many as the largest screen shows of them before it is moved.
-const TURN: usize = 12;
+const TURN: usize = 9;
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -115,6 +116,22 @@ impl Listed {
     fn of(garment: &Rc<Garment>) -> Listed {
         Listed { garment: garment.clone(), searched: searched(garment), called: garment.called().to_lowercase() }
     }
+}
+
+thread_local! {
+    /// What was listed last: the rack is opened again and again with the same garments.
+    static LISTED: RefCell<Rc<Vec<Listed>>> = RefCell::default();
+}
+
+/// These garments, listed; those that were listed last are taken as they were.
+fn listed(garments: &[Rc<Garment>]) -> Rc<Vec<Listed>> {
+    LISTED.with_borrow_mut(|last| {
+        let same = last.len() == garments.len() && last.iter().zip(garments).all(|(one, other)| Rc::ptr_eq(&one.garment, other));
+        if !same {
+            *last = Rc::new(garments.iter().map(Listed::of).collect());
+        }
+        last.clone()
+    })
 }
 
 /// The garments to show, in order.
@@ -327,7 +344,8 @@ pub fn Rack(props: &Props) -> Html {
     };
     // One that was deleted meanwhile is none any more.
     let ids: Vec<Id> = picks.iter().flatten().filter(|id| garments.iter().any(|garment| garment.id() == *id)).cloned().collect();
-    let listed = use_memo(garments.clone(), |garments| garments.iter().map(Listed::of).collect::<Vec<_>>());
+    let listed = use_memo(garments.clone(), |garments| listed(garments));
+    let listed = (*listed).clone();
     let worths = use_state(Worths::default);
     let update = use_force_update();
     let places = (*order == Order::Worth)
