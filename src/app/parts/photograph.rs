@@ -123,6 +123,16 @@ pub fn OpenPhotograph(props: &Props) -> Html {
         use_effect_with((), move |()| document::open_dialog(&dialog));
     }
     let (width, height) = one.size();
+    // The picture may come while somebody is typing already.
+    let typed = use_state_eq(|| one.caption().to_owned());
+    let type_on = {
+        let typed = typed.clone();
+        Callback::from(move |event: InputEvent| {
+            if let Some(field) = event.target_dyn_into::<HtmlInputElement>() {
+                typed.set(field.value());
+            }
+        })
+    };
     let write = {
         let caption = caption.clone();
         Callback::from(move |event: Event| {
@@ -161,7 +171,7 @@ pub fn OpenPhotograph(props: &Props) -> Html {
             } }
             <div class="field">
                 <label for="photograph-caption">{ "What it shows" }</label>
-                <input id="photograph-caption" autocomplete="off" maxlength={Photograph::LONGEST_CAPTION.to_string()} value={one.caption().to_owned()} onchange={write} />
+                <input id="photograph-caption" autocomplete="off" maxlength={Photograph::LONGEST_CAPTION.to_string()} value={(*typed).clone()} oninput={type_on} onchange={write} />
             </div>
             <p class="hint">{ facts.into_iter().flatten().collect::<Vec<_>>().join(" · ") }</p>
             <div class="foot-buttons">
