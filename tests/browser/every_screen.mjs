@@ -20,8 +20,9 @@ export async function onEveryScreen(options, judge) {
       for (const { name, path = "#/", act } of screens) {
         // Loaded anew, so that nothing that was open on the screen before stands in the way.
         await page.goto(`${page.url().split("#")[0]}?${name}${path}`);
-        // A check stays behind its lesson, out of sight.
-        await page.locator("main h1:visible").first().waitFor();
+        // The frame in index.html has a heading too; and a check stays behind its lesson, out of sight.
+        await page.locator("#app:not(:has(.skeleton)) main h1:visible").first().waitFor();
+        await settled(page);
         await act?.(page);
         for (const line of await judge(page)) found.push(`${name}: ${line}`);
       }
