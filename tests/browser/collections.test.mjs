@@ -146,10 +146,10 @@ test("a colleague’s file shows where both differ, and joined nothing of either
     await pair.getByText("Join them in one").click();
     await pair.getByText("Joined: yours, theirs goes into the note").waitFor();
     await pair.getByText("Joined: both").first().waitFor();
-    await plan(page).getByText("1 not as here: yours will be changed, as you chose below").waitFor();
+    await plan(page).getByText("1 not as here: both will be joined, as you chose below").waitFor();
     await sound(page);
     await plan(page).getByRole("button", { name: "Merge", exact: true }).click();
-    await page.getByText("Imported: 0 added, 1 replaced, 0 deleted.").waitFor();
+    await page.getByText("Imported: 0 added, 0 replaced, 1 joined, 0 deleted.").waitFor();
     await kept(page);
     const joined = (await facts(page))[MINE.id];
     assert.equal(joined.label, MINE.label);
