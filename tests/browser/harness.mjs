@@ -154,7 +154,7 @@ export async function started(page) {
 }
 
 /** Waits until no part of the screen is on its way any more, as a page of the second program is at first. */
-export const settled = (page) => page.locator("main [aria-busy=true]").waitFor({ state: "detached" });
+export const settled = (page) => page.locator("main [aria-busy=true]").first().waitFor({ state: "detached" });
 
 /** Makes the page's processor `times` slower, as a cheap phone's. */
 export async function slow(page, times) {
