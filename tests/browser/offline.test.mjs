@@ -107,7 +107,7 @@ test("the copies of other apps on the host stay, and what is not the app’s own
       await host.release();
       assert.equal(await lookForNewer(page), true);
       await page.getByRole("button", { name: "Use it now" }).click();
-      await until(() => gets(page, "learn/jeans.txt").then((text) => text.endsWith("\n\n")).catch(() => false), Boolean, "the new version");
+      await until(() => gets(page, "learn/jeans.txt").then((text) => text.endsWith("\n\n")).catch(() => false), Boolean, "the new version", 40_000);
       await page.reload();
       await started(page);
       const ours = await until(() => copies(page), (all) => all.filter((name) => name.startsWith(`garment-assay ${host.home} `)).length === 2, "one copy and its list of pages");
