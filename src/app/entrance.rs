@@ -105,7 +105,7 @@ pub fn Entrance(props: &Props) -> Html {
         });
     }
     if *house == House::Here
-        && let Some(page) = wings::here(wings::house((*invented).clone()))
+        && let Some(page) = wings::at_once(wings::house((*invented).clone()), |_| ())
     {
         return page;
     }

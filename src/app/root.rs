@@ -5,8 +5,8 @@ mod people;
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::rc::Rc;
-use std::task::{self, Poll, Waker};
 
+use garment_assay::cost::Rates;
 use garment_assay::fit::PersonId;
 use garment_assay::garment::{Act, Garment, Id, Readings};
 use garment_assay::learn::Subject;
@@ -386,7 +386,7 @@ impl Component for App {
                     }
                 });
             };
-            work_ahead(self.appraisals.clone(), self.model.garments.clone().into());
+            work_ahead(self.appraisals.clone(), self.model.garments.clone(), self.model.settings.rates.clone());
             if !flight::is_sparing() {
                 gloo::timers::callback::Timeout::new(AFTER_THE_FIRST_PAGE, bring).forget();
             }
@@ -394,22 +394,26 @@ impl Component for App {
     }
 }
 
-/// Works out what follows from each garment, in turns too short to be felt, so that no order of the rack has to wait for all of them.
-fn work_ahead(appraisals: Appraisals, garments: Rc<[Rc<Garment>]>) {
-    fn turn(appraisals: Appraisals, garments: Rc<[Rc<Garment>]>, from: usize) {
-        if from >= garments.len() {
-            return;
-        }
+/// Works out what follows from each garment, in turns too short to be felt, and then their places by value, so that no order of the rack has
+/// to wait for all of them.
+fn work_ahead(appraisals: Appraisals, garments: Vec<Rc<Garment>>, rates: Rates) {
+    fn turn(appraisals: Appraisals, garments: Vec<Rc<Garment>>, rates: Rates, from: usize) {
         let next = move || {
+            if from >= garments.len() {
+                let _ = wings::at_once(wings::worths(garments, rates, appraisals), |_| ());
+                return;
+            }
             let to = (from + IN_A_TURN).min(garments.len());
             for garment in &garments[from..to] {
                 appraisals.of(garment);
             }
-            turn(appraisals, garments, to);
+            turn(appraisals, garments, rates, to);
         };
         gloo::timers::callback::Timeout::new(BETWEEN_TURNS, next).forget();
     }
-    turn(appraisals, garments, 0);
+    if !garments.is_empty() {
+        turn(appraisals, garments, rates, 0);
+    }
 }
 
 /// Garments worked out in one turn.
@@ -445,19 +449,12 @@ impl App {
     fn page(&self, ctx: &Context<App>, wing: Wing, scene: &Scene) -> Html {
         let coming = self.wings.borrow().get(&wing).copied();
         if coming.is_none() {
-            let mut page = Box::pin(wing.page(scene.clone()));
-            match page.as_mut().poll(&mut task::Context::from_waker(Waker::noop())) {
-                Poll::Ready(Ok(page)) => return page,
-                Poll::Ready(Err(_)) => {}
-                Poll::Pending => {
-                    self.wings.borrow_mut().insert(wing, Coming::OnTheWay);
-                    let link = ctx.link().clone();
-                    wasm_bindgen_futures::spawn_local(async move {
-                        let is_here = page.await.is_ok();
-                        link.send_message(Incoming::Entered(wing, is_here));
-                    });
-                }
+            let link = ctx.link().clone();
+            let came = move |is_here| link.send_message(Incoming::Entered(wing, is_here));
+            if let Some(page) = wings::at_once(wing.page(scene.clone()), came) {
+                return page;
             }
+            self.wings.borrow_mut().insert(wing, Coming::OnTheWay);
         }
         if wing == Wing::Beside {
             // The page that it stands beside is in the same wing or says that one is on its way.

@@ -40,21 +40,19 @@ pub type Places = BTreeMap<Id, Place>;
 /// The garments, the rates, and the places that came of them.
 type Known = (Vec<Rc<Garment>>, Rates, Rc<Places>);
 
-/// A handle to the last ones; clones are the same one.
-#[derive(Clone, Default)]
-pub struct Worths {
-    known: Rc<RefCell<Option<Known>>>,
+thread_local! {
+    /// The last ones: the rack is opened again and again with the same garments.
+    static KNOWN: RefCell<Option<Known>> = const { RefCell::new(None) };
 }
 
-impl Worths {
-    /// Every garment in its place. What was put away is set against nothing; it stands where it would if it were not.
-    pub fn of(&self, garments: &[Rc<Garment>], rates: &Rates, appraisals: &Appraisals) -> Rc<Places> {
-        if let Some((known, under, places)) = self.known.borrow().as_ref() {
-            let same = known.len() == garments.len() && known.iter().zip(garments).all(|(one, other)| Rc::ptr_eq(one, other));
-            if same && under == rates {
-                return places.clone();
-            }
-        }
+/// Every garment in its place. What was put away is set against nothing; it stands where it would if it were not.
+pub fn places(garments: &[Rc<Garment>], rates: &Rates, appraisals: &Appraisals) -> Rc<Places> {
+    let known = KNOWN.with_borrow(|known| {
+        let (before, under, places) = known.as_ref()?;
+        let same = before.len() == garments.len() && before.iter().zip(garments).all(|(one, other)| Rc::ptr_eq(one, other));
+        (same && under == rates).then(|| places.clone())
+    });
+    known.unwrap_or_else(|| {
         let mut places = Places::new();
         let (away, here): (Vec<&Rc<Garment>>, Vec<&Rc<Garment>>) = garments.iter().partition(|garment| garment.archived());
         for garments in [here, away] {
@@ -68,9 +66,9 @@ impl Worths {
             }
         }
         let places = Rc::new(places);
-        *self.known.borrow_mut() = Some((garments.to_vec(), rates.clone(), places.clone()));
+        KNOWN.set(Some((garments.to_vec(), rates.clone(), places.clone())));
         places
-    }
+    })
 }
 
 /// What the order is, for people.

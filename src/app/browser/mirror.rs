@@ -18,21 +18,29 @@ pub struct Mirror {
     database: Rc<RefCell<Option<IdbDatabase>>>,
 }
 
+/// Opens the database of that name; its stores are made when it is opened for the first time.
+pub(super) async fn database(name: &str, stores: &'static [&'static str]) -> Result<IdbDatabase, JsValue> {
+    let factory = web_sys::window().and_then(|window| window.indexed_db().ok().flatten()).ok_or(JsValue::NULL)?;
+    let request: IdbOpenDbRequest = factory.open_with_u32(name, 1)?;
+    let upgrade = {
+        let request = request.clone();
+        Closure::once_into_js(move || {
+            if let Ok(result) = request.result() {
+                let database = result.unchecked_into::<IdbDatabase>();
+                for store in stores {
+                    let _ = database.create_object_store(store);
+                }
+            }
+        })
+    };
+    request.set_onupgradeneeded(Some(upgrade.unchecked_ref()));
+    Ok(settled(&request).await?.unchecked_into())
+}
+
 impl Mirror {
     /// Opens the mirror and reads every page in it.
     pub async fn open(&self) -> Result<Vec<(String, String)>, JsValue> {
-        let factory = web_sys::window().and_then(|window| window.indexed_db().ok().flatten()).ok_or(JsValue::NULL)?;
-        let request: IdbOpenDbRequest = factory.open_with_u32(DATABASE, 1)?;
-        let upgrade = {
-            let request = request.clone();
-            Closure::once_into_js(move || {
-                if let Ok(result) = request.result() {
-                    let _ = result.unchecked_into::<IdbDatabase>().create_object_store(PAGES);
-                }
-            })
-        };
-        request.set_onupgradeneeded(Some(upgrade.unchecked_ref()));
-        let database: IdbDatabase = settled(&request).await?.unchecked_into();
+        let database = database(DATABASE, &[PAGES]).await?;
         // Another window with a newer version of the app must be able to change the database.
         let closing = {
             let (handle, database) = (self.database.clone(), database.clone());

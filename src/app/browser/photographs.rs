@@ -14,12 +14,11 @@ use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::spawn_local;
 use web_sys::{
-    Blob, BlobPropertyBag, DomException, File, FileList, IdbDatabase, IdbObjectStore, IdbOpenDbRequest, IdbTransaction,
-    IdbTransactionMode,
+    Blob, BlobPropertyBag, DomException, File, FileList, IdbDatabase, IdbObjectStore, IdbTransaction, IdbTransactionMode,
 };
 
 use super::files;
-use super::mirror::{completed, settled};
+use super::mirror::{self, completed, settled};
 use super::picture::{Address, NoPicture, bytes, shrunk};
 
 const DATABASE: &str = "garment-assay-photographs";
@@ -67,20 +66,7 @@ async fn database() -> Result<IdbDatabase, JsValue> {
     if let Some(open) = OPEN.with_borrow(Clone::clone) {
         return Ok(open);
     }
-    let factory = web_sys::window().and_then(|window| window.indexed_db().ok().flatten()).ok_or(JsValue::NULL)?;
-    let request: IdbOpenDbRequest = factory.open_with_u32(DATABASE, 1)?;
-    let upgrade = {
-        let request = request.clone();
-        Closure::once_into_js(move || {
-            if let Ok(result) = request.result() {
-                let database = result.unchecked_into::<IdbDatabase>();
-                let _ = database.create_object_store(PICTURES);
-                let _ = database.create_object_store(UNNAMED);
-            }
-        })
-    };
-    request.set_onupgradeneeded(Some(upgrade.unchecked_ref()));
-    let database: IdbDatabase = settled(&request).await?.unchecked_into();
+    let database = mirror::database(DATABASE, &[PICTURES, UNNAMED]).await?;
     // Another window with a newer version must be able to change it, and the browser may close it by itself: it is opened anew then.
     let closing = {
         let database = database.clone();

@@ -18,7 +18,7 @@ use crate::app::parts::bar::Bar;
 use crate::app::parts::tape::Tape;
 use crate::app::route::Route;
 use crate::app::words::{self, headline};
-use crate::app::worth::Worths;
+use crate::app::worth;
 
 /// Answers named that moved each result most, and checks named that nobody looked at.
 const NAMED: usize = 3;
@@ -113,7 +113,6 @@ pub struct Props {
 #[component]
 pub fn BesideSheetPage(props: &Props) -> Html {
     let Props { garments, rack, appraisals, rates, today, system } = props;
-    let worths = use_state(Worths::default);
     let known: Vec<Rc<Appraisal>> = garments.iter().map(|garment| appraisals.of(garment)).collect();
     let pairs: Vec<(&Garment, &Appraisal)> = garments.iter().map(Rc::as_ref).zip(known.iter().map(Rc::as_ref)).collect();
     let ids: Vec<_> = garments.iter().map(|garment| garment.id().clone()).collect();
@@ -123,7 +122,7 @@ pub fn BesideSheetPage(props: &Props) -> Html {
         Ok(beside) => beside,
         Err(why) => return html! { <>{ bar }{ too_few(garments, rack, &why) }</> },
     };
-    let places = worths.of(rack, rates, appraisals);
+    let places = worth::places(rack, rates, appraisals);
     let value = |garment: &Rc<Garment>| places.get(garment.id()).map_or(String::new(), |place| place.alone());
 
     let mut room = Room::new(garments.len());

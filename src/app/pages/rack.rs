@@ -25,7 +25,7 @@ use crate::app::parts::tape::Tape;
 use crate::app::route::Route;
 use crate::app::wings;
 use crate::app::words::{self, headline};
-use crate::app::worth::{Places, Worths};
+use crate::app::worth::Places;
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Order {
@@ -346,12 +346,16 @@ pub fn Rack(props: &Props) -> Html {
     let ids: Vec<Id> = picks.iter().flatten().filter(|id| garments.iter().any(|garment| garment.id() == *id)).cloned().collect();
     let listed = use_memo(garments.clone(), |garments| listed(garments));
     let listed = (*listed).clone();
-    let worths = use_state(Worths::default);
     let update = use_force_update();
     let places = (*order == Order::Worth)
         .then(|| {
-            let worths = wings::worths((*worths).clone(), garments.clone(), rates.clone(), appraisals.clone());
-            wings::at_once(worths, move || update.force_update())
+            let worths = wings::worths(garments.clone(), rates.clone(), appraisals.clone());
+            // A wing that does not come is not asked again by itself.
+            wings::at_once(worths, move |is_here| {
+                if is_here {
+                    update.force_update()
+                }
+            })
         })
         .flatten();
     let asked = (listed, (*search).clone(), shown_which.clone(), *show, *order, places.clone());

@@ -9,7 +9,6 @@ mod judging;
 mod price;
 mod study;
 
-use std::pin::pin;
 use std::rc::Rc;
 use std::task::{Context, Poll, Waker};
 
@@ -102,28 +101,17 @@ pub async fn bring_all() -> bool {
 
 pub use price::worths;
 
-/// What a wing gives, if its code is here.
-pub fn here<T>(given: impl Future<Output = Result<T, SplitLoaderError>>) -> Option<T> {
-    match pin!(given).poll(&mut Context::from_waker(Waker::noop())) {
-        Poll::Ready(given) => given.ok(),
-        Poll::Pending => None,
-    }
-}
-
-/// What a wing gives, if its code is here; else nothing, and once it is here, `came` is called so that it is asked again. A wing that does
-/// not come is not asked again by itself.
+/// What a wing gives, if its code is here; else nothing, and `came` is called once that is here or did not come.
 pub fn at_once<T: 'static>(
     given: impl Future<Output = Result<T, SplitLoaderError>> + 'static,
-    came: impl FnOnce() + 'static,
+    came: impl FnOnce(bool) + 'static,
 ) -> Option<T> {
     let mut given = Box::pin(given);
     match given.as_mut().poll(&mut Context::from_waker(Waker::noop())) {
         Poll::Ready(given) => given.ok(),
         Poll::Pending => {
             wasm_bindgen_futures::spawn_local(async move {
-                if given.await.is_ok() {
-                    came();
-                }
+                came(given.await.is_ok());
             });
             None
         }

@@ -20,7 +20,7 @@ use crate::app::pages::offer::OfferPage;
 use crate::app::pages::rates::RatesPage;
 use crate::app::pages::sheet::SheetPage;
 use crate::app::route::Route;
-use crate::app::worth::{Places, Worths};
+use crate::app::worth::{self, Places};
 
 /// The page of the scene.
 #[wasm_split(price, fallible, preload(bring))]
@@ -70,11 +70,6 @@ pub fn page(scene: Scene) -> Result<Html, SplitLoaderError> {
 
 /// Every garment in its place in the order of value, for the rack.
 #[wasm_split(price, fallible)]
-pub fn worths(
-    held: Worths,
-    garments: Vec<Rc<Garment>>,
-    rates: Rates,
-    appraisals: Appraisals,
-) -> Result<Rc<Places>, SplitLoaderError> {
-    Ok(held.of(&garments, &rates, &appraisals))
+pub fn worths(garments: Vec<Rc<Garment>>, rates: Rates, appraisals: Appraisals) -> Result<Rc<Places>, SplitLoaderError> {
+    Ok(worth::places(&garments, &rates, &appraisals))
 }
