@@ -45,7 +45,7 @@ fn page_read(text: &str) -> Garment {
 /// A garment read from facts written by hand.
 fn of_body(photographs: &str) -> Garment {
     let body = format!(r#"{{"id":"g","family":"jeans","noted":"2026-11-25","answers":[],"photographs":{photographs}}}"#);
-    let crc = garment_assay::archive::crc32(format!("1\n{body}").as_bytes());
+    let crc = garment_assay::archive::crc32(format!("1\n{body}").bytes());
     page_read(&format!("{{\"form\":1,\"rev\":1,\"sum\":\"{crc:08x}\"}}\n{body}"))
 }
 

@@ -65,7 +65,7 @@ impl Pack {
         for word in [NEEDS, UTF_8, 0, 0, self.day] {
             common.extend(word.to_le_bytes());
         }
-        for long in [crc32(bytes), size, size] {
+        for long in [crc32(bytes.iter().copied()), size, size] {
             common.extend(long.to_le_bytes());
         }
         for word in [length, 0] {

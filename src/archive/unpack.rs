@@ -170,7 +170,7 @@ impl<'a> Archive<'a> {
             }
             _ => return Err(FileFault::OtherPacking),
         };
-        if read.len() as u64 != place.size || crc32(&read) != place.crc {
+        if read.len() as u64 != place.size || crc32(read.iter().copied()) != place.crc {
             return Err(FileFault::Damaged);
         }
         self.left.set(self.left.get().saturating_sub(read.len()));
