@@ -10,6 +10,7 @@ pub mod cost;
 pub mod fit;
 pub mod garment;
 pub mod grading;
+pub mod language;
 pub mod learn;
 pub mod lot;
 pub mod measure;

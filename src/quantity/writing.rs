@@ -16,6 +16,14 @@ pub enum Decimal {
 }
 
 impl Decimal {
+    /// That of the language that is spoken.
+    pub fn spoken() -> Decimal {
+        match crate::language::spoken().decimal_sign() {
+            ',' => Decimal::Comma,
+            _ => Decimal::Point,
+        }
+    }
+
     /// The sign itself.
     pub const fn sign(self) -> char {
         match self {
