@@ -7,11 +7,11 @@ FUZZ_RUNS ?= -1
 tools := sh scripts/tools.sh
 browser_tests := $(wildcard tests/browser/*.test.mjs)
 engine_tests := $(wildcard tests/engines/*.test.mjs)
-sources := $(shell find $(wildcard src styles web learn)) index.html Trunk.toml Cargo.toml Cargo.lock .cargo/config.toml \
+sources := $(shell find $(wildcard src styles web learn language)) index.html Trunk.toml Cargo.toml Cargo.lock .cargo/config.toml \
   scripts/assets.sh scripts/wings.sh scripts/without_names.rs scripts/in_path/wasm-bindgen $(wildcard scripts/precache.sh) package-lock.json
 
 .DEFAULT_GOAL := help
-.PHONY: help run watch build test test-rust test-browser test-engines lint audit format size bench fuzz shots lighthouse clean
+.PHONY: help run watch messages build test test-rust test-browser test-engines lint audit format size bench fuzz shots lighthouse clean
 
 help: ## say what there is
 	@sed -n 's/^\([a-z-]*\):.*## \(.*\)/  make \1\t\2/p' Makefile | expand -t 24
@@ -82,6 +82,9 @@ bench: ## measure speed, of the library and in a browser
 	  echo "bench: the quick sheet, by a scripted hand" && $(tools) browser node tests/browser/measure_desk.mjs && \
 	  echo "bench: the fitting room, by a scripted hand" && $(tools) browser node tests/browser/measure_fit.mjs && \
 	  echo "bench: reading a picture" && $(tools) browser node tests/browser/measure_picture.mjs; fi
+
+messages: ## bring the message files of other languages up to the source, and say how many sentences are still to be written
+	@$(tools) native cargo run --quiet --example messages --no-default-features
 
 fuzz: ## fuzz what reads text: DOOR=import (or all), FUZZ_SECONDS=60 each, FUZZ_RUNS=1000000 each
 	@echo "fuzz: building with libFuzzer (two minutes or so the first time; needs a C++ compiler)"

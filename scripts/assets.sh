@@ -30,12 +30,24 @@ joined $later >"$out/pictures.css"
 # The longer texts of the lessons, a file for each course, fetched when one is first read. What is written once for all families stands in
 # each of theirs; second-hand is no family.
 rm -rf "$out/learn"
-mkdir -p "$out/learn"
-for file in learn/*.txt; do
-  [ "$file" = learn/every-family.txt ] && continue
-  [ "$file" = learn/second-hand.txt ] && { grep -v '^%' "$file" >"$out/learn/second-hand.txt"; continue; }
-  # The first line says what the file is, and the second file has one too.
-  { grep -v '^%' "$file"; tail -n +2 learn/every-family.txt | grep -v '^%'; } >"$out/learn/$(basename "$file")"
+for file in learn/*.txt learn/*/*.txt; do
+  [ -f "$file" ] || continue
+  from=$(dirname "$file")
+  mkdir -p "$out/$from"
+  case "$file" in
+    */every-family.txt) ;;
+    */second-hand.txt) grep -v '^%' "$file" >"$out/$file" ;;
+    # The first line says what the file is, and the second file has one too.
+    *) { grep -v '^%' "$file"; tail -n +2 "$from/every-family.txt" | grep -v '^%'; } >"$out/$file" ;;
+  esac
+done
+
+# Messages of other languages, without the notes for whoever writes them.
+rm -rf "$out/language"
+for file in language/*/*.po; do
+  [ -f "$file" ] || continue
+  mkdir -p "$out/$(dirname "$file")"
+  grep -v '^#' "$file" >"$out/$file"
 done
 
 font=node_modules/@fontsource-variable/instrument-sans

@@ -3,6 +3,49 @@
 const script = document.querySelector("script[data-wasm]");
 const crash = document.getElementById("crash");
 
+// What is said before the program is there, and when it does not come, in languages other than that of the page: the same sentences, in the
+// same order. All else that is said stands in the message files.
+const ENGLISH = [
+  document.querySelector("main > p")?.textContent ?? "",
+  "This browser is too old for Garment Assay. Chrome 97, Firefox 114 or Safari 16.4, or any later one, will do.",
+  "Garment Assay could not start. Your notes are untouched. Reload the page; if that does not help, restart the browser.",
+];
+const OTHERWISE = {
+  de: [
+    "Ein Blick oder Griff nach dem anderen, das Aufschlussreichste zuerst. Nach jedem siehst du, wie gut das Stück gemacht scheint und wie sicher das ist. Einmal geladen, geht es ohne Netz, und alles bleibt auf diesem Gerät.",
+    "Dieser Browser ist zu alt für Garment Assay. Chrome 97, Firefox 114 oder Safari 16.4 oder jeder neuere genügt.",
+    "Garment Assay konnte nicht starten. Deine Notizen sind unberührt. Lade die Seite neu; hilft das nicht, starte den Browser neu.",
+  ],
+  fr: [
+    "Un regard ou un toucher à la fois, le plus parlant d’abord. Après chacun, vous voyez à quel point le vêtement semble bien fait, et avec quelle certitude. Une fois chargée, l’application marche sans réseau, et tout reste sur cet appareil.",
+    "Ce navigateur est trop ancien pour Garment Assay. Chrome 97, Firefox 114 ou Safari 16.4, ou tout autre plus récent, convient.",
+    "Garment Assay n’a pas pu démarrer. Vos notes sont intactes. Rechargez la page ; si cela ne suffit pas, redémarrez le navigateur.",
+  ],
+};
+
+// The language of the page, for the programs too: the person's choice, or the first of the browser's that is spoken here.
+const language = ((wished) => wished.map((tag) => tag.split("-")[0].toLowerCase()).find((tag) => tag === "en" || tag in OTHERWISE))([
+  ...chosenLanguage(),
+  ...(navigator.languages ?? []),
+]);
+document.documentElement.lang = language ?? "en";
+
+function chosenLanguage() {
+  try {
+    return [localStorage.getItem("garment-assay/language") ?? []].flat();
+  } catch {
+    // A storage that is forbidden has no choice in it; the app says what else that means.
+    return [];
+  }
+}
+
+function translated(sentence) {
+  return OTHERWISE[language]?.[ENGLISH.indexOf(sentence)] ?? sentence;
+}
+
+const waiting = document.querySelector("main > p");
+if (waiting && language in OTHERWISE) waiting.textContent = translated(waiting.textContent);
+
 // The only addresses that code may be started from, should the program start a worker.
 const STARTABLE = ["sw.js", "worker.js"];
 
@@ -68,7 +111,7 @@ document.addEventListener("pictures-wanted", ({ target, detail }) => {
 });
 
 function say(sentence) {
-  crash.textContent = sentence;
+  crash.textContent = translated(sentence);
   crash.hidden = false;
   document.querySelector("[aria-busy]")?.removeAttribute("aria-busy");
 }

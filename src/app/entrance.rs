@@ -4,7 +4,7 @@
 use gloo::timers::callback::Timeout;
 use yew::prelude::*;
 
-use super::browser::{address, document, shelf};
+use super::browser::{address, document, language, shelf};
 use super::parts::empty_rack::{EmptyRack, NOTHING_YET, RackBar};
 use super::parts::hall::Hall;
 use super::wings;
@@ -19,11 +19,17 @@ pub fn is_first_visit() -> bool {
 
 /// Brings the house; says so on the page when it does not come. Whether it came.
 pub async fn bring_house() -> bool {
-    let is_here = wings::bring_house().await;
+    let is_here = house_and_words().await;
     if !is_here {
         document::say_not_loaded();
     }
     is_here
+}
+
+/// Brings the house and what it says, both at once. Whether both came.
+async fn house_and_words() -> bool {
+    let words = language::bring_all();
+    wings::bring_house().await && words.await
 }
 
 #[derive(Properties, PartialEq)]
@@ -62,7 +68,7 @@ pub fn Entrance(props: &Props) -> Html {
             let (house, asked) = (house.clone(), asked.clone());
             house.set(House::Coming);
             wasm_bindgen_futures::spawn_local(async move {
-                let is_here = wings::bring_house().await;
+                let is_here = house_and_words().await;
                 asked.replace(is_here);
                 let focused = document::focused_link();
                 house.set(if is_here { House::Here } else { House::Missing });

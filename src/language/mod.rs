@@ -12,6 +12,25 @@ mod locale;
 mod messages;
 mod spoken;
 
+/// Names of the message files of a language, without their ending. What `examples/messages` writes into each stands there.
+pub const FILES: [&str; 13] = [
+    "app",
+    "pictures",
+    "measure",
+    "specimen",
+    "catalog",
+    "jeans",
+    "woven-shirt",
+    "t-shirt",
+    "sweater",
+    "dress-skirt",
+    "tailored-jacket",
+    "outerwear",
+    "second-hand",
+];
+/// The file of what is said before anything else is there.
+pub const ENTRANCE: &str = "entrance";
+
 pub use counted::one;
 pub use locale::{Language, grouped, money, opening, within};
 pub use messages::{MessageFault, Messages};

@@ -9,8 +9,10 @@ mod parts;
 mod shared;
 
 use std::cell::RefCell;
+use std::rc::Rc;
 
 use garment_assay::garment::{Errand, Readings};
+use yew::AppHandle;
 use yew::prelude::*;
 
 use browser::door;
@@ -18,6 +20,7 @@ use pages::live::LiveComb;
 use pages::picture::PicturePage;
 use parts::picture_job::Job;
 use shared::document;
+use shared::language;
 use shared::means::Means;
 use shared::room::{Room, Word};
 
@@ -64,15 +67,36 @@ fn main() {
     }
     door::on_wanted(|room, words| {
         let Some(errand) = Errand::heard(&words) else { return room.say(Word::Failed, "") };
-        let props = Props { errand, room: room.clone() };
-        let shown = yew::Renderer::<Pictures>::with_root_and_props(room.0.clone(), props).render();
-        // With the page go its camera and its second thread.
-        let shown = RefCell::new(Some(shown));
-        room.on(Word::Close, move |_| {
-            if let Some(shown) = shown.take() {
-                shown.destroy();
-            }
-        })
-        .forget();
+        wasm_bindgen_futures::spawn_local(open(room, errand));
     });
+}
+
+/// Shows the page that an errand asks for in a room, once its words are here.
+async fn open(room: Room, errand: Errand) {
+    let page = Rc::new(RefCell::new(Page::OnItsWay));
+    let closed = page.clone();
+    // With the page go its camera and its second thread.
+    room.on(Word::Close, move |_| {
+        if let Page::Shown(shown) = closed.replace(Page::Left) {
+            shown.destroy();
+        }
+    })
+    .forget();
+    if !language::bring_all().await {
+        return room.say(Word::Failed, "");
+    }
+    if matches!(*page.borrow(), Page::OnItsWay) {
+        let props = Props { errand, room: room.clone() };
+        page.replace(Page::Shown(yew::Renderer::<Pictures>::with_root_and_props(room.0.clone(), props).render()));
+    }
+}
+
+/// Where a page is between being asked for and being left.
+enum Page {
+    /// Its words are awaited.
+    OnItsWay,
+    /// It is shown.
+    Shown(AppHandle<Pictures>),
+    /// It was left.
+    Left,
 }

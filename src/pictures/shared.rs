@@ -6,11 +6,15 @@ pub mod bar;
 pub mod document;
 #[path = "../app/parts/icon.rs"]
 pub mod icon;
+#[path = "../app/browser/language.rs"]
+pub mod language;
 #[path = "../app/parts/means.rs"]
 pub mod means;
 #[path = "../app/browser/room.rs"]
 pub mod room;
 #[path = "../app/browser/screen.rs"]
 pub mod screen;
+#[path = "../app/browser/shipped.rs"]
+pub mod shipped;
 #[path = "../app/words.rs"]
 pub mod words;

@@ -6,6 +6,7 @@ pub mod document;
 pub mod files;
 pub mod flight;
 pub mod handing;
+pub mod language;
 pub mod mirror;
 pub mod photographs;
 pub mod picture;

@@ -30,6 +30,7 @@ pub mod icon;
 pub mod import_conflicts;
 pub mod instrument_form;
 pub mod invented;
+pub mod language_choice;
 pub mod means;
 pub mod money_scale;
 pub mod note;
