@@ -12,6 +12,7 @@ use std::path::PathBuf;
 
 use extract::{Message, all_files, names};
 use garment_assay::language::{Language, Messages, grouped, money, one, said, speak};
+use garment_assay::learn::{Section, Texts};
 use garment_assay::quantity::{Decimal, written_exactly};
 use serde_json::Value;
 
@@ -209,6 +210,40 @@ fn the_catalog_speaks_every_language() {
         }
     }
     speak(Language::English, Messages::default());
+}
+
+#[test]
+fn every_lesson_is_written_in_every_language() {
+    let read = |path: PathBuf| {
+        let text = fs::read_to_string(&path).unwrap_or_else(|fault| panic!("{}: {fault}", path.display()));
+        Texts::read(&text).unwrap_or_else(|fault| panic!("{}: {fault}", path.display()))
+    };
+    let files: BTreeSet<String> = fs::read_dir(root().join("learn"))
+        .unwrap()
+        .map(|entry| entry.unwrap().file_name().into_string().unwrap())
+        .filter(|name| name.ends_with(".txt"))
+        .collect();
+    for language in others() {
+        let folder = root().join("learn").join(language.tag());
+        let there: BTreeSet<String> =
+            fs::read_dir(&folder).unwrap().map(|entry| entry.unwrap().file_name().into_string().unwrap()).collect();
+        assert_eq!(there, files);
+        for name in &files {
+            let (english, theirs) = (read(root().join("learn").join(name)), read(folder.join(name)));
+            assert_eq!(english.checks().collect::<Vec<_>>(), theirs.checks().collect::<Vec<_>>(), "{name}");
+            for key in english.checks() {
+                for section in Section::ALL {
+                    let (english, said) = (english.of(key).unwrap().section(section), theirs.of(key).unwrap().section(section));
+                    let at = format!("{}/{name}, {key}, {}", language.tag(), section.key());
+                    assert_ne!(english, said, "{at}");
+                    // A language is somewhat longer or shorter than another; half of it would be a sentence lost.
+                    let share = said.len() as f64 / english.len() as f64;
+                    assert!((0.6..1.9).contains(&share), "{at}: {share:.2} times as long");
+                    assert!(said.ends_with('.') && !said.contains(['!', '"', '\'', '<', '>']), "{at}: {said}");
+                }
+            }
+        }
+    }
 }
 
 #[test]

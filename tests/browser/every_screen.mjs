@@ -7,14 +7,14 @@ import { visitWith } from "./steps.mjs";
 
 /**
  * Goes through the screens in one window, and collects what `judge` finds on each.
- * @param {object} options of `visit`
+ * @param {object} options of `visit`; `plain` leaves out the screens that one comes to by doing something, which is done in English
  * @param {(page: import("playwright-core").Page) => Promise<string[]>} judge
  * @returns {Promise<string[]>} findings, each with the name of its screen
  */
 export async function onEveryScreen(options, judge) {
   const found = [];
   for (const filled of [false, true]) {
-    const screens = SCREENS.filter((screen) => (screen.filled ?? true) === filled && !screen.alone);
+    const screens = SCREENS.filter((screen) => (screen.filled ?? true) === filled && !screen.alone && !(options.plain && screen.act));
     const go = filled ? (body) => visitWith(RACK, options, body) : (body) => visit(options, body);
     await go(async ({ page }) => {
       for (const { name, path = "#/", act } of screens) {
