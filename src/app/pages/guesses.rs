@@ -177,7 +177,10 @@ fn habit_card(habit: &Habit, tool: Option<(usize, usize)>) -> Html {
                 lead if lead > 0.0 => say!("On average you did better, by {points} points.", points = points(lead)),
                 lead => say!("On average it did better, by {points} points.", points = points(-lead)),
             });
-            lead.map_or(record.clone(), |lead| format!("{record} {lead}"))
+            match lead {
+                Some(lead) => format!("{record} {lead}"),
+                None => record,
+            }
         }
     };
     html! {
