@@ -5,7 +5,9 @@ use std::rc::Rc;
 use garment_assay::check::Check;
 use garment_assay::cost::{Channel, Plan, Rates};
 use garment_assay::garment::{Act, Appraisal, Deal, Garment, wears};
+use garment_assay::language::{money, opening, said, within};
 use garment_assay::rack::{Behind, Habit, Name, Reveal, Taught, reveal};
+use garment_assay::say;
 use garment_assay::trade::{Currency, Day, PriceKind};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
@@ -71,9 +73,9 @@ impl Seen<'_> {
         let Seen { garment, behind, kind, price, .. } = *self;
         let (currency, likely) = (behind.currency(), behind.range(kind));
         let called = match kind {
-            PriceKind::Retail if garment.is_second_hand() => "Likely, new",
-            PriceKind::Retail => "Likely",
-            PriceKind::Wholesale => "By the make",
+            PriceKind::Retail if garment.is_second_hand() => say!("Likely, new"),
+            PriceKind::Retail => say!("Likely"),
+            PriceKind::Wholesale => say!("By the make"),
         };
         let guess = garment.guess().filter(|guess| guess.currency() == currency && guess.kind() == kind);
         let span = guess.map(|guess| {
@@ -91,36 +93,36 @@ impl Seen<'_> {
         let ticket = garment.ticket_in_view();
         html! {
             <section class="card money">
-                <h2 class="unseen">{ "Where the ticket stands" }</h2>
+                <h2 class="unseen">{ say!("Where the ticket stands") }</h2>
                 <MoneyScale {currency} {likely} {called} ticket={price} guess={span} {hill} />
                 <dl class="figures">
-                    <div><dt><span class="key key-ticket" aria-hidden="true"></span>{ if kind == PriceKind::Retail { "Ticket" } else { "Offer" } }</dt>
-                        <dd>{ match (ticket, garment.ticket()) { (Some(ticket), _) => words::amount(ticket), (None, Some(_)) => "face down".to_owned(), (None, None) => "none".to_owned() } }</dd></div>
+                    <div><dt><span class="key key-ticket" aria-hidden="true"></span>{ if kind == PriceKind::Retail { say!("Ticket") } else { say!("Offer") } }</dt>
+                        <dd>{ match (ticket, garment.ticket()) { (Some(ticket), _) => words::amount(ticket), (None, Some(_)) => say!("face down").to_owned(), (None, None) => say!("no ticket" | "none").to_owned() } }</dd></div>
                     <div><dt><span class="key key-likely" aria-hidden="true"></span>{ called }</dt>
-                        <dd>{ range(currency, &likely) }<small>{ format!("middle {}", about(likely.usual)) }</small></dd></div>
+                        <dd>{ range(currency, &likely) }<small>{ say!("middle {amount}", amount = about(likely.usual)) }</small></dd></div>
                     if let Some(span) = &span {
-                        <div><dt><span class="key key-guess" aria-hidden="true"></span>{ "Your guess" }</dt>
-                            <dd>{ format!("{} {}", currency.code(), known_between(span.low, span.high)) }</dd></div>
+                        <div><dt><span class="key key-guess" aria-hidden="true"></span>{ say!("Your guess") }</dt>
+                            <dd>{ money(currency.code(), known_between(span.low, span.high)) }</dd></div>
                     }
                 </dl>
                 if !garment.is_second_hand() {
                     <p>{ verdict(behind, kind, ticket) }</p>
                 }
                 <details class="meaning">
-                    <summary>{ "The picture as a table" }</summary>
+                    <summary>{ say!("The picture as a table") }</summary>
                     <table class="plain-table">
-                        <caption class="unseen">{ format!("Prices in {}", currency.code()) }</caption>
-                        <thead><tr><th scope="col">{ "What" }</th><th scope="col">{ "Low" }</th><th scope="col">{ "Middle" }</th><th scope="col">{ "High" }</th></tr></thead>
+                        <caption class="unseen">{ say!("Prices in {currency}", currency = currency.code()) }</caption>
+                        <thead><tr><th scope="col">{ say!("heading of a column" | "What") }</th><th scope="col">{ say!("Low") }</th><th scope="col">{ say!("Middle") }</th><th scope="col">{ say!("High") }</th></tr></thead>
                         <tbody>
                             { figures(called, likely.low, Some(likely.usual), likely.high, about) }
                             if kind == PriceKind::Retail {
-                                { { let made = behind.made(kind); figures("By the make alone", made.low, Some(made.usual), made.high, about) } }
+                                { { let made = behind.made(kind); figures(say!("By the make alone"), made.low, Some(made.usual), made.high, about) } }
                             }
-                            if let Some(span) = &span { { figures("Your guess", span.low, span.middle, span.high, known) } }
-                            if let Some(price) = price { { figures("Ticket", price, Some(price), price, known) } }
+                            if let Some(span) = &span { { figures(say!("Your guess"), span.low, span.middle, span.high, known) } }
+                            if let Some(price) = price { { figures(say!("Ticket"), price, Some(price), price, known) } }
                         </tbody>
                     </table>
-                    <p class="hint">{ "Low and high hold four in five. The scale is one of ratios: from 50 to 100 is as far as from 100 to 200." }</p>
+                    <p class="hint">{ say!("Low and high hold four in five. The scale is one of ratios: from 50 to 100 is as far as from 100 to 200.") }</p>
                 </details>
             </section>
         }
@@ -133,33 +135,33 @@ impl Seen<'_> {
         let open: Vec<_> = behind.build_up.would_narrow().into_iter().filter_map(|key| self.check(key)).take(FEW).collect();
         html! {
             <section class="card">
-                <h2>{ "What would narrow it" }</h2>
+                <h2>{ say!("What would narrow it") }</h2>
                 <div class="field-pair">
                     <div class="field">
-                        <label for="shop">{ "Kind of shop" }</label>
+                        <label for="shop">{ say!("Kind of shop") }</label>
                         <select id="shop" onchange={shop}>
-                            <option value="" selected={garment.shop().is_none()}>{ "I do not know" }</option>
+                            <option value="" selected={garment.shop().is_none()}>{ say!("I do not know") }</option>
                             { for Channel::ALL.into_iter().map(|shop| html! {
                                 <option key={shop.key()} value={shop.key()} selected={garment.shop() == Some(shop)}>{ shop.name() }</option>
                             }) }
                         </select>
                     </div>
                     <div class="field">
-                        <label for="whose">{ "Whose name is on it" }</label>
+                        <label for="whose">{ say!("Whose name is on it") }</label>
                         <select id="whose" onchange={whose}>
-                            <option value="" selected={garment.name().is_none()}>{ "I do not know" }</option>
+                            <option value="" selected={garment.name().is_none()}>{ say!("I do not know") }</option>
                             { for Name::ALL.into_iter().map(|name| html! {
-                                <option key={name.key()} value={name.key()} selected={garment.name() == Some(name)}>{ capital(name.words()) }</option>
+                                <option key={name.key()} value={name.key()} selected={garment.name() == Some(name)}>{ opening(name.words()) }</option>
                             }) }
                         </select>
                     </div>
                 </div>
                 if open.is_empty() {
-                    <p>{ "No check that is left would narrow it." }</p>
+                    <p>{ say!("No check that is left would narrow it.") }</p>
                 } else {
                     <ul class="further">
                         { for open.into_iter().map(|(check, href)| html! {
-                            <li key={check.key}><a {href}><b>{ check.name }</b><small>{ format!("{}, about {}", check.stage.name().to_lowercase(), words::duration(f64::from(check.seconds))) }</small></a></li>
+                            <li key={check.key}><a {href}><b>{ check.name }</b><small>{ say!("{stage}, about {time}", stage = within(check.stage.name()), time = words::duration(f64::from(check.seconds))) }</small></a></li>
                         }) }
                     </ul>
                 }
@@ -178,8 +180,8 @@ impl Seen<'_> {
         };
         html! {
             <section class="card">
-                <h2>{ format!("What it is made up of, {}", behind.currency().code()) }</h2>
-                <p class="hint">{ "Each range holds four in five. Tap a part to see what moved it and what it rests on." }</p>
+                <h2>{ say!("What it is made up of, {currency}", currency = behind.currency().code()) }</h2>
+                <p class="hint">{ say!("Each range holds four in five. Tap a part to see what moved it and what it rests on.") }</p>
                 <BuildSteps build_up={behind.build_up.clone()} ticket={price} to_the_port={kind == PriceKind::Wholesale} {check} />
             </section>
         }
@@ -197,9 +199,9 @@ impl Seen<'_> {
                 let other = garments.iter().find(|other| other.id() == id)?;
                 let by = lesson.by.exp() - 1.0;
                 let moved = match by {
-                    by if by.abs() < 0.005 => "hardly moved the middle".to_owned(),
-                    by if by > 0.0 => format!("moved the middle up by {}", share(by)),
-                    by => format!("moved the middle down by {}", share(-by)),
+                    by if by.abs() < 0.005 => say!("hardly moved the middle").to_owned(),
+                    by if by > 0.0 => say!("moved the middle up by {share}", share = share(by)),
+                    by => say!("moved the middle down by {share}", share = share(-by)),
                 };
                 let ticket = other.ticket_in_view().map_or(String::new(), |ticket| format!("{}, ", words::amount(ticket)));
                 Some(html! {
@@ -217,17 +219,17 @@ impl Seen<'_> {
         let retail = garment.ticket_in_view().is_some_and(|ticket| ticket.kind == PriceKind::Retail);
         html! {
             <section class="card">
-                <h2>{ "What other tickets taught" }</h2>
+                <h2>{ say!("What other tickets taught") }</h2>
                 <p class="hint">{ match count {
-                    0 => "No other garment on your rack has a retail ticket in view. Until one has, the range rests on the make and on general rates.".to_owned(),
-                    1 => "The range leans on one other ticket on your rack.".to_owned(),
-                    count => format!("The range leans on {count} other tickets on your rack; those that moved it furthest first."),
+                    0 => say!("No other garment on your rack has a retail ticket in view. Until one has, the range rests on the make and on general rates.").to_owned(),
+                    1 => say!("The range leans on one other ticket on your rack.").to_owned(),
+                    count => say!("The range leans on {count} other tickets on your rack; those that moved it furthest first.", count),
                 } }</p>
                 if !rows.is_empty() {
                     <ul class="further">{ rows }</ul>
                 }
                 if retail && !garment.is_second_hand() {
-                    <label class="tick"><input type="checkbox" checked={garment.is_reference()} onchange={teaches} /><span>{ "Learn from this garment’s ticket" }</span></label>
+                    <label class="tick"><input type="checkbox" checked={garment.is_reference()} onchange={teaches} /><span>{ say!("Learn from this garment’s ticket") }</span></label>
                 }
             </section>
         }
@@ -236,13 +238,8 @@ impl Seen<'_> {
 
 fn figures(what: &'static str, low: f64, middle: Option<f64>, high: f64, say: fn(f64) -> String) -> Html {
     html! {
-        <tr><th scope="row">{ what }</th><td>{ say(low) }</td><td>{ middle.map_or("none".to_owned(), say) }</td><td>{ say(high) }</td></tr>
+        <tr><th scope="row">{ what }</th><td>{ say(low) }</td><td>{ middle.map_or_else(|| say!("no middle" | "none").to_owned(), say) }</td><td>{ say(high) }</td></tr>
     }
-}
-
-fn capital(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect())
 }
 
 fn select(act: &Callback<Act>, make: fn(&str) -> Act) -> Callback<Event> {
@@ -313,12 +310,12 @@ pub fn BehindPage(props: &Props) -> Html {
     };
     let body = match behind.as_ref() {
         None => html! {
-            <section class="card"><p>{ "Nobody has written yet what goes into a garment of this kind, so its ticket cannot be taken apart. A guess can still be made and held against it." }</p></section>
+            <section class="card"><p>{ say!("Nobody has written yet what goes into a garment of this kind, so its ticket cannot be taken apart. A guess can still be made and held against it.") }</p></section>
         },
         Some(_) if covered => html! {
             <section class="card">
-                <p>{ "The ticket lies face down, and what the app thinks likely stays covered until your guess stands." }</p>
-                <p><button type="button" class="ghost" onclick={peek}>{ "Show the likely range first" }</button></p>
+                <p>{ say!("The ticket lies face down, and what the app thinks likely stays covered until your guess stands.") }</p>
+                <p><button type="button" class="ghost" onclick={peek}>{ say!("Show the likely range first") }</button></p>
             </section>
         },
         Some(behind) => {
@@ -350,11 +347,11 @@ pub fn BehindPage(props: &Props) -> Html {
     let first = covered || behind.is_none() || garment.guess().is_some();
     html! {
         <>
-            <Bar title="Behind the ticket" under={garment.called().to_owned()} back={Route::Result(id.clone()).href()} back_name="Back to the result">
-                <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label="Undo"><Icon shape={Shape::Undo} /></button>
+            <Bar title={say!("Behind the ticket")} under={garment.called().to_owned()} back={Route::Result(id.clone()).href()} back_name={say!("Back to the result")}>
+                <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label={say!("Undo")}><Icon shape={Shape::Undo} /></button>
             </Bar>
             if garment.is_second_hand() {
-                <p class="why">{ NO_BUILD_UP }{ " Its ticket teaches nothing about new ones." }</p>
+                <p class="why">{ said(NO_BUILD_UP) }{ " " }{ say!("Its ticket teaches nothing about new ones.") }</p>
             }
             if first {
                 { guess.clone() }
@@ -363,10 +360,10 @@ pub fn BehindPage(props: &Props) -> Html {
             if !first {
                 { guess }
             }
-            <p class="lonely hint">{ "Prices, wages and shares behind this are expert judgement unless a source stands with them. " }<a href={Route::Numbers.href()}>{ "Where the numbers come from" }</a></p>
+            <p class="lonely hint">{ say!("Prices, wages and shares behind this are expert judgement unless a source stands with them.") }{ " " }<a href={Route::Numbers.href()}>{ say!("Where the numbers come from") }</a></p>
             <div class="foot">
-                <a class="prime" href={Route::Resume(id.clone()).href()}>{ "Go on checking" }</a>
-                <a class="second" href={Route::Details(id).href()}>{ if garment.ticket().is_some() { "Change the ticket" } else { "Enter the ticket" } }</a>
+                <a class="prime" href={Route::Resume(id.clone()).href()}>{ say!("Go on checking") }</a>
+                <a class="second" href={Route::Details(id).href()}>{ if garment.ticket().is_some() { say!("Change the ticket") } else { say!("Enter the ticket") } }</a>
             </div>
         </>
     }

@@ -4,6 +4,7 @@ use garment_assay::catalog::bench::{DRAWERS, GRADES};
 use garment_assay::garment::Given;
 use garment_assay::measure::{Instrument, ScreenScale};
 use garment_assay::quantity::System;
+use garment_assay::say;
 use garment_assay::specimen::Picture;
 use yew::prelude::*;
 
@@ -55,18 +56,18 @@ fn place(instrument: &'static Instrument) -> Route {
 #[component]
 pub fn Bench(props: &Props) -> Html {
     let ruler = match (props.scale, props.void) {
-        (Some(_), _) => "Millimetres or inches along the edge of this screen.",
-        (None, true) => "It was fitted on another screen or at another zoom. Fit it again here.",
-        (None, false) => "Fit it once against a card or a coin.",
+        (Some(_), _) => say!("Millimetres or inches along the edge of this screen."),
+        (None, true) => say!("It was fitted on another screen or at another zoom. Fit it again here."),
+        (None, false) => say!("Fit it once against a card or a coin."),
     };
     html! {
         <>
-            <Bar title="Bench" under="Measure instead of guessing" back="#/" back_name="Back to the rack" />
+            <Bar title={say!("Bench")} under={say!("Measure instead of guessing")} back="#/" back_name={say!("Back to the rack")} />
             <section class="card">
-                <h2>{ "On this screen" }</h2>
+                <h2>{ say!("On this screen") }</h2>
                 <ul class="tools">
-                    { row(&Route::Ruler, "Ruler on the screen", ruler, None) }
-                    { row(&Route::SeamKind, "Which stitch, which seam", "Three looks name the stitch and the seam, and what each implies.", None) }
+                    { row(&Route::Ruler, say!("Ruler on the screen"), ruler, None) }
+                    { row(&Route::SeamKind, say!("Which stitch, which seam"), say!("Three looks name the stitch and the seam, and what each implies."), None) }
                 </ul>
             </section>
             { for DRAWERS.iter().map(|drawer| html! {
@@ -101,10 +102,10 @@ pub fn InstrumentPage(props: &InstrumentProps) -> Html {
     let instrument = *instrument;
     html! {
         <>
-            <Bar title={instrument.name} under={instrument.says} back={Route::Bench.href()} back_name="Back to the bench" />
+            <Bar title={instrument.name} under={instrument.says} back={Route::Bench.href()} back_name={say!("Back to the bench")} />
             if !instrument.steps.is_empty() {
                 <section class="card">
-                    <h2>{ "What to do" }</h2>
+                    <h2>{ say!("What to do") }</h2>
                     if let Some(picture) = drawn(instrument) {
                         <div class="how-drawn"><Drawn {picture} aloud=true /></div>
                     }
@@ -114,8 +115,8 @@ pub fn InstrumentPage(props: &InstrumentProps) -> Html {
             <section class="card"><InstrumentForm key={instrument.key} {instrument} given={given.clone()} system={*system} {kept} /></section>
             if let Some(scale) = GRADES.iter().find(|scale| scale.instrument == instrument) {
                 <section class="card">
-                    <h2>{ "The grades, drawn" }</h2>
-                    <p class="hint">{ "Drawn references of our own, not the standard’s cards: how much stands for a grade is judgement." }</p>
+                    <h2>{ say!("The grades, drawn") }</h2>
+                    <p class="hint">{ say!("Drawn references of our own, not the standard’s cards: how much stands for a grade is judgement.") }</p>
                     <ol class="grades">
                         { for scale.steps.iter().enumerate().rev().map(|(place, picture): (usize, &Picture)| html! {
                             <li key={place}><Drawn picture={*picture} /><b>{ place + 1 }</b></li>
@@ -124,7 +125,7 @@ pub fn InstrumentPage(props: &InstrumentProps) -> Html {
                 </section>
             }
             <section class="card">
-                <h2>{ "Where the formula comes from" }</h2>
+                <h2>{ say!("Where the formula comes from") }</h2>
                 <dl class="numbers">{ for instrument.sources.iter().map(|source| html! { <div key={source.name}><dt>{ source.name }</dt><dd>{ source.title }</dd></div> }) }</dl>
             </section>
         </>

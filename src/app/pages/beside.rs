@@ -6,10 +6,11 @@ use garment_assay::check::Check;
 use garment_assay::cost::{Market, Rates};
 use garment_assay::fit::Person;
 use garment_assay::garment::{Answer, Appraisal, FitReport, Garment, price};
-use garment_assay::quantity::{Decimal, System, written_exactly, written_with_spread};
+use garment_assay::quantity::{Decimal, System, written, written_exactly, written_with_spread};
 use garment_assay::rack::{
     Beside, BesideFault, Between, Difference, Likeness, ReadingDifference, exchange, in_one_currency, ticket_gap,
 };
+use garment_assay::say;
 use garment_assay::trade::{Currency, Question, Ticket};
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
@@ -73,7 +74,7 @@ fn heads(garments: &[Rc<Garment>]) -> Html {
     html! {
         <div class="sbs-heads sbs-row">
             <div class="sbs-name" aria-hidden="true"></div>
-            <ol class="sbs-cells" data-count={garments.len().to_string()} aria-label="Garments">
+            <ol class="sbs-cells" data-count={garments.len().to_string()} aria-label={say!("Garments")}>
                 { for garments.iter().enumerate().map(|(place, garment)| html! {
                     <li key={garment.id().as_str().to_owned()}>
                         <a href={Route::Result(garment.id().clone()).href()}><b class="sbs-letter">{ LETTERS[place] }</b><span>{ garment.called() }</span></a>
@@ -92,9 +93,14 @@ pub(super) fn better(beside: &Beside) -> Vec<String> {
         .map(|((one, other), sure)| {
             let (best, worst, sure) = if *sure >= 0.5 { (*one, *other, *sure) } else { (*other, *one, 1.0 - sure) };
             if sure < HARDLY {
-                format!("{} and {}: no telling which is the better made.", LETTERS[*one], LETTERS[*other])
+                say!("{one} and {other}: no telling which is the better made.", one = LETTERS[*one], other = LETTERS[*other])
             } else {
-                format!("{} is better made than {}: {} sure.", LETTERS[best], LETTERS[worst], words::percent(sure))
+                say!(
+                    "{best} is better made than {worst}: {share} sure.",
+                    best = LETTERS[best],
+                    worst = LETTERS[worst],
+                    share = words::percent(sure)
+                )
             }
         })
         .collect()
@@ -113,25 +119,25 @@ fn made(garments: &[Rc<Garment>], appraisals: &[Rc<Appraisal>], left: &[Option<R
             let said = headline(left);
             html! { <><b>{ said.lead }</b><small>{ said.rest }</small></> }
         }
-        None => html! { "new" },
+        None => html! { { say!("not second-hand" | "new") } },
     });
     html! {
         <section class="card">
-            <h2>{ "How well made" }</h2>
+            <h2>{ say!("How well made") }</h2>
             <ul class="sbs">
-                { row(html! { "Band" }, "band", cells.collect()) }
-                { row(html! { "Where it may stand" }, "tape", tapes.collect()) }
+                { row(html! { { say!("Band") } }, "band", cells.collect()) }
+                { row(html! { { say!("Where it may stand") } }, "tape", tapes.collect()) }
                 if left.iter().any(Option::is_some) {
                     { row(html! { { Question::Left.name() } }, "left", left_in.collect()) }
                 }
-                { row(html! { "Checks answered" }, "answers", answers.collect()) }
+                { row(html! { { say!("Checks answered") } }, "answers", answers.collect()) }
             </ul>
             <ul>{ for better(beside).into_iter().map(|said| html! { <li key={said.clone()}>{ said }</li> }) }</ul>
             if beside.better.len() > 1 {
-                <p class="hint">{ "Each pair is weighed by itself." }</p>
+                <p class="hint">{ say!("Each pair is weighed by itself.") }</p>
             }
             if garments.windows(2).any(|two| two[0].family() != two[1].family()) {
-                <p class="hint">{ "These are of different kinds. Each is judged among new pieces of its own kind, so “better made” means better for what it is." }</p>
+                <p class="hint">{ say!("These are of different kinds. Each is judged among new pieces of its own kind, so “better made” means better for what it is.") }</p>
             }
         </section>
     }
@@ -144,28 +150,28 @@ fn fits(garments: &[Rc<Garment>], people: &[Rc<Person>], system: System) -> Html
         return Html::default();
     }
     let each = |say: &dyn Fn(&FitReport) -> Html| -> Vec<Html> {
-        reports.iter().map(|report| report.as_ref().map_or_else(|| html! { "not written" }, say)).collect()
+        reports.iter().map(|report| report.as_ref().map_or_else(|| html! { { say!("not written") } }, say)).collect()
     };
     let verdicts = each(&|report| {
         let (lead, rest) = fit_words::verdict(report);
         html! { <><b>{ lead }</b><small>{ rest }</small></> }
     });
-    let open = || html! { <span class="sbs-open"><span aria-hidden="true">{ "–" }</span><span class="unseen">{ "not known" }</span></span> };
+    let open = || html! { <span class="sbs-open"><span aria-hidden="true">{ "–" }</span><span class="unseen">{ say!("not known") }</span></span> };
     let turns = each(&|report| fit_words::turns_on(report, system).map_or_else(open, |why| html! { { why } }));
     let sizes = each(&|report| match fit_words::size_briefly(report.size) {
         _ if report.rows.iter().all(|row| row.fit.is_err()) => open(),
         Some(size) => html! { <b>{ size }</b> },
-        None => html! { "not called for" },
+        None => html! { { say!("not called for") } },
     });
     html! {
         <section class="card">
-            <h2>{ "Fit" }</h2>
+            <h2>{ say!("Fit") }</h2>
             <ul class="sbs">
-                { row(html! { "Verdict" }, "fit", verdicts) }
-                { row(html! { "What it turns on" }, "fit-why", turns) }
-                { row(html! { "Another size" }, "fit-size", sizes) }
+                { row(html! { { say!("Verdict") } }, "fit", verdicts) }
+                { row(html! { { say!("What it turns on") } }, "fit-why", turns) }
+                { row(html! { { say!("Another size") } }, "fit-size", sizes) }
             </ul>
-            <p class="hint">{ "Each for the person for whom it was tried. It moves no band." }</p>
+            <p class="hint">{ say!("Each for the person for whom it was tried. It moves no band.") }</p>
         </section>
     }
 }
@@ -184,13 +190,13 @@ fn exchanges(currencies: &[Currency], rates: &Rates) -> String {
         .filter(|currency| **currency != Currency::Usd)
         .filter_map(|currency| {
             let acting = rates.acting(Market::of_currency(*currency)?.exchange());
-            let whose = if acting.edited { "yours" } else { "judgement" };
-            Some(format!(
-                "{} {} for 1 USD ({whose}, of {})",
-                written_exactly(acting.range.usual, 4, Decimal::Point),
-                currency.code(),
-                clock::written_day(acting.as_of)
-            ))
+            let amount = written_exactly(acting.range.usual, 4, Decimal::spoken());
+            let (code, day) = (currency.code(), clock::written_day(acting.as_of));
+            Some(if acting.edited {
+                say!("{amount} {code} for 1 USD (yours, of {day})", amount, code, day)
+            } else {
+                say!("{amount} {code} for 1 USD (judgement, of {day})", amount, code, day)
+            })
         })
         .collect();
     said.join("; ")
@@ -200,7 +206,7 @@ fn tickets(garments: &[Rc<Garment>], rates: &Rates) -> Html {
     let priced = priced(garments);
     let shown = garments.iter().map(|garment| match garment.ticket() {
         Some(ticket) => html! { <b>{ words::ticket(ticket) }</b> },
-        None => html! { "none noted" },
+        None => html! { { say!("none noted") } },
     });
     let only: Vec<&Ticket> = priced.iter().map(|(_, ticket)| ticket).collect();
     let mut currencies: Vec<Currency> = Vec::new();
@@ -214,12 +220,12 @@ fn tickets(garments: &[Rc<Garment>], rates: &Rates) -> Html {
         Some(Ok((common, amounts))) => {
             let cells = (0..garments.len()).map(|place| match priced.iter().position(|(of, _)| *of == place) {
                 Some(at) if garments[place].ticket().is_some_and(|ticket| ticket.currency != *common) => {
-                    html! { { format!("about {}", about(*common, amounts[at])) } }
+                    html! { { say!("about {amount}", amount = about(*common, amounts[at])) } }
                 }
                 Some(at) => html! { { counted(*common, amounts[at]) } },
                 None => html! { "–" },
             });
-            row(html! { { format!("In {}", common.code()) } }, "converted", cells.collect())
+            row(html! { { say!("In {currency}", currency = common.code()) } }, "converted", cells.collect())
         }
         _ => Html::default(),
     };
@@ -230,17 +236,17 @@ fn tickets(garments: &[Rc<Garment>], rates: &Rates) -> Html {
     }
     html! {
         <section class="card">
-            <h2>{ "Ticket" }</h2>
+            <h2>{ say!("Ticket") }</h2>
             <ul class="sbs">
-                { row(html! { "Price" }, "price", shown.collect()) }
+                { row(html! { { say!("Price") } }, "price", shown.collect()) }
                 { converted }
                 { built(garments, rates) }
             </ul>
             if garments.iter().any(|garment| garment.is_second_hand()) {
-                <p class="hint">{ "A build-up is of a new piece: it explains no second-hand ticket." }</p>
+                <p class="hint">{ say!("A build-up is of a new piece: it explains no second-hand ticket.") }</p>
             }
             { match together {
-                Some(Ok(_)) => html! { <p class="hint">{ format!("Converted at {}. ", exchanges(&currencies, rates)) }<a href={Route::Rates.href()}>{ "Change the rates" }</a></p> },
+                Some(Ok(_)) => html! { <p class="hint">{ say!("Converted at {rates}.", rates = exchanges(&currencies, rates)) }{ " " }<a href={Route::Rates.href()}>{ say!("Change the rates") }</a></p> },
                 Some(Err(why)) => html! { <p class="hint">{ why.to_string() }</p> },
                 None => Html::default(),
             } }
@@ -262,13 +268,13 @@ fn built(garments: &[Rc<Garment>], rates: &Rates) -> Html {
     let ticket =
         builds.iter().map(|build| cell(build.as_ref().map(|build| money::range(build.currency(), &build.ticket().range()))));
     let parts = garments.iter().map(|garment| {
-        html! { <a href={Route::Ticket(garment.id().clone()).href()} aria-label={format!("Its parts: {}", garment.called())}>{ "Its parts" }</a> }
+        html! { <a href={Route::Ticket(garment.id().clone()).href()} aria-label={say!("Its parts: {garment}", garment = garment.called())}>{ say!("Its parts") }</a> }
     });
     html! {
         <>
-            { row(html! { "Out of the factory, by the make" }, "factory", factory.collect()) }
-            { row(html! { "Ticket, by the make" }, "made", ticket.collect()) }
-            { row(html! { "Build-up" }, "parts", parts.collect()) }
+            { row(html! { { say!("Out of the factory, by the make") } }, "factory", factory.collect()) }
+            { row(html! { { say!("Ticket, by the make") } }, "made", ticket.collect()) }
+            { row(html! { { say!("Build-up") } }, "parts", parts.collect()) }
         </>
     }
 }
@@ -288,7 +294,7 @@ fn gap_card(garments: &[Rc<Garment>], rates: &Rates, ends: (usize, usize), choos
             <div class="field"><label for={id}>{ label }</label>
                 <select {id} {onchange}>
                     { for garments.iter().enumerate().map(|(place, garment)| html! {
-                        <option key={place} value={place.to_string()} selected={place == now}>{ format!("{}: {}", LETTERS[place], garment.called()) }</option>
+                        <option key={place} value={place.to_string()} selected={place == now}>{ say!("{letter}: {garment}", letter = LETTERS[place], garment = garment.called()) }</option>
                     }) }
                 </select></div>
         }
@@ -301,17 +307,17 @@ fn gap_card(garments: &[Rc<Garment>], rates: &Rates, ends: (usize, usize), choos
     };
     html! {
         <section class="card">
-            <h2>{ "What the gap in price pays for" }</h2>
+            <h2>{ say!("What the gap in price pays for") }</h2>
             if garments.len() > 2 {
                 <div class="sbs-ends">
-                    { pick("From", "gap-from", one, |(_, other), place| (place, other)) }
-                    { pick("To", "gap-to", other, |(one, _), place| (one, place)) }
+                    { pick(say!("the first of two garments" | "From"), "gap-from", one, |(_, other), place| (place, other)) }
+                    { pick(say!("the second of two garments" | "To"), "gap-to", other, |(one, _), place| (one, place)) }
                 </div>
             }
             { match found {
-                None => html! { <p class="hint">{ "Choose two different garments." }</p> },
+                None => html! { <p class="hint">{ say!("Choose two different garments.") }</p> },
                 Some(_) if garments[one].is_second_hand() || garments[other].is_second_hand() => {
-                    html! { <p class="hint">{ "One of them is second-hand: how it was made does not account for what it asks." }</p> }
+                    html! { <p class="hint">{ say!("One of them is second-hand: how it was made does not account for what it asks.") }</p> }
                 }
                 Some(Err(why)) => html! { <p class="hint">{ why.to_string() }</p> },
                 Some(Ok(found)) => {
@@ -329,7 +335,7 @@ fn answer_row(garments: &[Rc<Garment>], check: &'static Check, system: System) -
     let cells = garments.iter().map(|garment| {
         let said = words::answer(garment, check, system);
         let open = !matches!(garment.answer(check), Some(Answer::Judged { .. } | Answer::Measured(_)));
-        html! { if said.is_empty() { <span class="sbs-open"><span aria-hidden="true">{ "–" }</span><span class="unseen">{ "not answered" }</span></span> } else if open { <span class="sbs-open">{ said }</span> } else { { said } } }
+        html! { if said.is_empty() { <span class="sbs-open"><span aria-hidden="true">{ "–" }</span><span class="unseen">{ say!("not answered") }</span></span> } else if open { <span class="sbs-open">{ said }</span> } else { { said } } }
     });
     row(html! { { check.name } }, check.key, cells.collect())
 }
@@ -339,11 +345,11 @@ fn reading_row(row_of: &ReadingDifference, system: System) -> Html {
     let cells = row_of.values.iter().map(|value| {
         let said = value.and_then(|(value, spread)| {
             let (value, spread) = (row_of.unit.convert(value, own)?, row_of.unit.convert(spread, own)?);
-            Some(written_with_spread(value, spread, own, Decimal::Point))
+            Some(written_with_spread(value, spread, own, Decimal::spoken()))
         });
         match said {
             Some(said) => html! { { said } },
-            None => html! { <span class="sbs-open"><span aria-hidden="true">{ "–" }</span><span class="unseen">{ "not measured" }</span></span> },
+            None => html! { <span class="sbs-open"><span aria-hidden="true">{ "–" }</span><span class="unseen">{ say!("not measured") }</span></span> },
         }
     });
     row(html! { { row_of.name } }, row_of.name, cells.collect())
@@ -372,29 +378,29 @@ fn differences(garments: &[Rc<Garment>], beside: &Beside, system: System, all: b
     let hidden = rest.len() + alike.len();
     html! {
         <section class="card">
-            <h2>{ "Where they differ" }</h2>
+            <h2>{ say!("Where they differ") }</h2>
             if apart.is_empty() && differ.is_empty() {
-                <p>{ if beside.checks.is_empty() { "No check is answered for two of them yet." } else { "Nothing that was answered for two of them differs." } }</p>
+                <p>{ if beside.checks.is_empty() { say!("No check is answered for two of them yet.") } else { say!("Nothing that was answered for two of them differs.") } }</p>
             }
             if !differ.is_empty() {
-                <h3>{ "Readings" }</h3>
+                <h3>{ say!("Readings") }</h3>
                 <ul class="sbs">{ for differ.iter().map(|row| reading_row(row, system)) }</ul>
             }
             if !apart.is_empty() {
-                <h3>{ "Answers, the furthest apart first" }</h3>
+                <h3>{ say!("Answers, the furthest apart first") }</h3>
                 <ul class="sbs">{ for apart.iter().map(|row| answer_row(garments, row.check, system)) }</ul>
             }
             if all && !rest.is_empty() {
-                <h3>{ "Answers that are alike, or missing for some" }</h3>
+                <h3>{ say!("Answers that are alike, or missing for some") }</h3>
                 <ul class="sbs">{ for rest.iter().map(|check| answer_row(garments, check, system)) }</ul>
             }
             if all && !alike.is_empty() {
-                <h3>{ "Readings that do not differ by more than twice their spread" }</h3>
+                <h3>{ say!("Readings that do not differ by more than twice their spread") }</h3>
                 <ul class="sbs">{ for alike.iter().map(|row| reading_row(row, system)) }</ul>
             }
             if hidden > 0 {
                 <button type="button" class="ghost" onclick={toggle} aria-expanded={all.to_string()}>
-                    { if all { "Show only what differs".to_owned() } else { format!("Show all ({hidden} more)") } }
+                    { if all { say!("Show only what differs").to_owned() } else { say!("Show all ({count} more)", count = hidden) } }
                 </button>
             }
         </section>
@@ -423,15 +429,49 @@ fn line(between: &Between, stranger: usize, ends: (usize, usize)) -> Html {
 
 fn way_said(between: &Between, stranger: usize, ends: (usize, usize)) -> String {
     let (own, first, second) = (LETTERS[stranger], LETTERS[ends.0], LETTERS[ends.1]);
-    let checks = if between.checks == 1 { "1 check".to_owned() } else { format!("{} checks", between.checks) };
-    let give = between.error.map_or(String::new(), |error| format!(", give or take {:.0}", error * 100.0));
-    let place = match between.way {
-        way if way < 0.0 => format!("{own} lies beyond {first}, on the side away from {second}"),
-        way if way > 1.0 => format!("{own} lies beyond {second}, on the side away from {first}"),
-        way => format!("{own} stands {:.0} per cent of the way from {first} to {second}{give}", way * 100.0),
+    let whole = |share: f64| written(share * 100.0, 0, Decimal::spoken());
+    let beyond = match between.way {
+        way if way < 0.0 => Some((first, second)),
+        way if way > 1.0 => Some((second, first)),
+        _ => None,
     };
-    let one = if between.error.is_none() { " From a single check that says little." } else { "" };
-    format!("By {checks} in which {first} and {second} differ, {place}.{one}")
+    let (share, count) = (whole(between.way), between.checks);
+    // There is no error where there is one check.
+    match (beyond, between.error) {
+        (Some((near, far)), Some(_)) => say!(
+            "By {count} checks in which {first} and {second} differ, {own} lies beyond {near}, on the side away from {far}.",
+            count,
+            first,
+            second,
+            own,
+            near,
+            far
+        ),
+        (Some((near, far)), None) => say!(
+            "By 1 check in which {first} and {second} differ, {own} lies beyond {near}, on the side away from {far}. From a single check that says little.",
+            first,
+            second,
+            own,
+            near,
+            far
+        ),
+        (None, Some(error)) => say!(
+            "By {count} checks in which {first} and {second} differ, {own} stands {share} per cent of the way from {first} to {second}, give or take {error}.",
+            count,
+            first,
+            second,
+            own,
+            share,
+            error = whole(error)
+        ),
+        (None, None) => say!(
+            "By 1 check in which {first} and {second} differ, {own} stands {share} per cent of the way from {first} to {second}. From a single check that says little.",
+            first,
+            second,
+            own,
+            share
+        ),
+    }
 }
 
 /// For each reference, the checks in which the stranger comes nearest to it alone; last those in which several come equally near.
@@ -461,8 +501,8 @@ fn Stranger(props: &StrangerProps) -> Html {
     if garments.len() < 3 {
         return html! {
             <section class="card">
-                <h2>{ "A stranger between two" }</h2>
-                <p class="hint">{ "Set three garments side by side, and one tap places any of them between the others." }</p>
+                <h2>{ say!("A stranger between two") }</h2>
+                <p class="hint">{ say!("Set three garments side by side, and one tap places any of them between the others.") }</p>
             </section>
         };
     }
@@ -478,8 +518,8 @@ fn Stranger(props: &StrangerProps) -> Html {
     };
     html! {
         <section class="card">
-            <h2>{ "A stranger between two" }</h2>
-            <div class="sbs-strangers" role="group" aria-label="Which one to place">
+            <h2>{ say!("A stranger between two") }</h2>
+            <div class="sbs-strangers" role="group" aria-label={say!("Which one to place")}>
                 { for (0..garments.len()).map(|place| {
                     let (first, second) = ends(place);
                     let chosen_now = *chosen == Some(place);
@@ -487,7 +527,7 @@ fn Stranger(props: &StrangerProps) -> Html {
                     let onclick = Callback::from(move |_: MouseEvent| chosen.set(if chosen_now { None } else { Some(place) }));
                     html! {
                         <button key={place} type="button" class="ghost" {onclick} aria-pressed={chosen_now.to_string()}>
-                            { format!("Place {} between {} and {}", LETTERS[place], LETTERS[first], LETTERS[second]) }
+                            { say!("Place {own} between {first} and {second}", own = LETTERS[place], first = LETTERS[first], second = LETTERS[second]) }
                         </button>
                     }
                 }) }
@@ -503,20 +543,24 @@ fn Stranger(props: &StrangerProps) -> Html {
                     html! {
                         <div role="status">
                             { match &between {
-                                None => html! { <p>{ format!("{} and {} differ in nothing that {} is answered in.", LETTERS[first], LETTERS[second], LETTERS[stranger]) }</p> },
+                                None => html! { <p>{ say!("{first} and {second} differ in nothing that {own} is answered in.", first = LETTERS[first], second = LETTERS[second], own = LETTERS[stranger]) }</p> },
                                 Some(between) => html! { <>{ line(between, stranger, (first, second)) }<p>{ way_said(between, stranger, (first, second)) }</p></> },
                             } }
                             <ul class="sbs-like">
                                 { for lists.iter().enumerate().filter(|(_, list)| !list.is_empty()).map(|(place, list)| {
-                                    let whom = known.get(place).map_or("Equally near to several".to_owned(), |place| format!("Most like {}", LETTERS[*place]));
+                                    let (count, all) = (list.len(), lists.iter().map(Vec::len).sum::<usize>());
+                                    let whom = match known.get(place) {
+                                        Some(place) => say!("Most like {letter} in {count} of {all}", letter = LETTERS[*place], count, all),
+                                        None => say!("Equally near to several in {count} of {all}", count, all),
+                                    };
                                     let more = list.len().saturating_sub(NAMED);
                                     html! {
                                         <li key={place}>
-                                            <b>{ format!("{whom} in {} of {}", list.len(), lists.iter().map(Vec::len).sum::<usize>()) }</b>
+                                            <b>{ whom }</b>
                                             if more == 0 {
                                                 <p>{ list.join(", ") }</p>
                                             } else {
-                                                <details class="meaning"><summary>{ format!("{} and {more} more", list[..NAMED].join(", ")) }</summary><p>{ list[NAMED..].join(", ") }</p></details>
+                                                <details class="meaning"><summary>{ say!("{checks} and {more} more", checks = list[..NAMED].join(", "), more) }</summary><p>{ list[NAMED..].join(", ") }</p></details>
                                             }
                                         </li>
                                     }
@@ -535,9 +579,9 @@ pub(super) fn too_few(garments: &[Rc<Garment>], rack: &[Rc<Garment>], why: &Besi
     if rack.len() < 2 {
         return html! {
             <section class="empty card">
-                <h2>{ "It takes two" }</h2>
-                <p>{ why.to_string() }{ " Check another garment first." }</p>
-                <p><a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a></p>
+                <h2>{ say!("It takes two") }</h2>
+                <p>{ why.to_string() }{ " " }{ say!("Check another garment first.") }</p>
+                <p><a class="prime" href={Route::Start.href()}>{ say!("Check a garment") }</a></p>
             </section>
         };
     }
@@ -548,9 +592,9 @@ pub(super) fn too_few(garments: &[Rc<Garment>], rack: &[Rc<Garment>], why: &Besi
     others.sort_by(|one, other| (other.noted(), other.id()).cmp(&(one.noted(), one.id())));
     html! {
         <section class="card">
-            <h2>{ garments.first().filter(|_| !others.is_empty()).map_or("Choose two to four".to_owned(), |one| format!("Set {} beside", one.called())) }</h2>
+            <h2>{ garments.first().filter(|_| !others.is_empty()).map_or_else(|| say!("Choose two to four").to_owned(), |one| say!("Set {garment} beside", garment = one.called())) }</h2>
             if others.is_empty() {
-                <p>{ why.to_string() }{ " On the rack, press Compare and tick them." }</p>
+                <p>{ why.to_string() }{ " " }{ say!("On the rack, press Compare and tick them.") }</p>
             }
             <ul class="further">
                 { for others.iter().take(LATEST).zip(std::iter::repeat(garments)).map(|(other, garments)| {
@@ -560,8 +604,8 @@ pub(super) fn too_few(garments: &[Rc<Garment>], rack: &[Rc<Garment>], why: &Besi
                     }
                 }) }
             </ul>
-            <p class="hint">{ "For three or four, press Compare on the rack." }</p>
-            <p><a class="second" href="#/">{ "To the rack" }</a></p>
+            <p class="hint">{ say!("For three or four, press Compare on the rack.") }</p>
+            <p><a class="second" href="#/">{ say!("To the rack") }</a></p>
         </section>
     }
 }
@@ -583,7 +627,7 @@ pub fn BesidePage(props: &Props) -> Html {
     let known: Vec<Rc<Appraisal>> = garments.iter().map(|garment| appraisals.of(garment)).collect();
     let left: Vec<Option<Rc<Appraisal>>> = garments.iter().map(|garment| appraisals.left(garment)).collect();
     let pairs: Vec<(&Garment, &Appraisal)> = garments.iter().map(Rc::as_ref).zip(known.iter().map(Rc::as_ref)).collect();
-    let bar = html! { <Bar title="Side by side" under={if garments.len() < 2 { String::new() } else { format!("{} garments", garments.len()) }} back="#/" back_name="Back to the rack" /> };
+    let bar = html! { <Bar title={say!("Side by side")} under={if garments.len() < 2 { String::new() } else { say!("{count} garments", count = garments.len()) }} back="#/" back_name={say!("Back to the rack")} /> };
     let beside = match Beside::of(&pairs) {
         Ok(beside) => beside,
         Err(why) => {
@@ -619,7 +663,7 @@ pub fn BesidePage(props: &Props) -> Html {
             { differences(garments, &beside, *system, *all, toggle) }
             <Stranger garments={garments.clone()} />
             <div class="foot">
-                <a class="prime" href={Route::BesideSheet(garments.iter().map(|garment| garment.id().clone()).collect()).href()}>{ "Comparison sheet to print" }</a>
+                <a class="prime" href={Route::BesideSheet(garments.iter().map(|garment| garment.id().clone()).collect()).href()}>{ say!("Comparison sheet to print") }</a>
             </div>
         </>
     }

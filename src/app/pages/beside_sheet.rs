@@ -5,8 +5,10 @@ use std::rc::Rc;
 
 use garment_assay::cost::Rates;
 use garment_assay::garment::{Appraisal, Garment, NotLanded, landed_smallest};
+use garment_assay::language::one;
 use garment_assay::quantity::{Decimal, System, written_with_spread};
 use garment_assay::rack::{Beside, Difference, ReadingDifference};
+use garment_assay::say;
 use garment_assay::trade::{Band, Day, Question};
 use yew::prelude::*;
 
@@ -117,7 +119,7 @@ pub fn BesideSheetPage(props: &Props) -> Html {
     let pairs: Vec<(&Garment, &Appraisal)> = garments.iter().map(Rc::as_ref).zip(known.iter().map(Rc::as_ref)).collect();
     let ids: Vec<_> = garments.iter().map(|garment| garment.id().clone()).collect();
     let back = if garments.len() < 2 { "#/".to_owned() } else { Route::Beside(ids).href() };
-    let bar = html! { <Bar title="Comparison sheet" under={if garments.len() < 2 { String::new() } else { format!("{} garments", garments.len()) }} back={back.clone()} back_name="Back" /> };
+    let bar = html! { <Bar title={say!("Comparison sheet")} under={if garments.len() < 2 { String::new() } else { say!("{count} garments", count = garments.len()) }} back={back.clone()} back_name={say!("Back")} /> };
     let beside = match Beside::of(&pairs) {
         Ok(beside) => beside,
         Err(why) => return html! { <>{ bar }{ too_few(garments, rack, &why) }</> },
@@ -132,7 +134,7 @@ pub fn BesideSheetPage(props: &Props) -> Html {
     made.extend(moved(garments, &known, appraisals, *system));
     made.extend(not_looked_at(garments, &known, appraisals));
     let mut paid = paid(garments, rates);
-    paid.push(Row::new("Value for quality", garments.iter().map(value)));
+    paid.push(Row::new(say!("Value for quality"), garments.iter().map(value)));
     for row in [&heads].into_iter().chain(&made).chain(&paid) {
         // These stand whatever room they take: they are as long as the words of the app, which are known.
         room.takes(row);
@@ -140,7 +142,7 @@ pub fn BesideSheetPage(props: &Props) -> Html {
     let sentences = better(&beside).join(" ");
     room.take_paragraph(&sentences);
     let kinds = garments.windows(2).any(|two| two[0].family() != two[1].family());
-    let kinds = kinds.then_some("These are of different kinds. Each is judged among new pieces of its own kind.");
+    let kinds = kinds.then(|| say!("These are of different kinds. Each is judged among new pieces of its own kind."));
     kinds.iter().for_each(|text| room.take_paragraph(text));
     let (differ, more) = differences(garments, &beside, *system, &mut room);
     let columns = (garments.len() + 1).to_string();
@@ -151,39 +153,39 @@ pub fn BesideSheetPage(props: &Props) -> Html {
     html! {
         <>
             { bar }
-            <p class="hint lonely no-print">{ "One page, A4 or Letter, in black ink. Choose “Save as PDF” in the browser’s dialogue for a file." }</p>
+            <p class="hint lonely no-print">{ say!("One page, A4 or Letter, in black ink. Choose “Save as PDF” in the browser’s dialogue for a file.") }</p>
             <article class="sheet card bs-sheet" data-count={garments.len().to_string()}>
-                <h2>{ "Side by side" }</h2>
-                <div class="scroll-x" tabindex="0" role="region" aria-label="The garments side by side">
+                <h2>{ say!("Side by side") }</h2>
+                <div class="scroll-x" tabindex="0" role="region" aria-label={say!("The garments side by side")}>
                     <table class="bs-table">
                         <thead><tr><td></td>{ for garments.iter().enumerate().map(|(place, garment)| html! {
                             <th scope="col" key={place}><b>{ format!("{} {}", LETTERS[place], short(garment.called())) }</b>{ " " }<small>{ facts(garment) }</small></th>
                         }) }</tr></thead>
-                        { group("How well made", html! { <>
-                            <tr><th scope="row">{ "Where it may stand" }</th>{ for known.iter().enumerate().map(|(place, appraisal)| html! { <td key={place}><Tape appraisal={appraisal.clone()} bare=true /></td> }) }</tr>
+                        { group(say!("How well made"), html! { <>
+                            <tr><th scope="row">{ say!("Where it may stand") }</th>{ for known.iter().enumerate().map(|(place, appraisal)| html! { <td key={place}><Tape appraisal={appraisal.clone()} bare=true /></td> }) }</tr>
                             { for made.iter().map(Row::shown) }
                         </> }) }
-                        { group("What it costs", html! { <>{ for paid.iter().map(Row::shown) }</> }) }
-                        { group("Where they differ, the furthest apart first", html! { <>
+                        { group(say!("What it costs"), html! { <>{ for paid.iter().map(Row::shown) }</> }) }
+                        { group(say!("Where they differ, the furthest apart first"), html! { <>
                             if differ.is_empty() {
-                                <tr><td colspan={columns.clone()}>{ "Nothing that was answered or measured for two of them differs." }</td></tr>
+                                <tr><td colspan={columns.clone()}>{ say!("Nothing that was answered or measured for two of them differs.") }</td></tr>
                             }
                             { for differ.iter().map(Row::shown) }
                         </> }) }
                     </table>
                 </div>
                 if more > 0 {
-                    <p>{ format!("{more} more that differ did not fit here; the app shows them.") }</p>
+                    <p>{ say!("{count} more that differ did not fit here; the app shows them.", count = more) }</p>
                 }
                 <p>{ sentences }</p>
                 if let Some(kinds) = kinds {
                     <p>{ kinds }</p>
                 }
-                <p class="sheet-foot">{ "What is judgement: bands, how far each answer counts, and so which is better made and the value for quality. A band is a belief with a chance, not a grade by a laboratory, and no price moved it. Landed costs take averages of freight, duty and fees. A dash: not answered, or not measured. Garment Assay, " }{ clock::written_day(*today) }{ "." }</p>
+                <p class="sheet-foot">{ say!("What is judgement: bands, how far each answer counts, and so which is better made and the value for quality. A band is a belief with a chance, not a grade by a laboratory, and no price moved it. Landed costs take averages of freight, duty and fees. A dash: not answered, or not measured. Garment Assay, {day}.", day = clock::written_day(*today)) }</p>
             </article>
             <div class="foot">
-                <button type="button" class="prime" onclick={print}>{ "Print" }</button>
-                <a class="second" href={back}>{ "Back to side by side" }</a>
+                <button type="button" class="prime" onclick={print}>{ say!("Print") }</button>
+                <a class="second" href={back}>{ say!("Back to side by side") }</a>
             </div>
         </>
     }
@@ -197,11 +199,11 @@ fn facts(garment: &Garment) -> String {
     let terms = garment.terms();
     let facts = [
         Some(garment.family().name.to_owned()).filter(|name| name != garment.called()),
-        garment.is_second_hand().then(|| "second-hand".to_owned()),
+        garment.is_second_hand().then(|| say!("second-hand").to_owned()),
         Some(short(garment.place())).filter(|place| !place.is_empty()),
         Some(short(terms.supplier())).filter(|supplier| !supplier.is_empty()),
-        Some(short(terms.style())).filter(|style| !style.is_empty()).map(|style| format!("style {style}")),
-        terms.shortlisted().then(|| "on the short list".to_owned()),
+        Some(short(terms.style())).filter(|style| !style.is_empty()).map(|style| say!("style {style}", style)),
+        terms.shortlisted().then(|| say!("on the short list").to_owned()),
     ];
     facts.into_iter().flatten().collect::<Vec<_>>().join(" · ")
 }
@@ -222,14 +224,14 @@ fn bands(known: &[Rc<Appraisal>]) -> Vec<Row> {
             .collect::<Vec<_>>()
             .join(", ")
     };
-    vec![Row::new("Band", known.iter().map(said)), Row::new("Chance of each", known.iter().map(chances))]
+    vec![Row::new(say!("Band"), known.iter().map(said)), Row::new(say!("Chance of each"), known.iter().map(chances))]
 }
 
 fn left(garments: &[Rc<Garment>], appraisals: &Appraisals) -> Option<Row> {
     let known: Vec<Option<Rc<Appraisal>>> = garments.iter().map(|garment| appraisals.left(garment)).collect();
     let said = |left: &Option<Rc<Appraisal>>| match left {
         Some(left) => headline(left).aloud(),
-        None => "new".to_owned(),
+        None => say!("not second-hand" | "new").to_owned(),
     };
     known.iter().any(Option::is_some).then(|| Row::new(Question::Left.name(), known.iter().map(said)))
 }
@@ -238,52 +240,65 @@ fn moved(garments: &[Rc<Garment>], known: &[Rc<Appraisal>], appraisals: &Apprais
     let said = |(garment, appraisal): (&Rc<Garment>, &Rc<Appraisal>)| {
         let moved = appraisals.appraiser().moved(appraisal);
         let said = moved.iter().take(NAMED).map(|moved| {
-            format!("{}: {} ({})", moved.check.name, words::answer(garment, moved.check, system), words::strength(moved.by))
+            say!(
+                "{check}: {answer} ({strength})",
+                check = moved.check.name,
+                answer = words::answer(garment, moved.check, system),
+                strength = words::strength(moved.by)
+            )
         });
         let said = said.collect::<Vec<_>>().join("; ");
         if said.is_empty() { "–".to_owned() } else { said }
     };
-    Some(Row::new("What moved it most", garments.iter().zip(known).map(said)))
+    Some(Row::new(say!("What moved it most"), garments.iter().zip(known).map(said)))
 }
 
 fn not_looked_at(garments: &[Rc<Garment>], known: &[Rc<Appraisal>], appraisals: &Appraisals) -> Option<Row> {
     let said = |(garment, appraisal): (&Rc<Garment>, &Rc<Appraisal>)| {
         let open = appraisals.appraiser().most_telling(garment, appraisal);
-        let answered = match garment.answered() {
-            1 => "1 check answered.".to_owned(),
-            count => format!("{count} checks answered."),
-        };
+        let count = garment.answered();
+        let answered = if one(count) { say!("{count} check answered.", count) } else { say!("{count} checks answered.", count) };
         let names: Vec<&str> = open.iter().take(NAMED).map(|proposal| proposal.check.name).collect();
-        match open.len() {
-            0 => format!("{answered} Nothing left would move the band much."),
-            count if count <= NAMED => format!("{answered} Not: {}.", names.join(", ")),
-            count => format!("{answered} Not: {}, and {} more that would tell.", names.join(", "), count - NAMED),
-        }
+        let checks = names.join(", ");
+        let open = match open.len() {
+            0 => say!("Nothing left would move the band much.").to_owned(),
+            count if count <= NAMED => say!("Not: {checks}.", checks),
+            count => say!("Not: {checks}, and {more} more that would tell.", checks, more = count - NAMED),
+        };
+        format!("{answered} {open}")
     };
-    Some(Row::new("Not looked at", garments.iter().zip(known).map(said)))
+    Some(Row::new(say!("Not looked at"), garments.iter().zip(known).map(said)))
 }
 
 fn paid(garments: &[Rc<Garment>], rates: &Rates) -> Vec<Row> {
     let ticket = |garment: &Rc<Garment>| match garment.ticket() {
-        Some(ticket) if ticket.face_down => "lies face down".to_owned(),
+        Some(ticket) if ticket.face_down => say!("lies face down").to_owned(),
         Some(ticket) => words::ticket(ticket),
-        None => "none noted".to_owned(),
+        None => say!("none noted").to_owned(),
     };
     let offer = |garment: &Rc<Garment>| match landed_smallest(garment, rates) {
-        Err(NotLanded::NoPrice) => "no offer".to_owned(),
+        Err(NotLanded::NoPrice) => say!("no offer").to_owned(),
         Err(why) => why.to_string(),
-        Ok(landed) => format!(
-            "{} landed, {} pieces; margin {} at {} ({})",
-            exact(landed.currency, landed.view.landed),
-            landed.pieces,
-            share(landed.view.margin),
-            exact(landed.currency, landed.ticket),
-            if landed.targeted { "your target" } else { "middle of what is likely" }
-        ),
+        Ok(landed) => {
+            let cost = exact(landed.currency, landed.view.landed);
+            let (pieces, margin) = (landed.pieces, share(landed.view.margin));
+            let price = exact(landed.currency, landed.ticket);
+            if landed.targeted {
+                say!("{cost} landed, {pieces} pieces; margin {margin} at {price} (your target)", cost, pieces, margin, price)
+            } else {
+                say!(
+                    "{cost} landed, {pieces} pieces; margin {margin} at {price} (middle of what is likely)",
+                    cost,
+                    pieces,
+                    margin,
+                    price
+                )
+            }
+        }
     };
-    let mut rows = vec![Row::new("Ticket", garments.iter().map(ticket))];
+    let mut rows = vec![Row::new(say!("Ticket"), garments.iter().map(ticket))];
     if garments.iter().any(|garment| !garment.terms().prices().is_empty()) {
-        rows.push(Row::new("Smallest order", garments.iter().map(offer)));
+        rows.push(Row::new(say!("Smallest order"), garments.iter().map(offer)));
     }
     rows
 }
@@ -298,7 +313,7 @@ fn differences(garments: &[Rc<Garment>], beside: &Beside, system: System, room: 
         let own = row.unit.in_system(system);
         let said = |value: &Option<(f64, f64)>| {
             let said = value.and_then(|(value, spread)| Some((row.unit.convert(value, own)?, row.unit.convert(spread, own)?)));
-            dash(said.map_or(String::new(), |(value, spread)| written_with_spread(value, spread, own, Decimal::Point)))
+            dash(said.map_or(String::new(), |(value, spread)| written_with_spread(value, spread, own, Decimal::spoken())))
         };
         Row::new(row.name, row.values.iter().map(said))
     };

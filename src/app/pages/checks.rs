@@ -5,6 +5,7 @@ use std::rc::Rc;
 use garment_assay::check::Check;
 use garment_assay::garment::{Answer, Garment, Standing};
 use garment_assay::quantity::System;
+use garment_assay::say;
 use garment_assay::trade::{Question, Stage};
 use yew::prelude::*;
 
@@ -30,7 +31,7 @@ pub struct Props {
 fn state(garment: &Garment, check: &'static Check, system: System) -> (&'static str, String) {
     let said = words::answer(garment, check, system);
     match (garment.answer(check), garment.standing(check)) {
-        (_, Standing::Closed) => ("closed", "does not apply here".to_owned()),
+        (_, Standing::Closed) => ("closed", say!("does not apply here").to_owned()),
         (None, _) => ("open", said),
         (Some(Answer::Skipped), _) => ("skipped", said),
         (Some(_), _) => ("answered", said),
@@ -47,7 +48,7 @@ pub fn CheckList(props: &Props) -> Html {
         let done = checks.iter().filter(|check| garment.answer(check).is_some_and(|answer| *answer != Answer::Skipped)).count();
         html! {
             <section key={name}>
-                <h2>{ name }<small>{ format!("{done} of {}", checks.len()) }</small></h2>
+                <h2>{ name }<small>{ say!("{done} of {all}", done, all = checks.len()) }</small></h2>
                 <ul>
                     { for checks.into_iter().map(|check| {
                         let (state, answer) = state(garment, check, props.system);
@@ -92,26 +93,26 @@ pub struct PageProps {
 pub fn Checks(props: &PageProps) -> Html {
     let PageProps { garment, appraisals, system } = props;
     let id = garment.id().clone();
-    let under = format!("{} of {} answered", garment.answered(), garment.checks().count());
+    let under = say!("{done} of {all} answered", done = garment.answered(), all = garment.checks().count());
     html! {
         <>
-            <Bar title="All checks" {under} back={Route::Resume(id.clone()).href()} back_name="Back to checking">
-                <a class="icon-button" href={Route::TapeSheet(id.clone()).href()} aria-label="Tape sheet: girths and lengths"><Icon shape={Shape::Ruler} /></a>
-                <a class="icon-button" href={Route::Details(id.clone()).href()} aria-label="Details: name, place, ticket, note"><Icon shape={Shape::Edit} /></a>
+            <Bar title={say!("All checks")} {under} back={Route::Resume(id.clone()).href()} back_name={say!("Back to checking")}>
+                <a class="icon-button" href={Route::TapeSheet(id.clone()).href()} aria-label={say!("Tape sheet: girths and lengths")}><Icon shape={Shape::Ruler} /></a>
+                <a class="icon-button" href={Route::Details(id.clone()).href()} aria-label={say!("Details: name, place, ticket, note")}><Icon shape={Shape::Edit} /></a>
             </Bar>
             <Tape appraisal={appraisals.of(garment)} />
-            <p class="lonely"><a href={Route::Desk(Some(id.clone())).href()}>{ "On one sheet" }</a></p>
+            <p class="lonely"><a href={Route::Desk(Some(id.clone())).href()}>{ say!("On one sheet") }</a></p>
             <div class="card"><CheckList garment={garment.clone()} system={*system} /></div>
             if garment.family().fit.is_some() {
                 <section class="card">
-                    <h2>{ "Does it fit" }</h2>
-                    <p class="hint">{ "Tape and mirror, today and after washing. It moves no band." }</p>
-                    <p><a class="second" href={Route::Fitting(id.clone()).href()}>{ "Fitting room" }</a></p>
+                    <h2>{ say!("Does it fit") }</h2>
+                    <p class="hint">{ say!("Tape and mirror, today and after washing. It moves no band.") }</p>
+                    <p><a class="second" href={Route::Fitting(id.clone()).href()}>{ say!("Fitting room") }</a></p>
                 </section>
             }
             <div class="foot">
-                <a class="prime" href={Route::Resume(id.clone()).href()}>{ "Go on checking" }</a>
-                <a class="second" href={Route::Result(id).href()}>{ "See the result" }</a>
+                <a class="prime" href={Route::Resume(id.clone()).href()}>{ say!("Go on checking") }</a>
+                <a class="second" href={Route::Result(id).href()}>{ say!("See the result") }</a>
             </div>
         </>
     }

@@ -2,7 +2,9 @@
 
 use std::rc::Rc;
 
+use garment_assay::language::within;
 use garment_assay::learn::{Course, FIRST, Lesson, Marks, Part};
+use garment_assay::say;
 use yew::prelude::*;
 
 use crate::app::lessons::Here;
@@ -26,8 +28,10 @@ fn href(lesson: &Lesson) -> String {
 }
 
 fn heading(part: &Part) -> String {
-    part.stage
-        .map_or_else(|| format!("First: the {} that tell most", part.lessons.len().min(FIRST)), |stage| stage.name().to_owned())
+    part.stage.map_or_else(
+        || say!("First: the {count} that tell most", count = part.lessons.len().min(FIRST)),
+        |stage| stage.name().to_owned(),
+    )
 }
 
 /// The course.
@@ -39,7 +43,7 @@ pub fn CoursePage(props: &Props) -> Html {
     let next = course.lessons().find(|lesson| !read.has(lesson));
     html! {
         <>
-            <Bar title={format!("{}: the course", course.subject.name())} under={format!("{done} of {all} read · the whole about {}", duration(course.seconds(texts)))} back={Route::Learn.href()} back_name="Back to all courses" />
+            <Bar title={say!("{subject}: the course", subject = course.subject.name())} under={say!("{done} of {all} read · the whole about {time}", done, all, time = duration(course.seconds(texts)))} back={Route::Learn.href()} back_name={say!("Back to all courses")} />
             { for course.parts.iter().map(|part| html! {
                 <section class="card lessons" key={heading(part)}>
                     <h2>{ heading(part) }</h2>
@@ -47,11 +51,16 @@ pub fn CoursePage(props: &Props) -> Html {
                         { for part.lessons.iter().map(|lesson| {
                             let is_read = read.has(lesson);
                             let text = texts.and_then(|texts| texts.of(lesson.check.key));
+                            let facts = [
+                                is_read.then(|| say!("of a lesson" | "read").to_owned()),
+                                lesson.telling.is_none().then(|| say!("cost only").to_owned()),
+                                Some(duration(lesson.seconds(text))),
+                            ];
                             html! {
                                 <li key={lesson.check.key} data-read={is_read.to_string()}>
                                     <a href={href(lesson)}>
                                         <b>{ lesson.check.name }</b>
-                                        <small>{ format!("{}{}{}", if is_read { "read · " } else { "" }, if lesson.telling.is_none() { "cost only · " } else { "" }, duration(lesson.seconds(text))) }</small>
+                                        <small>{ facts.into_iter().flatten().collect::<Vec<_>>().join(" · ") }</small>
                                     </a>
                                 </li>
                             }
@@ -61,9 +70,9 @@ pub fn CoursePage(props: &Props) -> Html {
             }) }
             <div class="foot">
                 if let Some(next) = next {
-                    <a class="prime" href={href(next)}>{ if done == 0 { "Begin" } else { "Go on" } }{ format!(": {}", next.check.name.to_lowercase()) }</a>
+                    <a class="prime" href={href(next)}>{ if done == 0 { say!("Begin: {lesson}", lesson = within(next.check.name)) } else { say!("Go on: {lesson}", lesson = within(next.check.name)) } }</a>
                 } else {
-                    <a class="prime" href={Route::Learn.href()}>{ "All read: other courses" }</a>
+                    <a class="prime" href={Route::Learn.href()}>{ say!("All read: other courses") }</a>
                 }
             </div>
         </>

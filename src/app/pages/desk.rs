@@ -7,7 +7,9 @@ use std::rc::Rc;
 use garment_assay::check::Check;
 use garment_assay::garment::{Act, Answer, Garment, Id, Standing};
 use garment_assay::grading::Care;
+use garment_assay::language::within;
 use garment_assay::quantity::System;
+use garment_assay::say;
 use garment_assay::trade::{Currency, Day, Question, Stage};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
@@ -322,19 +324,23 @@ fn Sheet(props: &SheetProps) -> Html {
     };
     let appraisal = appraisals.for_check(&garment, check);
     let said = headline(&appraisal);
-    let under = format!("{} of {} answered · each entry is kept at once", garment.answered(), checks.len());
+    let under = format!(
+        "{} · {}",
+        say!("{done} of {all} answered", done = garment.answered(), all = checks.len()),
+        say!("each entry is kept at once")
+    );
     let mut place = 0;
     html! {
         <>
-            <Bar title="Quick sheet" {under} back="#/" back_name="Back to the rack">
-                <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label="Undo"><Icon shape={Shape::Undo} /></button>
+            <Bar title={say!("Quick sheet")} {under} back="#/" back_name={say!("Back to the rack")}>
+                <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label={say!("Undo")}><Icon shape={Shape::Undo} /></button>
                 if noted.is_some() {
-                    <a class="icon-button" href={Route::Checks(id.clone()).href()} aria-label="All checks"><Icon shape={Shape::List} /></a>
+                    <a class="icon-button" href={Route::Checks(id.clone()).href()} aria-label={say!("All checks")}><Icon shape={Shape::List} /></a>
                 }
             </Bar>
             <div class="tape-pinned quick-tape">
                 if check.speaks.left().is_some() {
-                    <p class="eyebrow"><span class="cost-only">{ Question::Left.name().to_lowercase() }</span></p>
+                    <p class="eyebrow"><span class="cost-only">{ within(Question::Left.name()) }</span></p>
                 }
                 <p class="tape-lead"><strong>{ &said.lead }</strong>{ " " }<span>{ &said.rest }</span></p>
                 <Tape appraisal={appraisal.clone()} bare=true />
@@ -352,7 +358,7 @@ fn Sheet(props: &SheetProps) -> Html {
                                 let here = place;
                                 place += 1;
                                 let said = match garment.answer(check) {
-                                    Some(Answer::Judged { care: Care::Unsure, .. }) => "not sure".to_owned(),
+                                    Some(Answer::Judged { care: Care::Unsure, .. }) => say!("not sure").to_owned(),
                                     Some(Answer::Judged { .. }) => String::new(),
                                     _ => words::answer(&garment, check, *system),
                                 };
@@ -370,16 +376,16 @@ fn Sheet(props: &SheetProps) -> Html {
                     }) }
                 </div>
                 if *wide {
-                    <aside class="quick-side card" aria-label="The check, drawn">{ beside(row, check) }</aside>
+                    <aside class="quick-side card" aria-label={say!("The check, drawn")}>{ beside(row, check) }</aside>
                 }
             </div>
             if noted.is_some() {
-                <p class="lonely"><button type="button" class="ghost" onclick={duplicate}>{ "Begin another from this one" }</button></p>
+                <p class="lonely"><button type="button" class="ghost" onclick={duplicate}>{ say!("Begin another from this one") }</button></p>
             }
             <div class="foot">
-                <a class="prime" href={Route::Desk(None).href()}>{ "Next sample" }</a>
+                <a class="prime" href={Route::Desk(None).href()}>{ say!("Next sample") }</a>
                 if noted.is_some() {
-                    <a class="second" href={Route::Result(id.clone()).href()}>{ "See the result" }</a>
+                    <a class="second" href={Route::Result(id.clone()).href()}>{ say!("See the result") }</a>
                 }
             </div>
         </>

@@ -3,6 +3,7 @@
 use std::rc::Rc;
 
 use garment_assay::garment::{Act, Garment};
+use garment_assay::say;
 use garment_assay::trade::{Currency, Ticket};
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -93,51 +94,51 @@ pub fn Details(props: &Props) -> Html {
     let put_away = {
         let (send, id) = (send.clone(), id.clone());
         let name = garment.called();
-        let said = format!("{}: {name}.", if away { "Taken out again" } else { "Put away" });
+        let said = if away { say!("Taken out again: {name}.", name) } else { say!("Put away: {name}.", name) };
         Callback::from(move |_: MouseEvent| send.emit(Message::DoneToMany(vec![id.clone()], Act::Archived(!away), said.clone())))
     };
     html! {
         <>
-            <Bar title="Details" under={format!("{} · noted {}", garment.family().name, clock::written_day(garment.noted()))}
-                back={Route::Result(id.clone()).href()} back_name="Back to the result" />
+            <Bar title={say!("Details")} under={say!("{kind} · noted {day}", kind = garment.family().name, day = clock::written_day(garment.noted()))}
+                back={Route::Result(id.clone()).href()} back_name={say!("Back to the result")} />
             <div class="card">
                 <div class="field">
-                    <label for="label">{ "A name for it" }</label>
+                    <label for="label">{ say!("A name for it") }</label>
                     <input id="label" autocomplete="off" maxlength="120" value={garment.label().to_owned()} onchange={text(Act::Label)} />
                 </div>
                 <div class="field">
-                    <label for="place">{ "Place" }</label>
+                    <label for="place">{ say!("Place") }</label>
                     <input id="place" autocomplete="off" maxlength="120" value={garment.place().to_owned()} onchange={text(Act::Place)} />
                 </div>
-                <CollectionField id="collection" label="Collection" hint="A season, a show, a project. A new name makes a new collection." name={garment.collection().to_owned()}
+                <CollectionField id="collection" label={say!("Collection")} hint={say!("A season, a show, a project. A new name makes a new collection.")} name={garment.collection().to_owned()}
                     known={collections.clone()} chosen={act.reform(Act::Collection)} />
                 <WornSwitch on={garment.is_second_hand()} chosen={act.reform(Act::SecondHand)} />
                 if let Some(ticket) = face_down {
-                    <p class="hint">{ "The ticket lies face down. To guess first, open what stands behind it." }</p>
-                    <p><button type="button" class="second" onclick={turn_over(ticket)}>{ "Turn it over" }</button></p>
+                    <p class="hint">{ say!("The ticket lies face down. To guess first, open what stands behind it.") }</p>
+                    <p><button type="button" class="second" onclick={turn_over(ticket)}>{ say!("Turn it over") }</button></p>
                 } else {
                     <div onfocusout={ticket_left}>
                         <TicketFields draft={(*draft).clone()} typed={ticket_typed} fault={(*fault).clone()} />
                     </div>
                 }
-                <p><a class="ghost" href={Route::Ticket(id.clone()).href()}>{ "Behind the ticket" }</a></p>
+                <p><a class="ghost" href={Route::Ticket(id.clone()).href()}>{ say!("Behind the ticket") }</a></p>
                 <p><a class="ghost" href={Route::Photographs(id.clone(), None).href()}>{ match garment.photographs().count() {
-                    0 => "Add a photograph".to_owned(),
+                    0 => say!("Add a photograph").to_owned(),
                     count => words::photographs(count),
                 } }</a></p>
-                <Note id="garment-note" label="Note" text={garment.note().to_owned()} write={act.reform(Act::Note)} />
+                <Note id="garment-note" label={say!("Note")} text={garment.note().to_owned()} write={act.reform(Act::Note)} />
             </div>
             <section class="card">
-                <p><button type="button" class="second" onclick={put_away} aria-describedby="away-hint">{ if away { "Take out again" } else { "Put away" } }</button></p>
-                <p class="hint" id="away-hint">{ "Put away, it is out of sight on the rack and not gone: what was noted still teaches what other tickets are likely to be." }</p>
-                <p><a class="ghost" href={Route::HandOn(vec![id.clone()]).href()}>{ "Hand it on" }</a></p>
+                <p><button type="button" class="second" onclick={put_away} aria-describedby="away-hint">{ if away { say!("Take out again") } else { say!("Put away") } }</button></p>
+                <p class="hint" id="away-hint">{ say!("Put away, it is out of sight on the rack and not gone: what was noted still teaches what other tickets are likely to be.") }</p>
+                <p><a class="ghost" href={Route::HandOn(vec![id.clone()]).href()}>{ say!("Hand it on") }</a></p>
             </section>
-            <p class="lonely"><a href={Route::Desk(Some(id.clone())).href()}>{ "On one sheet" }</a></p>
-            <p class="lonely"><button type="button" class="ghost" onclick={duplicate}>{ "Begin another from this one" }</button></p>
-            <p class="lonely"><button type="button" class="ghost" onclick={delete}>{ "Delete this garment" }</button></p>
+            <p class="lonely"><a href={Route::Desk(Some(id.clone())).href()}>{ say!("On one sheet") }</a></p>
+            <p class="lonely"><button type="button" class="ghost" onclick={duplicate}>{ say!("Begin another from this one") }</button></p>
+            <p class="lonely"><button type="button" class="ghost" onclick={delete}>{ say!("Delete this garment") }</button></p>
             <div class="foot">
-                <a class="prime" href={Route::Resume(id.clone()).href()}>{ "Go on checking" }</a>
-                <a class="second" href={Route::Result(id).href()}>{ "See the result" }</a>
+                <a class="prime" href={Route::Resume(id.clone()).href()}>{ say!("Go on checking") }</a>
+                <a class="second" href={Route::Result(id).href()}>{ say!("See the result") }</a>
             </div>
         </>
     }

@@ -6,7 +6,9 @@ use std::rc::Rc;
 use garment_assay::catalog::FitTable;
 use garment_assay::fit::{Cost, Person};
 use garment_assay::garment::{Act, FitAct, FitReport, Garment, Row, Spoken, fit};
-use garment_assay::quantity::System;
+use garment_assay::language::{one, said};
+use garment_assay::quantity::{Decimal, System, written};
+use garment_assay::say;
 use yew::prelude::*;
 
 use super::people::NAMELESS;
@@ -53,14 +55,14 @@ enum Part {
 impl Part {
     const ALL: [Part; 6] = [Part::Who, Part::Cut, Part::Tape, Part::Later, Part::Mirror, Part::Inside];
 
-    const fn name(self) -> &'static str {
+    fn name(self) -> &'static str {
         match self {
-            Part::Who => "For whom",
-            Part::Cut => "Cut and cloth",
-            Part::Tape => "What the tape says",
-            Part::Later => "After washing and wearing",
-            Part::Mirror => "In the mirror",
-            Part::Inside => "What a tailor can do",
+            Part::Who => say!("For whom"),
+            Part::Cut => say!("Cut and cloth"),
+            Part::Tape => say!("What the tape says"),
+            Part::Later => say!("After washing and wearing"),
+            Part::Mirror => say!("In the mirror"),
+            Part::Inside => say!("What a tailor can do"),
         }
     }
 
@@ -113,18 +115,19 @@ fn state(part: Part, garment: &Garment, table: &'static FitTable, report: &FitRe
     let fitting = garment.fitting();
     match part {
         Part::Who => match wearer(garment, people) {
-            None => "nobody chosen".to_owned(),
+            None => say!("nobody chosen").to_owned(),
             Some(person) => {
                 let (known, of) = measures_of(person, table);
-                let name = if person.name().is_empty() { NAMELESS } else { person.name() };
-                format!("{name}, {known} of {of} measures")
+                let name = if person.name().is_empty() { said(NAMELESS) } else { person.name() };
+                say!("{name}, {count} of {all} measures", name, count = known, all = of)
             }
         },
         Part::Cut => {
-            let known = if report.give_known { "" } else { " as usual" };
+            let (cut, give) = (report.cut.name, written(report.give.0, 0, Decimal::spoken()));
             match table.give {
-                Some(_) => format!("{}, gives {:.0} %{known}", report.cut.name, report.give.0),
-                None => report.cut.name.to_owned(),
+                Some(_) if report.give_known => say!("{cut}, gives {give} %", cut, give),
+                Some(_) => say!("{cut}, gives {give} % as usual", cut, give),
+                None => cut.to_owned(),
             }
         }
         Part::Tape => fit_words::taped(report),
@@ -133,8 +136,8 @@ fn state(part: Part, garment: &Garment, table: &'static FitTable, report: &FitRe
             let looked = table.moves.iter().filter(|one| fitting.went(one).is_some()).count()
                 + table.signs.iter().filter(|sign| fitting.seen(sign).is_some()).count();
             match looked {
-                0 => "nothing looked at yet".to_owned(),
-                looked => format!("{looked} of {} looked at", table.moves.len() + table.signs.len()),
+                0 => say!("nothing looked at yet").to_owned(),
+                looked => say!("{done} of {all} looked at", done = looked, all = table.moves.len() + table.signs.len()),
             }
         }
         Part::Inside => {
@@ -143,10 +146,10 @@ fn state(part: Part, garment: &Garment, table: &'static FitTable, report: &FitRe
             let found = table.allowances.iter().filter(|one| fitting.allowance(one).is_some()).count();
             match (jobs, found) {
                 (0, _) if table.allowances.is_empty() => String::new(),
-                (0, 0) => "not looked inside yet".to_owned(),
-                (0, found) => format!("{found} of {} looked at", table.allowances.len()),
-                (1, _) => "1 place can be mended".to_owned(),
-                (jobs, _) => format!("{jobs} places can be mended"),
+                (0, 0) => say!("not looked inside yet").to_owned(),
+                (0, found) => say!("{done} of {all} looked at", done = found, all = table.allowances.len()),
+                (jobs, _) if one(jobs) => say!("{count} place can be mended", count = jobs),
+                (jobs, _) => say!("{count} places can be mended", count = jobs),
             }
         }
     }
@@ -155,10 +158,11 @@ fn state(part: Part, garment: &Garment, table: &'static FitTable, report: &FitRe
 /// How it is meant to lie, and what the cloth gives.
 fn cut(garment: &Rc<Garment>, table: &'static FitTable, report: &FitReport, act: &Callback<FitAct>) -> Html {
     let (give, spread) = report.give;
+    let (give, spread) = (written(give, 0, Decimal::spoken()), written(spread, 0, Decimal::spoken()));
     html! {
         <>
             <fieldset class="chips chips-down">
-                <legend>{ "How it is meant to lie" }</legend>
+                <legend>{ say!("How it is meant to lie") }</legend>
                 { for table.cuts.iter().map(|cut| {
                     let is = report.cut == *cut;
                     let onchange = act.reform(|_: Event| FitAct::Cut(Some(cut)));
@@ -171,11 +175,15 @@ fn cut(garment: &Rc<Garment>, table: &'static FitTable, report: &FitReport, act:
             </fieldset>
             if let Some(check) = table.give {
                 <p>
-                    { format!("The cloth gives {give:.0} ± {spread:.0} %: ") }
-                    { if report.give_known { "from your answer. " } else { "what most pieces of this kind do; nobody pulled this one. " } }
-                    <a href={Route::Check(garment.id().clone(), check.key.to_owned()).href()}>{ if report.give_known { "Look again" } else { "Pull it and see" } }</a>
+                    { if report.give_known {
+                        say!("The cloth gives {give} ± {spread} %: from your answer.", give, spread)
+                    } else {
+                        say!("The cloth gives {give} ± {spread} %: what most pieces of this kind do; nobody pulled this one.", give, spread)
+                    } }
+                    { " " }
+                    <a href={Route::Check(garment.id().clone(), check.key.to_owned()).href()}>{ if report.give_known { say!("Look again") } else { say!("Pull it and see") } }</a>
                 </p>
-                <p class="hint">{ "Cloth that gives may be cut smaller than the body; half of the give is there to move in." }</p>
+                <p class="hint">{ say!("Cloth that gives may be cut smaller than the body; half of the give is there to move in.") }</p>
             }
         </>
     }
@@ -213,15 +221,15 @@ pub fn FittingPage(props: &Props) -> Html {
     let sought = use_state_eq(|| (Part::Who, 0_u32));
     let label = garment.called();
     let bar = html! {
-        <Bar title="Fitting room" under={label.to_owned()} back={Route::Result(id.clone()).href()} back_name="Back to the result">
-            <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label="Undo"><Icon shape={Shape::Undo} /></button>
+        <Bar title={say!("Fitting room")} under={label.to_owned()} back={Route::Result(id.clone()).href()} back_name={say!("Back to the result")}>
+            <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label={say!("Undo")}><Icon shape={Shape::Undo} /></button>
         </Bar>
     };
     let (Some(table), Some(kept)) = (garment.family().fit, report(garment, people)) else {
         return html! {
             <>
                 { bar }
-                <section class="card"><h2>{ "Not written yet" }</h2><p>{ "Nobody has written down how pieces of this kind are fitted." }</p></section>
+                <section class="card"><h2>{ say!("Not written yet") }</h2><p>{ say!("Nobody has written down how pieces of this kind are fitted.") }</p></section>
             </>
         };
     };
@@ -292,11 +300,11 @@ pub fn FittingPage(props: &Props) -> Html {
                     </FitPart>
                 }
             }) }
-            <p class="why">{ "Fit and quality are two things: this moves no band. How much ease a cut has, what wear does and what counts as fitting is mostly judgement. " }
-                <a href={Route::Numbers.href()}>{ "Where the numbers come from" }</a></p>
+            <p class="why">{ say!("Fit and quality are two things: this moves no band. How much ease a cut has, what wear does and what counts as fitting is mostly judgement.") }{ " " }
+                <a href={Route::Numbers.href()}>{ say!("Where the numbers come from") }</a></p>
             <div class="foot">
-                <a class="prime" href={Route::Resume(id.clone()).href()}>{ "Go on checking" }</a>
-                <a class="second" href={Route::Result(id).href()}>{ "See the result" }</a>
+                <a class="prime" href={Route::Resume(id.clone()).href()}>{ say!("Go on checking") }</a>
+                <a class="second" href={Route::Result(id).href()}>{ say!("See the result") }</a>
             </div>
         </>
     }

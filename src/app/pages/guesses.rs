@@ -3,7 +3,10 @@
 use std::rc::Rc;
 
 use garment_assay::garment::Garment;
+use garment_assay::language::one;
+use garment_assay::quantity::{Decimal, written};
 use garment_assay::rack::{Bias, Habit, HitRate, Range, Reveal, Score, Trend, Verdict, WhyNoScore, Width, reveal};
+use garment_assay::say;
 use yew::prelude::*;
 
 use crate::app::browser::clock;
@@ -56,11 +59,11 @@ fn picture(reveal: &Reveal) -> Html {
 /// Where the ticket lay, in words.
 fn came_out(range: &Range, log_ticket: f64) -> &'static str {
     if range.holds(log_ticket) {
-        "inside"
+        say!("of a ticket in a range" | "inside")
     } else if log_ticket > range.high() {
-        "the ticket was dearer"
+        say!("the ticket was dearer")
     } else {
-        "the ticket was cheaper"
+        say!("the ticket was cheaper")
     }
 }
 
@@ -75,36 +78,57 @@ fn guess_row(garment: &Rc<Garment>, reveal: &Reveal) -> Html {
     }
 }
 
-/// "about 12 per cent", from a difference of logarithms.
+/// Whole per cents, from a difference of logarithms.
 fn per_cent(log: f64) -> String {
-    format!("{:.0} per cent", (log.abs().exp() - 1.0) * 100.0)
+    written((log.abs().exp() - 1.0) * 100.0, 0, Decimal::spoken())
 }
 
 fn bias_said(bias: &Bias) -> String {
-    let side = if bias.mean > 0.0 { "too low" } else { "too high" };
     let (near, far) = (bias.low.abs().min(bias.high.abs()), bias.low.abs().max(bias.high.abs()));
-    let least = if bias.low * bias.high < 0.0 { "hardly at all".to_owned() } else { per_cent(near) };
-    format!(
-        "You guess {side}: tickets lie about {} off the middle of your ranges, and it may be anything from {least} to {}.",
-        per_cent(bias.mean),
-        per_cent(far)
-    )
+    let (middle, least, most) = (per_cent(bias.mean), per_cent(near), per_cent(far));
+    match (bias.mean > 0.0, bias.low * bias.high < 0.0) {
+        (true, true) => say!(
+            "You guess too low: tickets lie about {middle} per cent off the middle of your ranges, and it may be anything from hardly at all to {most} per cent.",
+            middle,
+            most
+        ),
+        (true, false) => say!(
+            "You guess too low: tickets lie about {middle} per cent off the middle of your ranges, and it may be anything from {least} per cent to {most} per cent.",
+            middle,
+            least,
+            most
+        ),
+        (false, true) => say!(
+            "You guess too high: tickets lie about {middle} per cent off the middle of your ranges, and it may be anything from hardly at all to {most} per cent.",
+            middle,
+            most
+        ),
+        (false, false) => say!(
+            "You guess too high: tickets lie about {middle} per cent off the middle of your ranges, and it may be anything from {least} per cent to {most} per cent.",
+            middle,
+            least,
+            most
+        ),
+    }
 }
 
 fn width_said(width: &Width) -> String {
-    format!(
-        "To hold four in five, your ranges would have to be {:.1} times as wide (between {:.1} and {:.1}).",
-        width.middle, width.low, width.high
+    let times = |times: f64| written(times, 1, Decimal::spoken());
+    say!(
+        "To hold four in five, your ranges would have to be {times} times as wide (between {low} and {high}).",
+        times = times(width.middle),
+        low = times(width.low),
+        high = times(width.high)
     )
 }
 
 fn trend_said(trend: &Trend) -> &'static str {
     if trend.high < 0.0 {
-        "Your last ten guesses were better than the ten before."
+        say!("Your last ten guesses were better than the ten before.")
     } else if trend.low > 0.0 {
-        "Your last ten guesses were worse than the ten before."
+        say!("Your last ten guesses were worse than the ten before.")
     } else {
-        "Your last ten guesses and the ten before do not clearly differ."
+        say!("Your last ten guesses and the ten before do not clearly differ.")
     }
 }
 
@@ -112,8 +136,10 @@ fn trend_said(trend: &Trend) -> &'static str {
 fn until_enough(guesses: usize) -> String {
     match ENOUGH.saturating_sub(guesses) {
         0 => String::new(),
-        1 => "1 more guess until anything can be said of your habit; about ten until much can.".to_owned(),
-        more => format!("{more} more guesses until anything can be said of your habit; about ten until much can."),
+        more if one(more) => {
+            say!("{count} more guess until anything can be said of your habit; about ten until much can.", count = more)
+        }
+        more => say!("{count} more guesses until anything can be said of your habit; about ten until much can.", count = more),
     }
 }
 
@@ -143,24 +169,28 @@ fn habit_card(habit: &Habit, tool: Option<(usize, usize)>) -> Html {
     said.extend(habit.bias.as_ref().map(bias_said));
     said.extend(habit.trend.as_ref().map(|trend| trend_said(trend).to_owned()));
     let tool_said = match tool {
-        None => "The tool said nothing beside these guesses.".to_owned(),
+        None => say!("The tool said nothing beside these guesses.").to_owned(),
         Some((held, of)) => {
-            let lead = match habit.lead {
-                None => String::new(),
-                Some(lead) if lead > 0.0 => format!(" On average you did better, by {:.0} points.", lead * Score::POINTS),
-                Some(lead) => format!(" On average it did better, by {:.0} points.", -lead * Score::POINTS),
-            };
-            format!("The tool’s own ranges, made before the ticket was seen, held {held} of {of}.{lead}")
+            let points = |lead: f64| written(lead * Score::POINTS, 0, Decimal::spoken());
+            let record = say!("The tool’s own ranges, made before the ticket was seen, held {held} of {all}.", held, all = of);
+            let lead = habit.lead.map(|lead| match lead {
+                lead if lead > 0.0 => say!("On average you did better, by {points} points.", points = points(lead)),
+                lead => say!("On average it did better, by {points} points.", points = points(-lead)),
+            });
+            match lead {
+                Some(lead) => format!("{record} {lead}"),
+                None => record,
+            }
         }
     };
     html! {
         <section class="card">
-            <h2>{ "Your habit" }</h2>
-            <p class="figure">{ format!("{} of {} inside", rate.hits, habit.guesses) }<small>{ "A range that is meant to hold four in five should hold about that many." }</small></p>
+            <h2>{ say!("Your habit") }</h2>
+            <p class="figure">{ say!("{count} of {all} inside", count = rate.hits, all = habit.guesses) }<small>{ say!("A range that is meant to hold four in five should hold about that many.") }</small></p>
             { share(rate) }
-            <p class="hint">{ format!("From this few it says: between {} and {} of tickets to come (80 %). The line stands at four in five.", words::percent(rate.low), words::percent(rate.high)) }</p>
+            <p class="hint">{ say!("From this few it says: between {low} and {high} of tickets to come (80 %). The line stands at four in five.", low = words::percent(rate.low), high = words::percent(rate.high)) }</p>
             { for said.into_iter().map(|said| html! { <p key={said.clone()}>{ said }</p> }) }
-            <h3>{ "The tool’s record" }</h3>
+            <h3>{ say!("The tool’s record") }</h3>
             <p>{ tool_said }</p>
         </section>
     }
@@ -169,10 +199,10 @@ fn habit_card(habit: &Habit, tool: Option<(usize, usize)>) -> Html {
 fn numbers(rows: &[(Rc<Garment>, Reveal)]) -> Html {
     html! {
         <details class="card">
-            <summary>{ "Numbers of each guess" }</summary>
-            <div class="scroll-x" tabindex="0" role="region" aria-label="Numbers of each guess">
+            <summary>{ say!("Numbers of each guess") }</summary>
+            <div class="scroll-x" tabindex="0" role="region" aria-label={say!("Numbers of each guess")}>
                 <table class="gap-table">
-                    <thead><tr><th scope="col">{ "Garment" }</th><th scope="col">{ "Your range" }</th><th scope="col">{ "Ticket" }</th><th scope="col">{ "Points" }</th><th scope="col">{ "Tool’s range" }</th><th scope="col">{ "Its points" }</th></tr></thead>
+                    <thead><tr><th scope="col">{ say!("Garment") }</th><th scope="col">{ say!("Your range") }</th><th scope="col">{ say!("Ticket") }</th><th scope="col">{ say!("Points") }</th><th scope="col">{ say!("Tool’s range") }</th><th scope="col">{ say!("Its points") }</th></tr></thead>
                     <tbody>
                         { for rows.iter().filter_map(|(garment, reveal)| {
                             let ticket = garment.ticket()?;
@@ -190,7 +220,7 @@ fn numbers(rows: &[(Rc<Garment>, Reveal)]) -> Html {
                     </tbody>
                 </table>
             </div>
-            <p class="hint">{ "Points: 100 for a range of no width about the ticket, 0 for one of no use. Whoever says what they believe does best on average (interval score, Gneiting and Raftery 2007)." }</p>
+            <p class="hint">{ say!("Points: 100 for a range of no width about the ticket, 0 for one of no use. Whoever says what they believe does best on average (interval score, Gneiting and Raftery 2007).") }</p>
         </details>
     }
 }
@@ -216,28 +246,32 @@ pub fn Guesses(props: &Props) -> Html {
     let tool = (!tools.is_empty()).then(|| (tools.iter().filter(|held| **held).count(), tools.len()));
     let left_out = match (waiting, unlike) {
         (0, 0) => String::new(),
-        (waiting, 0) => format!("{waiting} not turned over yet."),
-        (0, unlike) => format!("{unlike} left out: guess and ticket are in two currencies, or retail and wholesale."),
-        (waiting, unlike) => format!("{waiting} not turned over yet, {unlike} left out: guess and ticket are not alike."),
+        (waiting, 0) => say!("{waiting} not turned over yet.", waiting),
+        (0, unlike) => {
+            say!("{count} left out: guess and ticket are in two currencies, or retail and wholesale.", count = unlike)
+        }
+        (waiting, unlike) => {
+            say!("{waiting} not turned over yet, {count} left out: guess and ticket are not alike.", waiting, count = unlike)
+        }
     };
     html! {
         <>
-            <Bar title="Your guesses" under={match rows.len() { 0 => String::new(), 1 => "1 turned over".to_owned(), count => format!("{count} turned over") }} back="#/" back_name="Back to the rack" />
+            <Bar title={say!("Your guesses")} under={match rows.len() { 0 => String::new(), count => say!("{count} turned over", count) }} back="#/" back_name={say!("Back to the rack")} />
             if rows.is_empty() {
                 <section class="empty card">
-                    <h2>{ "Guess before you look" }</h2>
-                    <p>{ "Check a garment with its ticket face down. Then, on its ticket page, give a low and a high price between which the ticket lies four times in five, and turn it over. Each guess comes to stand here, and after five the page can say whether you are too sure, or too low." }</p>
+                    <h2>{ say!("Guess before you look") }</h2>
+                    <p>{ say!("Check a garment with its ticket face down. Then, on its ticket page, give a low and a high price between which the ticket lies four times in five, and turn it over. Each guess comes to stand here, and after five the page can say whether you are too sure, or too low.") }</p>
                     if !left_out.is_empty() {
                         <p>{ left_out }</p>
                     }
-                    <p><a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a></p>
+                    <p><a class="prime" href={Route::Start.href()}>{ say!("Check a garment") }</a></p>
                 </section>
             } else {
                 <section class="card">
-                    <h2>{ "Each guess, the oldest first" }</h2>
-                    <p class="hint">{ "Every ticket stands on the line in the middle. A bar to the left of it guessed too low, one to the right too high. The thin lines are a quarter, half, double and four times the ticket." }</p>
+                    <h2>{ say!("Each guess, the oldest first") }</h2>
+                    <p class="hint">{ say!("Every ticket stands on the line in the middle. A bar to the left of it guessed too low, one to the right too high. The thin lines are a quarter, half, double and four times the ticket.") }</p>
                     <ul class="guesses">{ for rows.iter().map(|(garment, reveal)| guess_row(garment, reveal)) }</ul>
-                    <p class="guess-key"><span class="key-yours">{ "yours" }</span>{ " " }<span class="key-tool">{ "the tool’s" }</span></p>
+                    <p class="guess-key"><span class="key-yours">{ say!("a range" | "yours") }</span>{ " " }<span class="key-tool">{ say!("a range" | "the tool’s") }</span></p>
                     if !left_out.is_empty() {
                         <p class="hint">{ left_out }</p>
                     }

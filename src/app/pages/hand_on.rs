@@ -4,8 +4,10 @@ use std::rc::Rc;
 
 use garment_assay::fit::Person;
 use garment_assay::garment::{Garment, Id};
+use garment_assay::language::{one, said};
 use garment_assay::notebook::{Settings, export_all};
 use garment_assay::quantity::Decimal;
+use garment_assay::say;
 use garment_assay::sheet::{Form, answers_table, list, message, rack_table};
 use garment_assay::trade::Day;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
@@ -65,8 +67,33 @@ fn plain(name: &str) -> String {
     dashed.split('-').filter(|part| !part.is_empty()).collect::<Vec<_>>().join("-").chars().take(30).collect()
 }
 
-fn counted(count: usize, one: &str, many: &str) -> String {
-    if count == 1 { format!("1 {one}") } else { format!("{count} {many}") }
+/// What is handed on, counted.
+fn counted(count: usize, away: usize) -> String {
+    match (count, away) {
+        (0, _) => say!("None. Choose something else above.").to_owned(),
+        (count, 0) if one(count) => say!("{count} garment.", count),
+        (count, 0) => say!("{count} garments.", count),
+        (count, away) if one(count) => say!("{count} garment, {away} of them put away.", count, away),
+        (count, away) => say!("{count} garments, {away} of them put away.", count, away),
+    }
+}
+
+/// What is left out of it.
+fn left_out(count: usize) -> String {
+    if one(count) {
+        say!("{count} invented garment is left out: elsewhere nobody could tell it from a real one.", count)
+    } else {
+        say!("{count} invented garments are left out: elsewhere nobody could tell it from a real one.", count)
+    }
+}
+
+/// Whose measures go with it.
+fn theirs(count: usize) -> String {
+    if one(count) {
+        say!("Off unless you tick it. They are those of {count} person.", count)
+    } else {
+        say!("Off unless you tick it. They are those of {count} people.", count)
+    }
 }
 
 /// Says how handing on ended, where that is not to be seen anyway.
@@ -76,7 +103,9 @@ fn told(send: &Callback<Message>, done: &'static str) -> impl FnOnce(Handed) + '
         Handed::Done => send.emit(Message::Said(done.to_owned())),
         Handed::Left => {}
         Handed::Refused => {
-            send.emit(Message::Said("The browser would not hand it on. Save the file, or mark the text and copy it.".to_owned()));
+            send.emit(Message::Said(
+                say!("The browser would not hand it on. Save the file, or mark the text and copy it.").to_owned(),
+            ));
         }
     }
 }
@@ -108,9 +137,9 @@ fn FileOut(props: &FileProps) -> Html {
             let said = match files::save(&name, kind, &text.emit(())) {
                 Ok(()) => {
                     done.emit(());
-                    format!("Handed to the browser to save: {name}.")
+                    say!("Handed to the browser to save: {name}.", name)
                 }
-                Err(_) => files::NOT_SAVED.to_owned(),
+                Err(_) => said(files::NOT_SAVED).to_owned(),
             };
             send.emit(Message::Said(said));
         })
@@ -118,7 +147,7 @@ fn FileOut(props: &FileProps) -> Html {
     let onshare = {
         let (name, kind, text, done, send) = (name.clone(), *kind, text.clone(), done.clone(), send.clone());
         Callback::from(move |_: MouseEvent| {
-            let (done, said) = (done.clone(), told(&send, "Handed on."));
+            let (done, said) = (done.clone(), told(&send, say!("Handed on.")));
             handing::share_file(&name, kind, &text.emit(()), move |handed| {
                 if handed == Handed::Done {
                     done.emit(());
@@ -131,7 +160,7 @@ fn FileOut(props: &FileProps) -> Html {
         <div class="row">
             <button type="button" class="second" onclick={onsave}>{ save }</button>
             if *can_share {
-                <button type="button" class="second" onclick={onshare} aria-label={format!("Share it: {name}")}>{ "Share it" }</button>
+                <button type="button" class="second" onclick={onshare} aria-label={say!("Share it: {name}", name)}>{ say!("Share it") }</button>
             }
         </div>
     }
@@ -221,18 +250,18 @@ pub fn HandOnPage(props: &Props) -> Html {
     };
     let copy = {
         let (text, send) = (text.clone(), send.clone());
-        Callback::from(move |_: MouseEvent| handing::copy(&text, told(&send, "Copied.")))
+        Callback::from(move |_: MouseEvent| handing::copy(&text, told(&send, say!("Copied."))))
     };
     let share = {
         let (text, send) = (text.clone(), send.clone());
-        Callback::from(move |_: MouseEvent| handing::share_text("Garment Assay", &text, told(&send, "Handed on.")))
+        Callback::from(move |_: MouseEvent| handing::share_text("Garment Assay", &text, told(&send, say!("Handed on."))))
     };
-    let bar = html! { <Bar title="Hand on" under="To a spreadsheet, a colleague or a message" back={Route::Rack.href()} back_name="Back to the rack" /> };
+    let bar = html! { <Bar title={say!("Hand on")} under={say!("To a spreadsheet, a colleague or a message")} back={Route::Rack.href()} back_name={say!("Back to the rack")} /> };
     if garments.is_empty() {
         return html! {
             <>
                 { bar }
-                <section class="card"><p>{ "There is nothing to hand on yet." }</p><p><a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a></p></section>
+                <section class="card"><p>{ say!("There is nothing to hand on yet.") }</p><p><a class="prime" href={Route::Start.href()}>{ say!("Check a garment") }</a></p></section>
             </>
         };
     }
@@ -240,66 +269,62 @@ pub fn HandOnPage(props: &Props) -> Html {
         <div class="hand-on">
             { bar }
             <section class="card">
-                <h2>{ "What" }</h2>
-                <div class="field"><label for="hand-on-which">{ "Which garments" }</label>
+                <h2>{ say!("what is handed on" | "What") }</h2>
+                <div class="field"><label for="hand-on-which">{ say!("Which garments") }</label>
                     <select id="hand-on-which" onchange={onwhich}>
                         if !chosen.is_empty() {
-                            <option value={Which::Ticked.key()} selected={*which == Which::Ticked}>{ "Those I chose" }</option>
+                            <option value={Which::Ticked.key()} selected={*which == Which::Ticked}>{ say!("Those I chose") }</option>
                         }
-                        <option value={Which::All.key()} selected={*which == Which::All}>{ "All of them" }</option>
+                        <option value={Which::All.key()} selected={*which == Which::All}>{ say!("All of them") }</option>
                         { for known.iter().map(|name| {
                             let value = Which::In(name.clone());
                             html! { <option key={value.key()} value={value.key()} selected={*which == value}>{ name }</option> }
                         }) }
                         if !known.is_empty() {
-                            <option value={Which::Nowhere.key()} selected={*which == Which::Nowhere}>{ "In no collection" }</option>
+                            <option value={Which::Nowhere.key()} selected={*which == Which::Nowhere}>{ say!("In no collection") }</option>
                         }
-                        <option value={Which::Away.key()} selected={*which == Which::Away}>{ "Put away" }</option>
+                        <option value={Which::Away.key()} selected={*which == Which::Away}>{ say!("garments" | "Put away") }</option>
                     </select></div>
-                <p role="status">{ match (meant.len(), away) {
-                    (0, _) => "None. Choose something else above.".to_owned(),
-                    (count, 0) => format!("{}.", counted(count, "garment", "garments")),
-                    (count, away) => format!("{}, {away} of them put away.", counted(count, "garment", "garments")),
-                } }</p>
+                <p role="status">{ counted(meant.len(), away) }</p>
                 if invented > 0 {
-                    <p class="hint">{ format!("{} left out: elsewhere nobody could tell it from a real one.", counted(invented, "invented garment is", "invented garments are")) }</p>
+                    <p class="hint">{ left_out(invented) }</p>
                 }
             </section>
             if !meant.is_empty() {
                 <section class="card">
-                    <h2>{ "Tables for a spreadsheet" }</h2>
-                    <label class="tick"><input type="radio" name="form" checked={*decimal == Decimal::Point} onchange={form(Decimal::Point)} /><span>{ "Figures with a point (8.6), columns parted by commas" }</span></label>
-                    <label class="tick"><input type="radio" name="form" checked={*decimal == Decimal::Comma} onchange={form(Decimal::Comma)} /><span>{ "Figures with a comma (8,6), columns parted by semicolons" }</span></label>
+                    <h2>{ say!("Tables for a spreadsheet") }</h2>
+                    <label class="tick"><input type="radio" name="form" checked={*decimal == Decimal::Point} onchange={form(Decimal::Point)} /><span>{ say!("Figures with a point (8.6), columns parted by commas") }</span></label>
+                    <label class="tick"><input type="radio" name="form" checked={*decimal == Decimal::Comma} onchange={form(Decimal::Comma)} /><span>{ say!("Figures with a comma (8,6), columns parted by semicolons") }</span></label>
                     <p class="hint">{ match *expected {
-                        Decimal::Point => "This browser’s language writes 8.6, so that form is chosen first. Take the form of the device on which the table is opened.",
-                        Decimal::Comma => "This browser’s language writes 8,6, so that form is chosen first. Take the form of the device on which the table is opened.",
+                        Decimal::Point => say!("This browser’s language writes 8.6, so that form is chosen first. Take the form of the device on which the table is opened."),
+                        Decimal::Comma => say!("This browser’s language writes 8,6, so that form is chosen first. Take the form of the device on which the table is opened."),
                     } }</p>
-                    <FileOut save="Save the rack" name={named("rack", "csv")} kind={CSV} text={rack} send={send.clone()} />
-                    <FileOut save="Save the answers" name={named("answers", "csv")} kind={CSV} text={answers} send={send.clone()} />
-                    <p class="hint">{ "The rack has a row for each garment, the answers a row for each answer. Words that a spreadsheet could take for a formula, a figure or a date begin with an apostrophe. A ticket that lies face down is in neither." }</p>
+                    <FileOut save={say!("Save the rack")} name={named("rack", "csv")} kind={CSV} text={rack} send={send.clone()} />
+                    <FileOut save={say!("Save the answers")} name={named("answers", "csv")} kind={CSV} text={answers} send={send.clone()} />
+                    <p class="hint">{ say!("The rack has a row for each garment, the answers a row for each answer. Words that a spreadsheet could take for a formula, a figure or a date begin with an apostrophe. A ticket that lies face down is in neither.") }</p>
                 </section>
                 <section class="card">
-                    <h2>{ "A file for this app" }</h2>
-                    <p>{ "It holds all that was noted of these garments, and your settings. Whoever gets it imports it in the settings, and keeps their own notes." }</p>
+                    <h2>{ say!("A file for this app") }</h2>
+                    <p>{ say!("It holds all that was noted of these garments, and your settings. Whoever gets it imports it in the settings, and keeps their own notes.") }</p>
                     if !whose.is_empty() {
-                        <label class="tick"><input type="checkbox" checked={*with_people} onchange={tick_people} aria-describedby="hand-on-people" /><span>{ "Also the body measures of people" }</span></label>
-                        <p class="hint" id="hand-on-people">{ format!("Off unless you tick it. They are those of {}.", counted(whose.len(), "person", "people")) }</p>
+                        <label class="tick"><input type="checkbox" checked={*with_people} onchange={tick_people} aria-describedby="hand-on-people" /><span>{ say!("Also the body measures of people") }</span></label>
+                        <p class="hint" id="hand-on-people">{ theirs(whose.len()) }</p>
                     }
-                    <FileOut save="Save the file" name={named("", "json")} kind={JSON} text={file.clone()} done={handed_out.clone()} send={send.clone()} />
-                    <PhotographsOut garments={meant.clone()} save="Save with photographs (zip)" name={named("", "zip")} export={file} made={*today} done={handed_out} send={send.clone()} />
+                    <FileOut save={say!("Save the file")} name={named("", "json")} kind={JSON} text={file.clone()} done={handed_out.clone()} send={send.clone()} />
+                    <PhotographsOut garments={meant.clone()} save={say!("Save with photographs (zip)")} name={named("", "zip")} export={file} made={*today} done={handed_out} send={send.clone()} />
                 </section>
                 <section class="card">
-                    <h2>{ "A text for a message" }</h2>
+                    <h2>{ say!("A text for a message") }</h2>
                     <div class="field">
-                        <label for="hand-on-message">{ if meant.len() == 1 { "About this garment" } else { "The list" } }</label>
+                        <label for="hand-on-message">{ if meant.len() == 1 { say!("About this garment") } else { say!("The list") } }</label>
                         <textarea id="hand-on-message" readonly=true rows="8" value={text} />
                     </div>
                     <div class="row">
                         if handing::can_copy() {
-                            <button type="button" class="second" onclick={copy}>{ "Copy the text" }</button>
+                            <button type="button" class="second" onclick={copy}>{ say!("Copy the text") }</button>
                         }
                         if handing::can_share_text() {
-                            <button type="button" class="second" onclick={share}>{ "Share the text" }</button>
+                            <button type="button" class="second" onclick={share}>{ say!("Share the text") }</button>
                         }
                     </div>
                 </section>

@@ -3,6 +3,7 @@
 use std::rc::Rc;
 
 use garment_assay::learn::{FIRST, Marks, Subject};
+use garment_assay::say;
 use yew::prelude::*;
 
 use crate::app::parts::bar::Bar;
@@ -24,11 +25,11 @@ pub fn LearnPage(props: &Props) -> Html {
     let forget = props.forget.reform(|_: MouseEvent| ());
     html! {
         <>
-            <Bar title="Learn" under="Two minutes about each check" back="#/" back_name="Back to the rack" />
+            <Bar title={say!("Learn")} under={say!("Two minutes about each check")} back="#/" back_name={say!("Back to the rack")} />
             <section class="card">
-                <p>{ "A lesson for each check: what to do with your hands, what you may find, what it means and what it does not, how it is faked, and how telling it is." }</p>
+                <p>{ say!("A lesson for each check: what to do with your hands, what you may find, what it means and what it does not, how it is faked, and how telling it is.") }</p>
                 if read.is_empty() {
-                    <p>{ format!("You have read none yet. Choose what you will look at next; its first {FIRST} lessons are about what tells most, and take ten minutes.") }</p>
+                    <p>{ say!("You have read none yet. Choose what you will look at next; its first {count} lessons are about what tells most, and take ten minutes.", count = FIRST) }</p>
                 }
             </section>
             <ul class="courses">
@@ -38,14 +39,14 @@ pub fn LearnPage(props: &Props) -> Html {
                         <li key={subject.key()}>
                             <a class="card course" href={Route::Course(subject.key().to_owned()).href()}>
                                 <Drawn picture={subject.drawn()} />
-                                <span><b>{ subject.name() }</b><small>{ format!("{done} of {all} read") }</small></span>
+                                <span><b>{ subject.name() }</b><small>{ say!("{done} of {all} read", done, all) }</small></span>
                             </a>
                         </li>
                     }
                 }) }
             </ul>
             if !read.is_empty() {
-                <p class="lonely"><button type="button" class="ghost" onclick={forget}>{ "Forget what I read" }</button></p>
+                <p class="lonely"><button type="button" class="ghost" onclick={forget}>{ say!("Forget what I read") }</button></p>
             }
         </>
     }

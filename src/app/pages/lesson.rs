@@ -2,8 +2,10 @@
 
 use std::rc::Rc;
 
+use garment_assay::language::within;
 use garment_assay::learn::{Course, Lesson, Section, Telling, Text};
 use garment_assay::practice::Topic;
+use garment_assay::say;
 use garment_assay::source::{Kind, Source};
 use yew::prelude::*;
 
@@ -36,8 +38,8 @@ pub struct Props {
 fn levels(lesson: &Lesson) -> Html {
     html! {
         <section class="card">
-            <h2>{ "What you may find" }</h2>
-            <p class="hint">{ if lesson.telling.is_some() { "From the worst to the best." } else { "From plain to costly, or in no order; none is better." } }</p>
+            <h2>{ say!("What you may find") }</h2>
+            <p class="hint">{ if lesson.telling.is_some() { say!("From the worst to the best.") } else { say!("From plain to costly, or in no order; none is better.") } }</p>
             <ol class="lesson-levels">
                 { for lesson.check.levels.iter().map(|level| html! {
                     <li key={level.key}>
@@ -57,7 +59,7 @@ fn meaning(lesson: &Lesson, here: &Here, text: Option<&Text>) -> Html {
     let sections = [Section::Wear, Section::Silent, Section::Fooled, Section::Faked];
     html! {
         <section class="card lesson-text" aria-busy={(*here == Here::OnTheWay).then_some("true")}>
-            <h2>{ "What it means" }</h2>
+            <h2>{ say!("What it means") }</h2>
             <p>{ lesson.check.meaning }</p>
             if let Some(cost) = lesson.check.speaks.cost() {
                 <p>{ cost }</p>
@@ -70,13 +72,13 @@ fn meaning(lesson: &Lesson, here: &Here, text: Option<&Text>) -> Html {
                         }) }
                     </>
                 },
-                (Here::OnTheWay, None) => html! { <p class="hint">{ "More is on its way." }</p> },
-                (Here::Read(_), None) => html! { <p class="hint">{ "No more is written about this check yet." }</p> },
+                (Here::OnTheWay, None) => html! { <p class="hint">{ say!("More is on its way.") }</p> },
+                (Here::Read(_), None) => html! { <p class="hint">{ say!("No more is written about this check yet.") }</p> },
                 (Here::Missing, None) => html! {
-                    <p class="hint" role="status">{ "There is more to read, and it could not be fetched. Open this lesson again when you have a network; what stands here holds without it." }</p>
+                    <p class="hint" role="status">{ say!("There is more to read, and it could not be fetched. Open this lesson again when you have a network; what stands here holds without it.") }</p>
                 },
                 (Here::Unreadable(fault), None) => html! {
-                    <p class="hint" role="status">{ format!("There is more to read, and it cannot be shown. {fault}") }</p>
+                    <p class="hint" role="status">{ say!("There is more to read, and it cannot be shown. {fault}", fault) }</p>
                 },
             } }
         </section>
@@ -98,7 +100,7 @@ fn strip(telling: &Telling, after: f64) -> Html {
 fn telling(lesson: &Lesson, text: Option<&Text>) -> Html {
     html! {
         <section class="card">
-            <h2>{ "How telling it is" }</h2>
+            <h2>{ say!("How telling it is") }</h2>
             { for lesson.telling_words().into_iter().map(|sentence| html! { <p>{ sentence }</p> }) }
             if let Some(telling) = &lesson.telling {
                 <ul class="telling">
@@ -106,7 +108,7 @@ fn telling(lesson: &Lesson, text: Option<&Text>) -> Html {
                         <li key={level.key}><b>{ level.name }</b>{ strip(telling, alone.better()) }<small>{ percent(alone.better()) }</small></li>
                     }) }
                 </ul>
-                <p class="hint">{ format!("How many count as {} after that answer alone. The line marks the {} before any.", lesson.better_words(), percent(telling.better_before())) }</p>
+                <p class="hint">{ say!("How many count as {bands} after that answer alone. The line marks the {share} before any.", bands = lesson.better_words(), share = percent(telling.better_before())) }</p>
             }
             <h3>{ Section::Basis.heading() }</h3>
             <p>{ lesson.sure_words() }</p>
@@ -119,31 +121,31 @@ fn telling(lesson: &Lesson, text: Option<&Text>) -> Html {
 
 fn kind(kind: Kind) -> &'static str {
     match kind {
-        Kind::Standard => "standard or law",
-        Kind::Document => "book, study or bulletin",
-        Kind::Computed => "computed here",
-        Kind::CommonPractice => "common practice, no source",
-        Kind::Judgement => "judgement",
-        Kind::Memory => "from memory, not confirmed",
+        Kind::Standard => say!("standard or law"),
+        Kind::Document => say!("book, study or bulletin"),
+        Kind::Computed => say!("computed here"),
+        Kind::CommonPractice => say!("common practice, no source"),
+        Kind::Judgement => say!("judgement"),
+        Kind::Memory => say!("from memory, not confirmed"),
     }
 }
 
 /// The name of a source, and what sort it is where the name does not say so.
 fn named(source: &Source) -> String {
     let kind = kind(source.kind);
-    if kind.starts_with(source.name) { kind.to_owned() } else { format!("{} ({kind})", source.name) }
+    if kind.starts_with(source.name) { kind.to_owned() } else { say!("{source} ({kind})", source = source.name, kind) }
 }
 
 fn sources(lesson: &Lesson) -> Html {
     html! {
         <section class="card">
-            <h2>{ "What it leans on" }</h2>
+            <h2>{ say!("What it leans on") }</h2>
             <dl class="numbers">
                 { for lesson.check.sources.iter().map(|source: &&'static Source| html! {
                     <div key={source.title}><dt>{ named(source) }</dt><dd>{ source.title }</dd></div>
                 }) }
             </dl>
-            <p><a href={Route::Numbers.href()}>{ "All sources, and the numbers of each check" }</a></p>
+            <p><a href={Route::Numbers.href()}>{ say!("All sources, and the numbers of each check") }</a></p>
         </section>
     }
 }
@@ -151,9 +153,9 @@ fn sources(lesson: &Lesson) -> Html {
 fn practise(topic: Topic) -> Html {
     html! {
         <section class="card">
-            <h2>{ "Practise it" }</h2>
+            <h2>{ say!("Practise it") }</h2>
             <p>{ topic.look_at() }</p>
-            <p><a href={Route::Practice.href()}>{ format!("Practise on drawn specimens: {}", topic.name().to_lowercase()) }</a></p>
+            <p><a href={Route::Practice.href()}>{ say!("Practise on drawn specimens: {topic}", topic = within(topic.name())) }</a></p>
         </section>
     }
 }
@@ -172,26 +174,27 @@ pub fn LessonPage(props: &Props) -> Html {
     let href = |lesson: &Lesson| Route::Lesson(lesson.subject.key().to_owned(), lesson.check.key.to_owned(), None).href();
     let in_course = Route::Course(course.subject.key().to_owned()).href();
     let (back, back_name) = match from {
-        Some(from) => (from.clone(), "Back to the check"),
-        None => (AttrValue::from(in_course.clone()), "Back to the course"),
+        Some(from) => (from.clone(), say!("Back to the check")),
+        None => (AttrValue::from(in_course.clone()), say!("Back to the course")),
     };
-    let onward = match (from, after) {
-        (Some(from), _) => (from.clone(), "back to the check".to_owned()),
-        (None, Some(after)) => (AttrValue::from(href(after)), "next lesson".to_owned()),
-        (None, None) => (AttrValue::from(in_course.clone()), "back to the course".to_owned()),
+    // The way on, what it is called once the lesson is read, and before.
+    let (onward, read, unread) = match (from, after) {
+        (Some(from), _) => (from.clone(), say!("Back to the check"), say!("Read: back to the check")),
+        (None, Some(after)) => (AttrValue::from(href(after)), say!("Next lesson"), say!("Read: next lesson")),
+        (None, None) => (AttrValue::from(in_course.clone()), say!("Back to the course"), say!("Read: back to the course")),
     };
     let onread = mark.reform(|_: MouseEvent| true);
     let onunread = mark.reform(|_: MouseEvent| false);
     html! {
         <>
-            <Bar title={check.name} under={format!("{} · lesson {} of {all} · {} to read", course.subject.name(), place + 1, duration(lesson.seconds(text)))} {back} {back_name} />
+            <Bar title={check.name} under={say!("{subject} · lesson {number} of {all} · {time} to read", subject = course.subject.name(), number = place + 1, all, time = duration(lesson.seconds(text)))} {back} {back_name} />
             <article class="lesson">
                 <section class="card check">
                     <p class="eyebrow">
                         <span class="stage">{ check.stage.name() }</span>
                         { format!("{} · {}", check.aspect.name(), duration(f64::from(check.seconds))) }
                         if lesson.telling.is_none() {
-                            <span class="cost-only">{ "cost only" }</span>
+                            <span class="cost-only">{ say!("cost only") }</span>
                         }
                     </p>
                     <h2>{ check.question }</h2>
@@ -211,30 +214,24 @@ pub fn LessonPage(props: &Props) -> Html {
                 }
                 { sources(lesson) }
             </article>
-            <nav class="lesson-ways" aria-label="Course">
+            <nav class="lesson-ways" aria-label={say!("Course")}>
                 if let Some(before) = before {
-                    <a href={href(before)}>{ format!("Before: {}", before.check.name.to_lowercase()) }</a>
+                    <a href={href(before)}>{ say!("Before: {lesson}", lesson = within(before.check.name)) }</a>
                 }
                 if let Some(after) = after {
-                    <a href={href(after)}>{ format!("After: {}", after.check.name.to_lowercase()) }</a>
+                    <a href={href(after)}>{ say!("After: {lesson}", lesson = within(after.check.name)) }</a>
                 }
                 if from.is_some() {
-                    <a href={in_course}>{ "The whole course" }</a>
+                    <a href={in_course}>{ say!("The whole course") }</a>
                 }
                 if *is_read {
-                    <button type="button" class="ghost" onclick={onunread}>{ "Mark as not read" }</button>
+                    <button type="button" class="ghost" onclick={onunread}>{ say!("Mark as not read") }</button>
                 }
             </nav>
             <div class="foot">
                 // A link that marks on its way: it leads on by itself, with a key or in another window too.
-                <a class="prime" href={onward.0} onclick={onread}>{ if *is_read { capital(&onward.1) } else { format!("Read: {}", onward.1) } }</a>
+                <a class="prime" href={onward} onclick={onread}>{ if *is_read { read } else { unread } }</a>
             </div>
         </>
     }
-}
-
-/// With a capital at its head.
-fn capital(words: &str) -> String {
-    let mut signs = words.chars();
-    signs.next().map_or_else(String::new, |first| first.to_uppercase().chain(signs).collect())
 }

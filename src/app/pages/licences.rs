@@ -2,6 +2,7 @@
 //!
 //! The list is made while the app is built (`scripts/licences.mjs` says by which rule) and fetched when this page is opened.
 
+use garment_assay::say;
 use yew::prelude::*;
 
 use crate::app::browser::shipped;
@@ -90,13 +91,13 @@ pub fn Licences() -> Html {
     }
     html! {
         <>
-            <Bar title="Licences" under="What the app is made of" back="#/settings" back_name="Back to settings" />
+            <Bar title={say!("Licences")} under={say!("What the app is made of")} back="#/settings" back_name={say!("Back to settings")} />
             { match &*coming {
-                Coming::Fetched => html! { <p class="card hint" aria-busy="true">{ "Fetching the list." }</p> },
+                Coming::Fetched => html! { <p class="card hint" aria-busy="true">{ say!("Fetching the list.") }</p> },
                 Coming::Failed => html! {
                     <section class="card">
-                        <p class="fault" role="alert">{ "The list of licences could not be fetched. It comes over the network the first time: try again where you have one." }</p>
-                        <p><button type="button" class="second" onclick={fetch.reform(|_: MouseEvent| ())}>{ "Try again" }</button></p>
+                        <p class="fault" role="alert">{ say!("The list of licences could not be fetched. It comes over the network the first time: try again where you have one.") }</p>
+                        <p><button type="button" class="second" onclick={fetch.reform(|_: MouseEvent| ())}>{ say!("Try again") }</button></p>
                     </section>
                 },
                 Coming::Here(list) => shown(list),
@@ -109,9 +110,9 @@ fn shown(list: &List) -> Html {
     html! {
         <>
             <section class="card">
-                <h2>{ "Packages" }</h2>
-                <p>{ "The app is under the MIT License. It holds the work of many others, each under terms of its own. Where a line says OR, one of the licences may be chosen." }</p>
-                <p class="hint">{ "Listed is what the programs need to run. The linker takes only what is used, so of some packages nothing may be left. What only helps to build the app is not in it." }</p>
+                <h2>{ say!("Packages") }</h2>
+                <p>{ say!("The app is under the MIT License. It holds the work of many others, each under terms of its own. Where a line says OR, one of the licences may be chosen.") }</p>
+                <p class="hint">{ say!("Listed is what the programs need to run. The linker takes only what is used, so of some packages nothing may be left. What only helps to build the app is not in it.") }</p>
                 <ul class="licences">
                     { for list.packages.iter().map(|package| html! {
                         <li key={format!("{} {}", package.name, package.version)}><b>{ &package.name }</b>{ format!(" {}: {}", package.version, package.licence) }</li>
@@ -119,8 +120,8 @@ fn shown(list: &List) -> Html {
                 </ul>
             </section>
             <section class="card">
-                <h2>{ "Texts" }</h2>
-                <p class="hint">{ "Each text once, with the packages that come with it. Those that bring no text stand with the Apache License, which all of them allow." }</p>
+                <h2>{ say!("Texts") }</h2>
+                <p class="hint">{ say!("Each text once, with the packages that come with it. Those that bring no text stand with the Apache License, which all of them allow.") }</p>
                 { for list.texts.iter().enumerate().map(|(place, text)| html! {
                     <details key={place} class="licence-text">
                         <summary>{ format!("{}: {}", text.kind, holders(&list.packages, place)) }</summary>

@@ -4,9 +4,12 @@ use std::rc::Rc;
 
 use garment_assay::catalog::defects;
 use garment_assay::garment::{Act, Garment};
+use garment_assay::language::{one, spoken};
 use garment_assay::lot::{
     Aql, Arrow, Defect, Finding, Level, Log, LotSize, Plan, Severity, Standing, Stands, highest_share, passes, share_that_passes,
 };
+use garment_assay::quantity::{Decimal, written};
+use garment_assay::say;
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
@@ -36,49 +39,73 @@ pub struct Props {
 
 fn class(severity: Severity) -> &'static str {
     match severity {
-        Severity::Critical => "Critical",
-        Severity::Major => "Major",
-        Severity::Minor => "Minor",
+        Severity::Critical => say!("of a defect" | "Critical"),
+        Severity::Major => say!("of a defect" | "Major"),
+        Severity::Minor => say!("of a defect" | "Minor"),
     }
 }
 
-fn pieces(count: u32) -> String {
-    if count == 1 { "1 piece".to_owned() } else { format!("{count} pieces") }
+/// The class of a defect, as it stands behind its name.
+fn class_of(severity: Severity) -> &'static str {
+    match severity {
+        Severity::Critical => say!("of a defect" | "critical"),
+        Severity::Major => say!("of a defect" | "major"),
+        Severity::Minor => say!("of a defect" | "minor"),
+    }
 }
 
 fn per_cent(share: f64) -> String {
     let percent = share * 100.0;
-    if percent < 10.0 { format!("{percent:.1} %") } else { format!("{percent:.0} %") }
+    format!("{} %", written(percent, if percent < 10.0 { 1 } else { 0 }, Decimal::spoken()))
+}
+
+/// A limit as the standard's table heads its column, with the sign of the language.
+fn limit_written(limit: Aql) -> String {
+    format!("{} %", limit.key().replace('.', &spoken().decimal_sign().to_string()))
 }
 
 /// How the table led to the plan, where it did not lead straight.
 fn way(plan: &Plan) -> Option<String> {
     if plan.whole {
-        return Some("The sample would be as large as the lot: look at every piece.".to_owned());
+        return Some(say!("The sample would be as large as the lot: look at every piece.").to_owned());
     }
-    let to = if plan.arrow? == Arrow::Down { "down to a larger sample" } else { "up to a smaller sample" };
-    Some(format!(
-        "Letter {} has no plan at this limit; the table leads {to}, letter {}.",
-        plan.asked.written(),
-        plan.letter.written()
-    ))
+    let (asked, letter) = (plan.asked.written(), plan.letter.written());
+    Some(if plan.arrow? == Arrow::Down {
+        say!("Letter {asked} has no plan at this limit; the table leads down to a larger sample, letter {letter}.", asked, letter)
+    } else {
+        say!("Letter {asked} has no plan at this limit; the table leads up to a smaller sample, letter {letter}.", asked, letter)
+    })
 }
 
-fn stands_in_words(log: &Log) -> (&'static str, String) {
+/// How it stands: for the style sheets, in a word, and in a sentence.
+fn stands_in_words(log: &Log) -> (&'static str, &'static str, String) {
     match log.stands() {
         Stands::Open(left) if log.looked_at == 0 => {
-            ("Not begun", format!("Look at {}, taken from all over the lot.", pieces(left)))
+            let says = if one(left as usize) {
+                say!("Look at {count} piece, taken from all over the lot.", count = left)
+            } else {
+                say!("Look at {count} pieces, taken from all over the lot.", count = left)
+            };
+            ("Not begun", say!("Not begun"), says)
         }
-        Stands::Open(left) => ("Open", format!("{} left to look at.", pieces(left))),
-        Stands::Passes => ("Passes", "No class has more bad pieces than it may.".to_owned()),
+        Stands::Open(left) => {
+            let says = if one(left as usize) {
+                say!("{count} piece left to look at.", count = left)
+            } else {
+                say!("{count} pieces left to look at.", count = left)
+            };
+            ("Open", say!("not all was looked at" | "Open"), says)
+        }
+        Stands::Passes => ("Passes", say!("of a lot" | "Passes"), say!("No class has more bad pieces than it may.").to_owned()),
         Stands::Fails => {
-            let failed: Vec<&str> = log
+            let failed = log
                 .standings()
                 .iter()
                 .filter(|standing| standing.stands == Stands::Fails)
-                .map(|standing| class(standing.severity))
-                .collect();
-            ("Fails", format!("{}: more bad pieces than may be.", failed.join(" and ")))
+                .map(|standing| class(standing.severity).to_owned())
+                .reduce(|classes, class| say!("{classes} and {class}", classes, class))
+                .unwrap_or_default();
+            ("Fails", say!("of a lot" | "Fails"), say!("{classes}: more bad pieces than may be.", classes = failed))
         }
     }
 }
@@ -96,7 +123,7 @@ pub fn LotPage(props: &Props) -> Html {
         let (act, log) = (act.clone(), garment.lot().cloned());
         Callback::from(move |text: String| {
             let Some(lot) = count(&text, MOST_PIECES)? else {
-                return Err("Type how many pieces are offered together.".to_owned());
+                return Err(say!("Type how many pieces are offered together.").to_owned());
             };
             let lot = LotSize::new(lot).map_err(|fault| fault.to_string())?;
             let next = match &log {
@@ -104,7 +131,7 @@ pub fn LotPage(props: &Props) -> Html {
                 None => Log::new(lot),
             };
             if !next.is_whole() {
-                return Err("More was looked at, or found, than such a lot has. Clear that first.".to_owned());
+                return Err(say!("More was looked at, or found, than such a lot has. Clear that first.").to_owned());
             }
             act.emit(Some(next));
             Ok(())
@@ -117,27 +144,27 @@ pub fn LotPage(props: &Props) -> Html {
     let kept = garment.lot().map_or(String::new(), |log| log.lot.pieces().to_string());
     html! {
         <>
-            <Bar title="Lot" under={garment.called().to_owned()} back={Route::Result(id.clone()).href()} back_name="Back to the result" />
+            <Bar title={say!("Lot")} under={garment.called().to_owned()} back={Route::Result(id.clone()).href()} back_name={say!("Back to the result")} />
             <section class="card">
-                <h2>{ "What is offered" }</h2>
-                <Typed id="lot-size" label="Pieces in the lot" {kept} write={size}
-                    hint="All pieces of one style that are offered together." />
+                <h2>{ say!("What is offered") }</h2>
+                <Typed id="lot-size" label={say!("Pieces in the lot")} {kept} write={size}
+                    hint={say!("All pieces of one style that are offered together.")} />
                 if let Some(log) = garment.lot() {
                     <Agreed log={log.clone()} act={act.clone()} />
                 } else {
-                    <p>{ "From the number of pieces follows how many to look at, and how many bad ones may be among them. Single sampling, normal inspection, ISO 2859-1." }</p>
+                    <p>{ say!("From the number of pieces follows how many to look at, and how many bad ones may be among them. Single sampling, normal inspection, ISO 2859-1.") }</p>
                 }
             </section>
             if let Some(log) = garment.lot() {
                 <Stand log={log.clone()} />
                 <Found log={log.clone()} own={garment.family().defects} act={act.clone()} />
                 <CannotTell log={log.clone()} />
-                <p class="lonely"><button type="button" class="ghost" onclick={let act = act.clone(); move |_: MouseEvent| act.emit(None)}>{ "Clear this inspection" }</button></p>
+                <p class="lonely"><button type="button" class="ghost" onclick={let act = act.clone(); move |_: MouseEvent| act.emit(None)}>{ say!("Clear this inspection") }</button></p>
             }
             <div class="foot">
-                <a class="prime" href={Route::Result(id).href()}>{ "See the result" }</a>
+                <a class="prime" href={Route::Result(id).href()}>{ say!("See the result") }</a>
                 if *can_take_back {
-                    <button type="button" class="second" onclick={back}>{ "Take back" }</button>
+                    <button type="button" class="second" onclick={back}>{ say!("Take back") }</button>
                 }
             </div>
         </>
@@ -170,7 +197,7 @@ fn Agreed(props: &LogProps) -> Html {
         html! {
             <div class="field"><label for={id}>{ word }</label>
                 <select {id} {onchange}>
-                    { for Aql::ALL.into_iter().map(|aql| html! { <option key={aql.key()} value={aql.key()} selected={aql == now}>{ format!("{} %", aql.key()) }</option> }) }
+                    { for Aql::ALL.into_iter().map(|aql| html! { <option key={aql.key()} value={aql.key()} selected={aql == now}>{ limit_written(aql) }</option> }) }
                 </select></div>
         }
     };
@@ -179,23 +206,23 @@ fn Agreed(props: &LogProps) -> Html {
     let on_minor = choose(|log, value| Some(Log { minor: Aql::from_key(value)?, ..log.clone() }));
     html! {
         <>
-            <div class="field"><label for="lot-level">{ "How closely" }</label>
+            <div class="field"><label for="lot-level">{ say!("How closely") }</label>
                 <select id="lot-level" onchange={on_level}>
                     { for Level::ALL.into_iter().rev().map(|level| html! { <option key={level.key()} value={level.key()} selected={level == log.level}>{ match level {
-                        Level::III => "level III: more pieces",
-                        Level::II => "level II: as a rule",
-                        Level::I => "level I: fewer pieces",
-                        Level::S4 => "special level S-4",
-                        Level::S3 => "special level S-3",
-                        Level::S2 => "special level S-2",
-                        Level::S1 => "special level S-1: fewest",
+                        Level::III => say!("level III: more pieces"),
+                        Level::II => say!("level II: as a rule"),
+                        Level::I => say!("level I: fewer pieces"),
+                        Level::S4 => say!("special level S-4"),
+                        Level::S3 => say!("special level S-3"),
+                        Level::S2 => say!("special level S-2"),
+                        Level::S1 => say!("special level S-1: fewest"),
                     } }</option> }) }
                 </select></div>
             <div class="field-pair">
-                { limit("lot-major", "Limit for major", log.major, on_major) }
-                { limit("lot-minor", "Limit for minor", log.minor, on_minor) }
+                { limit("lot-major", say!("Limit for major"), log.major, on_major) }
+                { limit("lot-minor", say!("Limit for minor"), log.minor, on_minor) }
             </div>
-            <p class="hint">{ "Share of bad pieces up to which a steady supply mostly passes (AQL). 2.5 and 4.0 are usual: common practice. Of what is critical no piece may show any." }</p>
+            <p class="hint">{ say!("Share of bad pieces up to which a steady supply mostly passes (AQL). 2.5 and 4.0 are usual: common practice. Of what is critical no piece may show any.") }</p>
         </>
     }
 }
@@ -204,7 +231,7 @@ fn Agreed(props: &LogProps) -> Html {
 #[component]
 fn Stand(props: &LogProps) -> Html {
     let log = &props.log;
-    let (word, says) = stands_in_words(log);
+    let (key, word, says) = stands_in_words(log);
     let row = |standing: &Standing| {
         let plan = log.plan(standing.severity);
         html! {
@@ -223,16 +250,16 @@ fn Stand(props: &LogProps) -> Html {
         .filter_map(|severity| Some((class(severity), way(&log.plan(severity)?)?)))
         .collect();
     html! {
-        <section class="card lot-stand" data-stands={word}>
+        <section class="card lot-stand" data-stands={key}>
             <p class="lot-verdict" role="status"><b>{ word }</b>{ " " }<span>{ says }</span></p>
-            <div class="scroll-x" tabindex="0" role="region" aria-label="The plan, and bad pieces so far">
+            <div class="scroll-x" tabindex="0" role="region" aria-label={say!("The plan, and bad pieces so far")}>
                 <table class="plain-table">
-                    <caption class="unseen">{ "The plan, and bad pieces so far" }</caption>
-                    <thead><tr><th scope="col">{ "Class" }</th><th scope="col">{ "Look at" }</th><th scope="col">{ "May be" }</th><th scope="col">{ "Fails at" }</th><th scope="col">{ "Bad" }</th><th scope="col">{ "Letter" }</th></tr></thead>
+                    <caption class="unseen">{ say!("The plan, and bad pieces so far") }</caption>
+                    <thead><tr><th scope="col">{ say!("of defects" | "Class") }</th><th scope="col">{ say!("so many pieces" | "Look at") }</th><th scope="col">{ say!("so many bad pieces" | "May be") }</th><th scope="col">{ say!("so many bad pieces" | "Fails at") }</th><th scope="col">{ say!("bad pieces so far" | "Bad") }</th><th scope="col">{ say!("of the plan" | "Letter") }</th></tr></thead>
                     <tbody>{ for log.standings().iter().map(row) }</tbody>
                 </table>
             </div>
-            { for ways.into_iter().map(|(class, way)| html! { <p class="hint" key={class}>{ format!("{class}: {way}") }</p> }) }
+            { for ways.into_iter().map(|(class, way)| html! { <p class="hint" key={class}>{ say!("{class}: {sentence}", class, sentence = way) }</p> }) }
         </section>
     }
 }
@@ -302,30 +329,30 @@ fn Found(props: &LogProps) -> Html {
         |what: &str| listed.iter().find(|defect| defect.key == what).map_or(what.to_owned(), |defect| defect.name.to_owned());
     html! {
         <section class="card">
-            <h2>{ "Pieces" }</h2>
-            <p>{ format!("{} of {sample} looked at.", log.looked_at) }</p>
+            <h2>{ say!("Pieces") }</h2>
+            <p>{ say!("{done} of {all} looked at.", done = log.looked_at, all = sample) }</p>
             <div class="row">
-                <button type="button" class="prime" onclick={next} disabled={log.looked_at >= log.lot.pieces()}>{ "Next piece" }</button>
+                <button type="button" class="prime" onclick={next} disabled={log.looked_at >= log.lot.pieces()}>{ say!("Next piece") }</button>
             </div>
-            <Typed id="looked-at" label="Looked at" kept={log.looked_at.to_string()} write={looked} />
-            <h3>{ if log.looked_at == 0 { "Found".to_owned() } else { format!("Found on piece {}", log.looked_at) } }</h3>
-            <div class="field"><label for="found-what">{ "Defect" }</label>
+            <Typed id="looked-at" label={say!("Looked at")} kept={log.looked_at.to_string()} write={looked} />
+            <h3>{ if log.looked_at == 0 { say!("defects" | "Found").to_owned() } else { say!("Found on piece {number}", number = log.looked_at) } }</h3>
+            <div class="field"><label for="found-what">{ say!("Defect") }</label>
                 <select id="found-what" onchange={on_choose}>
-                    <option value="" selected={chosen.is_empty()}>{ "choose" }</option>
-                    { for listed.iter().map(|defect| html! { <option key={defect.key} value={defect.key} selected={chosen.as_str() == defect.key}>{ format!("{} · {}", defect.name, defect.severity.key()) }</option> }) }
-                    <option value={OWN} selected={is_own}>{ "something else" }</option>
+                    <option value="" selected={chosen.is_empty()}>{ say!("choose") }</option>
+                    { for listed.iter().map(|defect| html! { <option key={defect.key} value={defect.key} selected={chosen.as_str() == defect.key}>{ format!("{} · {}", defect.name, class_of(defect.severity)) }</option> }) }
+                    <option value={OWN} selected={is_own}>{ say!("something else") }</option>
                 </select></div>
             if is_own {
-                <div class="field"><label for="found-words">{ "In your words" }</label>
+                <div class="field"><label for="found-words">{ say!("In your words") }</label>
                     <input id="found-words" autocomplete="off" maxlength="200" value={(*words).clone()} oninput={on_words} /></div>
             }
-            <div class="field"><label for="found-class">{ "Class" }</label>
+            <div class="field"><label for="found-class">{ say!("of defects" | "Class") }</label>
                 <select id="found-class" onchange={on_severity}>
-                    { for Severity::ALL.into_iter().map(|one| html! { <option key={one.key()} value={one.key()} selected={one == *severity}>{ one.key() }</option> }) }
+                    { for Severity::ALL.into_iter().map(|one| html! { <option key={one.key()} value={one.key()} selected={one == *severity}>{ class_of(one) }</option> }) }
                 </select></div>
-            <p><button type="button" class="second" onclick={note} disabled={!may_log}>{ "Note it on this piece" }</button></p>
+            <p><button type="button" class="second" onclick={note} disabled={!may_log}>{ say!("Note it on this piece") }</button></p>
             if log.looked_at == 0 {
-                <p class="hint">{ "Press “Next piece” with each piece you take up." }</p>
+                <p class="hint">{ say!("Press “Next piece” with each piece you take up.") }</p>
             }
             if !log.findings.is_empty() {
                 <ul class="lot-findings">
@@ -338,8 +365,8 @@ fn Found(props: &LogProps) -> Html {
                         });
                         html! {
                             <li key={place}>
-                                <span><b>{ format!("{} ", found.piece) }</b>{ called(&found.what) }<small>{ format!(" · {}", found.severity.key()) }</small></span>
-                                <button type="button" class="ghost" onclick={away} aria-label={format!("Take away: {} on piece {}", called(&found.what), found.piece)}>{ "Take away" }</button>
+                                <span><b>{ format!("{} ", found.piece) }</b>{ called(&found.what) }<small>{ format!(" · {}", class_of(found.severity)) }</small></span>
+                                <button type="button" class="ghost" onclick={away} aria-label={say!("Take away: {defect} on piece {number}", defect = called(&found.what), number = found.piece)}>{ say!("Take away") }</button>
                             </li>
                         }
                     }) }
@@ -368,23 +395,23 @@ fn CannotTell(props: &LogProps) -> Html {
         (0..=48).map(|step| f64::from(step) / 48.0 * most).map(|bad| (bad, passes(n, c, bad))).collect();
     html! {
         <section class="card">
-            <h2>{ "What this sample cannot tell" }</h2>
+            <h2>{ say!("What this sample cannot tell") }</h2>
             <Curve {points} {most} marks={vec![(log.major.share(), at_limit), (half, 0.5), (tenth, 0.1)]}
-                says={format!("Chance to pass against the share of bad pieces: {} at {}, one half at {}, one in ten at {}.",
-                    per_cent(at_limit), per_cent(log.major.share()), per_cent(half), per_cent(tenth))} />
+                says={say!("Chance to pass against the share of bad pieces: {passes} at {limit}, one half at {half}, one in ten at {tenth}.",
+                    passes = per_cent(at_limit), limit = per_cent(log.major.share()), half = per_cent(half), tenth = per_cent(tenth))} />
             if plan.whole {
-                <p>{ "Every piece is looked at, so nothing is left to chance but your eyes." }</p>
+                <p>{ say!("Every piece is looked at, so nothing is left to chance but your eyes.") }</p>
             } else {
                 <ul>
-                    <li>{ format!("With {} of its pieces bad, which is the limit for major, a lot passes {} of the time.", per_cent(log.major.share()), per_cent(at_limit)) }</li>
-                    <li>{ format!("With {} bad, it is a toss-up.", per_cent(half)) }</li>
-                    <li>{ format!("With {} bad, one lot in ten still passes.", per_cent(tenth)) }</li>
+                    <li>{ say!("With {limit} of its pieces bad, which is the limit for major, a lot passes {passes} of the time.", limit = per_cent(log.major.share()), passes = per_cent(at_limit)) }</li>
+                    <li>{ say!("With {share} bad, it is a toss-up.", share = per_cent(half)) }</li>
+                    <li>{ say!("With {share} bad, one lot in ten still passes.", share = per_cent(tenth)) }</li>
                 </ul>
             }
             if so_far < ALL_BUT && !plan.whole {
-                <p>{ format!("So far: {} bad of {seen}. With 95 % confidence no more than {} of the lot is bad.", major.bad, per_cent(so_far)) }</p>
+                <p>{ say!("So far: {bad} bad of {seen}. With 95 % confidence no more than {share} of the lot is bad.", bad = major.bad, seen, share = per_cent(so_far)) }</p>
             }
-            <p class="hint">{ "A pass says that the lot is not plainly worse than agreed. It does not say that the lot is good, nor anything of the piece in your hand. Binomial distribution, as in the standard." }</p>
+            <p class="hint">{ say!("A pass says that the lot is not plainly worse than agreed. It does not say that the lot is good, nor anything of the piece in your hand. Binomial distribution, as in the standard.") }</p>
         </section>
     }
 }
