@@ -140,8 +140,6 @@ fn job(row: &Row, fate: Fate) -> String {
     }
 }
 
-/// ", by about 3 cm" where something is amiss.
-
 /// What the ranges say about the size.
 pub fn size(advice: SizeAdvice) -> String {
     match advice {
