@@ -4,6 +4,7 @@ use std::rc::Rc;
 
 use garment_assay::check::Check;
 use garment_assay::garment::Garment;
+use garment_assay::to_say;
 use garment_assay::trade::{Currency, PriceKind};
 
 use super::parts::desk_head::Head;
@@ -37,15 +38,15 @@ pub enum Stroke {
 
 /// The keys as the sheet lists them.
 pub const KEYS: [(&str, &str); 9] = [
-    ("1 to 9", "answer, and go to the next check; 1 is the worst answer, or the plainest"),
-    ("Up, down", "another check"),
-    ("Left, right", "look at another answer; Enter gives it"),
-    ("0 or Backspace", "take the answer back"),
-    ("X or -", "cannot tell"),
-    ("M", "type a reading, where one answers the check"),
-    ("/", "search for a check by its name"),
-    ("N", "next sample; this one is kept"),
-    ("?", "show or hide these keys"),
+    (to_say!("1 to 9"), to_say!("answer, and go to the next check; 1 is the worst answer, or the plainest")),
+    (to_say!("Up, down"), to_say!("another check")),
+    (to_say!("Left, right"), to_say!("look at another answer; Enter gives it")),
+    (to_say!("0 or Backspace"), to_say!("take the answer back")),
+    (to_say!("X or -"), to_say!("cannot tell")),
+    ("M", to_say!("type a reading, where one answers the check")),
+    ("/", to_say!("search for a check by its name")),
+    ("N", to_say!("next sample; this one is kept")),
+    ("?", to_say!("show or hide these keys")),
 ];
 
 /// What that key does; none for a key that does nothing here.

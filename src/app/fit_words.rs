@@ -2,7 +2,9 @@
 
 use garment_assay::fit::{Ease, Fate, LineFit, Sits, SizeAdvice, Span, Time};
 use garment_assay::garment::{FitReport, Row, Spoken, WashKnown};
+use garment_assay::language::within;
 use garment_assay::quantity::{Decimal, System, Unit, written, written_with_spread};
+use garment_assay::say;
 
 use super::words::percent;
 
@@ -22,22 +24,26 @@ fn decimals(system: System) -> u8 {
 /// A number of centimetres in the person's unit, without it.
 fn number(centimetres: f64, system: System) -> String {
     let own = Unit::Centimetre.convert(centimetres, unit(system)).unwrap_or(centimetres);
-    written(own, decimals(system), Decimal::Point)
+    written(own, decimals(system), Decimal::spoken())
 }
 
 /// A length in centimetres with its spread.
 pub fn length(value: f64, spread: f64, system: System) -> String {
     let own = unit(system);
     match (Unit::Centimetre.convert(value, own), Unit::Centimetre.convert(spread, own)) {
-        (Some(value), Some(spread)) => written_with_spread(value, spread, own, Decimal::Point),
-        _ => written_with_spread(value, spread, Unit::Centimetre, Decimal::Point),
+        (Some(value), Some(spread)) => written_with_spread(value, spread, own, Decimal::spoken()),
+        _ => written_with_spread(value, spread, Unit::Centimetre, Decimal::spoken()),
     }
 }
 
 /// "78 to 84 cm"; one number where both ends are the same.
 pub fn range(span: &Span, system: System) -> String {
     let (low, high) = (number(span.low, system), number(span.high, system));
-    if low == high { format!("{low} {}", unit(system).symbol()) } else { format!("{low} to {high} {}", unit(system).symbol()) }
+    if low == high {
+        format!("{low} {}", unit(system).symbol())
+    } else {
+        say!("{low} to {high} {unit}", low, high, unit = unit(system).symbol())
+    }
 }
 
 /// About how much, without its sign.
@@ -51,11 +57,11 @@ pub fn meant(wanted: &Ease, system: System) -> String {
 }
 
 /// When a moment is.
-pub const fn when(time: Time) -> &'static str {
+pub fn when(time: Time) -> &'static str {
     match time {
-        Time::Now => "now",
-        Time::Washed => "washed",
-        Time::Worn => "washed and worn",
+        Time::Now => say!("now"),
+        Time::Washed => say!("washed"),
+        Time::Worn => say!("washed and worn"),
     }
 }
 
@@ -63,17 +69,20 @@ pub const fn when(time: Time) -> &'static str {
 /// is no verdict yet.
 pub fn verdict(report: &FitReport) -> (String, String) {
     let Some(found) = &report.verdict else {
-        return ("Not tried yet".to_owned(), "tape or mirror, whichever is at hand".to_owned());
+        return (say!("Not tried yet").to_owned(), say!("tape or mirror, whichever is at hand").to_owned());
     };
     // A per cent sign does not stand alone at the beginning of a line.
     let chance = percent(found.chances[found.fate as usize]).replace(' ', "\u{a0}");
     if found.fate != Fate::Fits && report.decides() == Some(Spoken::Unseen) {
-        return ("Too early to say".to_owned(), format!("likeliest: {}, {chance}", found.fate.words().to_lowercase()));
+        return (
+            say!("Too early to say").to_owned(),
+            say!("likeliest: {fate}, {chance}", fate = within(found.fate.words()), chance),
+        );
     }
     let later = found.fate == Fate::WillNotFit && fits_today(report);
-    let lead = if later { "Will not fit after washing" } else { found.fate.words() };
+    let lead = if later { say!("Will not fit after washing") } else { found.fate.words() };
     let sure = format!("{}, {chance}", found.sure.words());
-    (lead.to_owned(), if later { format!("fits now · {sure}") } else { sure })
+    (lead.to_owned(), if later { format!("{} · {sure}", say!("fits now")) } else { sure })
 }
 
 /// Whether what decides is a place that is well today.
@@ -95,23 +104,32 @@ pub fn turns_on(report: &FitReport, system: System) -> Option<String> {
         Spoken::Row(place) => {
             let row = report.rows.get(place)?;
             let fit = row.fit.as_ref().ok()?;
-            let name = row.point.name.to_lowercase();
+            let place = within(row.point.name);
             match found.fate {
-                Fate::Fits => format!("Nearest to its limit: {name}, {}.", at_last(fit)),
-                _ => format!("It turns on the {name}: {}{}.{}", at_last(fit), short_by(fit, system), job(row, found.fate)),
+                Fate::Fits => say!("Nearest to its limit: {place}, {sits}.", place, sits = at_last(fit)),
+                fate => {
+                    let sits = at_last(fit);
+                    let said = match fit.amiss() {
+                        None => say!("It turns on the {place}: {sits}.", place, sits),
+                        Some((_, by)) => {
+                            say!("It turns on the {place}: {sits}, by about {length}.", place, sits, length = about(by, system))
+                        }
+                    };
+                    said + &job(row, fate)
+                }
             }
         }
-        Spoken::Move(one) => format!("It turns on a move: {}.", one.name.to_lowercase()),
-        Spoken::Sign(sign) => format!("It turns on what you saw: {}.", sign.name.to_lowercase()),
-        Spoken::Mirror => "From the mirror alone.".to_owned(),
-        Spoken::Unseen => "Tape and mirror together would say more.".to_owned(),
+        Spoken::Move(one) => say!("It turns on a move: {motion}.", motion = within(one.name)),
+        Spoken::Sign(sign) => say!("It turns on what you saw: {sign}.", sign = within(sign.name)),
+        Spoken::Mirror => say!("From the mirror alone.").to_owned(),
+        Spoken::Unseen => say!("Tape and mirror together would say more.").to_owned(),
     })
 }
 
 /// How a place sits at last.
 fn at_last(fit: &LineFit) -> String {
     let sits = fit.last().sits().words(fit.line.lies);
-    if fit.worn.is_some() { format!("{sits} once washed and worn") } else { sits.to_owned() }
+    if fit.worn.is_some() { say!("{sits} once washed and worn", sits) } else { sits.to_owned() }
 }
 
 /// What a tailor would do there, where that is the fate.
@@ -122,38 +140,33 @@ fn job(row: &Row, fate: Fate) -> String {
     }
 }
 
-/// ", by about 3 cm" where something is amiss.
-fn short_by(fit: &LineFit, system: System) -> String {
-    fit.amiss().map_or_else(String::new, |(_, by)| format!(", by about {}", about(by, system)))
-}
-
 /// What the ranges say about the size.
 pub fn size(advice: SizeAdvice) -> String {
-    let sizes = |count: u8| if count == 1 { "the next size".to_owned() } else { format!("{count} sizes") };
     match advice {
-        SizeAdvice::Stay => "The ranges do not say that another size would do better.".to_owned(),
-        SizeAdvice::Up(1) => "Buy the next size up: this one ends too tight more often than not, and that one is right four times of five.".to_owned(),
-        SizeAdvice::Up(count) => format!("Buy {} up: this one ends too tight more often than not, and that one is right four times of five.", sizes(count)),
-        SizeAdvice::Down(count) => {
-            let what = if count == 1 { "the next size down".to_owned() } else { format!("{} down", sizes(count)) };
-            format!("Buy {what}: this one ends too loose more often than not, and that one is right four times of five.")
-        }
+        SizeAdvice::Stay => say!("The ranges do not say that another size would do better.").to_owned(),
+        SizeAdvice::Up(1) => say!("Buy the next size up: this one ends too tight more often than not, and that one is right four times of five.").to_owned(),
+        SizeAdvice::Up(count) => say!("Buy {count} sizes up: this one ends too tight more often than not, and that one is right four times of five.", count),
+        SizeAdvice::Down(1) => say!("Buy the next size down: this one ends too loose more often than not, and that one is right four times of five.").to_owned(),
+        SizeAdvice::Down(count) => say!("Buy {count} sizes down: this one ends too loose more often than not, and that one is right four times of five.", count),
         SizeAdvice::NoneNear => {
-            "This size is more likely wrong than right, and none within two sizes is right four times of five. Try another cut, or wash it \
-             more gently."
-                .to_owned()
+            say!(
+                "This size is more likely wrong than right, and none within two sizes is right four times of five. Try another cut, or wash it \
+                 more gently."
+            )
+            .to_owned()
         }
     }
 }
 
 /// The same in a few words, where another size would do better.
 pub fn size_briefly(advice: SizeAdvice) -> Option<String> {
-    let many = |count: u8| if count == 1 { "the next size".to_owned() } else { format!("{count} sizes") };
     match advice {
         SizeAdvice::Stay => None,
-        SizeAdvice::Up(count) => Some(format!("Buy {} up.", many(count))),
-        SizeAdvice::Down(count) => Some(format!("Buy {} down.", many(count))),
-        SizeAdvice::NoneNear => Some("No size near this one does better.".to_owned()),
+        SizeAdvice::Up(1) => Some(say!("Buy the next size up.").to_owned()),
+        SizeAdvice::Up(count) => Some(say!("Buy {count} sizes up.", count)),
+        SizeAdvice::Down(1) => Some(say!("Buy the next size down.").to_owned()),
+        SizeAdvice::Down(count) => Some(say!("Buy {count} sizes down.", count)),
+        SizeAdvice::NoneNear => Some(say!("No size near this one does better.").to_owned()),
     }
 }
 
@@ -163,22 +176,22 @@ pub fn taped(report: &FitReport) -> String {
     let amiss: Vec<String> = compared
         .iter()
         .filter(|(_, fit)| matches!(fit.now.sits(), Sits::TooTight | Sits::Loose))
-        .map(|(row, fit)| format!("{} {}", row.point.name.to_lowercase(), fit.now.sits().words(fit.line.lies)))
+        .map(|(row, fit)| say!("{place} {sits}", place = within(row.point.name), sits = fit.now.sits().words(fit.line.lies)))
         .collect();
     match (compared.len(), amiss.as_slice()) {
-        (0, _) => "nothing compared yet".to_owned(),
-        (count, []) => format!("{count} of {} compared", report.rows.len()),
-        (_, amiss) => format!("now: {}", amiss.join(", ")),
+        (0, _) => say!("nothing compared yet").to_owned(),
+        (count, []) => say!("{count} of {all} compared", count, all = report.rows.len()),
+        (_, amiss) => say!("now: {places}", places = amiss.join(", ")),
     }
 }
 
 /// How the wash was taken into account, where it was not.
-pub const fn wash(known: WashKnown) -> Option<&'static str> {
+pub fn wash(known: WashKnown) -> Option<&'static str> {
     match known {
         WashKnown::Yes => None,
-        WashKnown::NoCloth => Some("Say what the cloth is, and the table tells what washing and wearing will change."),
+        WashKnown::NoCloth => Some(say!("Say what the cloth is, and the table tells what washing and wearing will change.")),
         WashKnown::Felts => {
-            Some("Untreated wool may felt in this wash, and felt has no limit to name: nothing is said of later.")
+            Some(say!("Untreated wool may felt in this wash, and felt has no limit to name: nothing is said of later."))
         }
     }
 }

@@ -7,10 +7,12 @@ use garment_assay::catalog::Family;
 use garment_assay::cost::Rates;
 use garment_assay::fit::{Person, PersonId};
 use garment_assay::garment::{Act, FitAct, Garment, Id, Readings};
+use garment_assay::language::within;
 use garment_assay::learn::Marks;
 use garment_assay::measure::ScreenScale;
 use garment_assay::notebook::{Change, Healed, MOST_TRIALS, Mode, SetAside, Settings, ShelfFault, import_all};
 use garment_assay::practice::Trial;
+use garment_assay::say;
 use garment_assay::trade::{Day, Ticket};
 
 use super::route::Route;
@@ -338,7 +340,7 @@ impl Model {
                 let Some(garment) = self.garment(&from) else { return Vec::new() };
                 let next = Rc::new(garment.duplicate(id.clone(), self.today));
                 let name = next.called();
-                let text = format!("Another begun from: {name}. Its answers count as not sure until you give them again.");
+                let text = say!("Another begun from: {name}. Its answers count as not sure until you give them again.", name);
                 self.notice = Some(Rc::new(Notice { away: vec![id.clone()], ..Notice::plain(text) }));
                 self.put(next.clone());
                 let route = if matches!(self.route, Route::Desk(_)) { Route::Desk(Some(id)) } else { Route::Details(id) };
@@ -410,7 +412,7 @@ impl Model {
             Message::Delete(id) => {
                 let Some(garment) = self.take(&id) else { return Vec::new() };
                 let name = garment.called();
-                let text = format!("Deleted: {name}.");
+                let text = say!("Deleted: {name}.", name);
                 self.notice = Some(Rc::new(Notice { back: vec![garment], ..Notice::plain(text) }));
                 let mut effects = vec![Effect::Discard(id.clone())];
                 if self.route.garment() == Some(&id) {
@@ -421,8 +423,8 @@ impl Model {
             Message::Person(person) => self.with_person(*person),
             Message::Forget(id) => {
                 let Some(person) = self.take_person(&id) else { return Vec::new() };
-                let name = if person.name().is_empty() { "a person without a name" } else { person.name() };
-                let text = format!("Deleted: {name}.");
+                let name = if person.name().is_empty() { say!("a person without a name") } else { person.name() };
+                let text = say!("Deleted: {name}.", name);
                 self.notice = Some(Rc::new(Notice { people_back: vec![person], ..Notice::plain(text) }));
                 [Some(Effect::DiscardPerson(id.clone())), self.away_from(&id)].into_iter().flatten().collect()
             }
@@ -512,7 +514,7 @@ impl Model {
                 people.retain(|change| matches!(change, Change::Add(_)));
                 let added = garments.len();
                 let effects = self.imported(garments, people);
-                self.say(format!("Added: {added} invented garments. Take them out again whenever you like."));
+                self.say(say!("Added: {count} invented garments. Take them out again whenever you like.", count = added));
                 effects
             }
             Message::TakeOutInvented => {
@@ -521,7 +523,7 @@ impl Model {
                 let people = self.people.iter().map(|person| person.id()).filter(|id| id.is_invented());
                 let people: Vec<Change<Person>> = people.cloned().map(Change::Delete).collect();
                 let mut effects = self.imported(garments, people);
-                self.say("Taken out: the invented rack.".to_owned());
+                self.say(say!("Taken out: the invented rack.").to_owned());
                 if self.route.garment().is_some_and(Id::is_invented) {
                     effects.push(Effect::Open(Route::Rack));
                 }
@@ -551,7 +553,7 @@ impl Model {
                     return Vec::new();
                 }
                 if self.route.garment() == Some(&id) {
-                    self.notice = Some(Rc::new(Notice::plain("This garment was deleted in another window.")));
+                    self.notice = Some(Rc::new(Notice::plain(say!("This garment was deleted in another window."))));
                     return vec![Effect::Open(Route::Rack)];
                 }
                 Vec::new()
@@ -570,7 +572,7 @@ impl Model {
                 }
                 let away = self.away_from(&id);
                 if away.is_some() {
-                    self.notice = Some(Rc::new(Notice::plain("This person was deleted in another window.")));
+                    self.notice = Some(Rc::new(Notice::plain(say!("This person was deleted in another window."))));
                 }
                 away.into_iter().collect()
             }
@@ -607,7 +609,7 @@ impl Model {
             }
             Message::ForgetPractice => {
                 let before = std::mem::take(&mut self.trials);
-                let text = "Forgotten: what was answered in practice.";
+                let text = say!("Forgotten: what was answered in practice.");
                 self.notice = Some(Rc::new(Notice { trials: Some(before), ..Notice::plain(text) }));
                 vec![Effect::KeepTrials]
             }
@@ -624,7 +626,7 @@ impl Model {
             }
             Message::ForgetLessons => {
                 let before = std::mem::take(&mut self.read);
-                let text = "Forgotten: which lessons you have read.";
+                let text = say!("Forgotten: which lessons you have read.");
                 self.notice = Some(Rc::new(Notice { read: Some(before), ..Notice::plain(text) }));
                 vec![Effect::KeepLessonsRead]
             }
@@ -663,7 +665,7 @@ impl Model {
         if let Some(before) = before
             && let Some((measure, _)) = before.readings().find(|(measure, _)| person.reading(measure).is_none())
         {
-            let text = format!("Taken away: {}.", measure.name.to_lowercase());
+            let text = say!("Taken away: {measure}.", measure = within(measure.name));
             self.notice = Some(Rc::new(Notice { people_back: vec![before.clone()], ..Notice::plain(text) }));
         }
         let person = Rc::new(person);
@@ -756,8 +758,17 @@ impl Model {
                 }
             }
         }
-        let joined = if joined > 0 { format!(" {joined} joined,") } else { String::new() };
-        notice.text = format!("Imported: {added} added, {changed} replaced,{joined} {deleted} deleted.");
+        notice.text = if joined > 0 {
+            say!(
+                "Imported: {added} added, {changed} replaced, {joined} joined, {deleted} deleted.",
+                added,
+                changed,
+                joined,
+                deleted
+            )
+        } else {
+            say!("Imported: {added} added, {changed} replaced, {deleted} deleted.", added, changed, deleted)
+        };
         self.notice = Some(Rc::new(notice));
         effects
     }

@@ -2,11 +2,12 @@
 
 use garment_assay::cost::{Range, RateUnit};
 use garment_assay::quantity::{Decimal, Unit, read, written_exactly};
+use garment_assay::say;
 
 /// What a rate is shown and typed in.
 pub fn unit(unit: RateUnit) -> &'static str {
     match unit {
-        RateUnit::Share => "per cent",
+        RateUnit::Share => say!("per cent"),
         other => other.words(),
     }
 }
@@ -17,7 +18,7 @@ fn factor(unit: RateUnit) -> f64 {
 }
 
 fn number(unit: RateUnit, amount: f64) -> String {
-    written_exactly(amount * factor(unit), 4, Decimal::Point)
+    written_exactly(amount * factor(unit), 4, Decimal::spoken())
 }
 
 /// "1.9 – 3.3, usually 2.5"; one number where the ends are the same.
@@ -25,7 +26,12 @@ pub fn in_words(unit: RateUnit, range: &Range) -> String {
     if range.low == range.high {
         return number(unit, range.usual);
     }
-    format!("{} – {}, usually {}", number(unit, range.low), number(unit, range.high), number(unit, range.usual))
+    say!(
+        "{low} – {high}, usually {usual}",
+        low = number(unit, range.low),
+        high = number(unit, range.high),
+        usual = number(unit, range.usual)
+    )
 }
 
 /// What is typed into the three fields of a rate, not yet a range.
@@ -58,12 +64,16 @@ impl Draft {
                 return Ok(before);
             }
             let bare = text.trim_end_matches('%').trim_end();
-            let typed = read(bare, Unit::Count, Decimal::Point).map_err(|fault| format!("{name}: {}", fault.sentence()))?;
+            let typed = read(bare, Unit::Count, Decimal::spoken()).map_err(|fault| format!("{name}: {}", fault.sentence()))?;
             Ok::<f64, String>(typed.number / factor(unit))
         };
-        let (low, usual, high) = (amount(0, "Low", now.low)?, amount(1, "Usual", now.usual)?, amount(2, "High", now.high)?);
+        let (low, usual, high) = (
+            amount(0, say!("low end" | "Low"), now.low)?,
+            amount(1, say!("middle" | "Usual"), now.usual)?,
+            amount(2, say!("high end" | "High"), now.high)?,
+        );
         if high > MOST {
-            return Err("That is more than any rate here can be. Check the number of digits.".to_owned());
+            return Err(say!("That is more than any rate here can be. Check the number of digits.").to_owned());
         }
         Range::checked(low, usual, high).map_err(|fault| fault.to_string())
     }

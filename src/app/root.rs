@@ -14,6 +14,7 @@ use garment_assay::measure::ScreenScale;
 use garment_assay::notebook::{
     Elsewhere, Healed, KeepFault, Kept, Notebook, Settings, photographs_of, photographs_perhaps_named,
 };
+use garment_assay::say;
 use gloo::events::EventListener;
 use yew::prelude::*;
 
@@ -359,12 +360,12 @@ impl Component for App {
                     { main }
                 </main>
                 if beside_rack {
-                    <aside class="beside beside-rack" aria-label="Rack">
+                    <aside class="beside beside-rack" aria-label={say!("Rack")}>
                         <Rack beside=true garments={model.garments.clone()} set_aside={Rc::new(Vec::new())} open={model.route.garment().cloned()} appraisals={self.appraisals.clone()} rates={model.settings.rates.clone()} send={send.clone()} />
                     </aside>
                 }
                 if beside_list {
-                    <aside class="beside" aria-label="All checks of this garment">{ self.page(ctx, Wing::Beside, &scene) }</aside>
+                    <aside class="beside" aria-label={say!("All checks of this garment")}>{ self.page(ctx, Wing::Beside, &scene) }</aside>
                 }
                 if let Some(notice) = &model.notice {
                     <Toast notice={notice.clone()} {send} />
@@ -570,11 +571,11 @@ impl App {
                         self.model.fault = None;
                         (self.model.unkept, self.model.unkept_people) = (Rc::default(), Rc::default());
                         self.model.low_on_room = !self.notebook.set_reserve_aside();
-                        self.model.notice = Some(Rc::new(Notice::plain("Everything is erased.")));
+                        self.model.notice = Some(Rc::new(Notice::plain(say!("Everything is erased."))));
                     }
                     Err(KeepFault(fault)) => {
                         self.model.fault = Some(fault);
-                        let text = "Not everything could be erased. Load the page again and erase once more.";
+                        let text = say!("Not everything could be erased. Load the page again and erase once more.");
                         self.model.notice = Some(Rc::new(Notice::plain(text)));
                     }
                 }
@@ -611,10 +612,12 @@ impl App {
                     let text = match stays.theirs {
                         Some(theirs) => {
                             self.take(ctx, Message::ChangedElsewhere(Box::new(theirs)));
-                            "This garment was changed in another window, so it was not deleted."
+                            say!("This garment was changed in another window, so it was not deleted.")
                         }
                         None => {
-                            "A newer version of the app has written this garment, so it was not deleted. Load the page again."
+                            say!(
+                                "A newer version of the app has written this garment, so it was not deleted. Load the page again."
+                            )
                         }
                     };
                     self.model.notice = Some(Rc::new(Notice::plain(text)));
@@ -641,14 +644,14 @@ impl App {
     fn part_ways(&mut self, ctx: &Context<App>, id: &Id, ours: Garment, theirs: Option<Garment>) {
         let new = ours.id().clone();
         let label = ours.called();
-        let ours = Rc::new(ours.after(Act::Label(format!("{label} (this window)"))));
+        let ours = Rc::new(ours.after(Act::Label(say!("{name} (this window)", name = label))));
         self.model.forget_undo(id);
         self.model.garments.retain(|garment| garment.id() != id);
         self.model.garments.extend(theirs.map(Rc::new));
         self.model.garments.push(ours.clone());
-        self.model.notice = Some(Rc::new(Notice::plain(
-            "This garment was changed in another window at the same time. Both are kept; you go on with yours.",
-        )));
+        self.model.notice = Some(Rc::new(Notice::plain(say!(
+            "This garment was changed in another window at the same time. Both are kept; you go on with yours."
+        ))));
         let kept = self.notebook.keep(ours.as_ref());
         self.note_keeping(ctx, &new, kept);
         if self.model.route.garment() == Some(id) {
@@ -696,7 +699,7 @@ impl App {
         wasm_bindgen_futures::spawn_local(async move {
             if mirror.clear().await.is_err() {
                 let text =
-                    "The second copy in this browser could not be erased. Clear the site’s data in the browser’s settings.";
+                    say!("The second copy in this browser could not be erased. Clear the site’s data in the browser’s settings.");
                 link.send_message(Incoming::Message(Message::Said(text.to_owned())));
             }
         });
@@ -717,7 +720,7 @@ impl App {
         photographs::clear(move |cleared| {
             if !cleared {
                 let text =
-                    "The photographs in this browser could not be erased. Clear the site’s data in the browser’s settings.";
+                    say!("The photographs in this browser could not be erased. Clear the site’s data in the browser’s settings.");
                 link.send_message(Incoming::Message(Message::Said(text.to_owned())));
             }
         });
@@ -733,36 +736,37 @@ impl App {
     fn settle_route(&mut self) {
         let garment = self.model.route.garment().and_then(|id| self.model.garment(id)).cloned();
         let title = match (&self.model.route, &garment) {
-            (Route::Start, _) => "Check a garment".to_owned(),
-            (Route::Desk(None), _) => "Quick sheet".to_owned(),
-            (Route::Settings, _) => "Settings".to_owned(),
-            (Route::People, _) => "People".to_owned(),
+            (Route::Start, _) => say!("Check a garment").to_owned(),
+            (Route::Desk(None), _) => say!("Quick sheet").to_owned(),
+            (Route::Settings, _) => say!("Settings").to_owned(),
+            (Route::People, _) => say!("People").to_owned(),
             (Route::Person(id, _), _) => match self.model.person(id).map(|person| person.name()) {
                 Some(name) if !name.is_empty() => name.to_owned(),
-                _ => "Person".to_owned(),
+                _ => say!("Person").to_owned(),
             },
-            (Route::Numbers, _) => "Where the numbers come from".to_owned(),
-            (Route::Licences, _) => "Licences".to_owned(),
-            (Route::Rates, _) => "Rates".to_owned(),
-            (Route::Beside(_), _) => "Side by side".to_owned(),
-            (Route::BesideSheet(_), _) => "Comparison sheet".to_owned(),
-            (Route::HandOn(_), _) => "Hand on".to_owned(),
-            (Route::Guesses, _) => "Your guesses".to_owned(),
-            (Route::Practice, _) => "Practise".to_owned(),
-            (Route::Learn, _) => "Learn".to_owned(),
-            (Route::Course(subject), _) => Subject::of(subject).map_or("Learn", Subject::name).to_owned(),
-            (Route::Lesson(subject, key, _), _) => {
-                Subject::of(subject).and_then(|subject| subject.check(key)).map_or("Learn", |check| check.name).to_owned()
-            }
-            (Route::Bench, _) => "Bench".to_owned(),
-            (Route::SeamKind, _) => "Which stitch, which seam".to_owned(),
-            (Route::Ruler, _) => "Ruler on the screen".to_owned(),
+            (Route::Numbers, _) => say!("Where the numbers come from").to_owned(),
+            (Route::Licences, _) => say!("Licences").to_owned(),
+            (Route::Rates, _) => say!("Rates").to_owned(),
+            (Route::Beside(_), _) => say!("Side by side").to_owned(),
+            (Route::BesideSheet(_), _) => say!("Comparison sheet").to_owned(),
+            (Route::HandOn(_), _) => say!("Hand on").to_owned(),
+            (Route::Guesses, _) => say!("Your guesses").to_owned(),
+            (Route::Practice, _) => say!("Practise").to_owned(),
+            (Route::Learn, _) => say!("Learn").to_owned(),
+            (Route::Course(subject), _) => Subject::of(subject).map_or_else(|| say!("Learn"), Subject::name).to_owned(),
+            (Route::Lesson(subject, key, _), _) => Subject::of(subject)
+                .and_then(|subject| subject.check(key))
+                .map_or_else(|| say!("Learn"), |check| check.name)
+                .to_owned(),
+            (Route::Bench, _) => say!("Bench").to_owned(),
+            (Route::SeamKind, _) => say!("Which stitch, which seam").to_owned(),
+            (Route::Ruler, _) => say!("Ruler on the screen").to_owned(),
             (Route::Instrument(key) | Route::Marks(key, _) | Route::Live(key, _) | Route::Picture(key, _), _) => {
-                instrument_of(key).map_or("Bench", |instrument| instrument.name).to_owned()
+                instrument_of(key).map_or_else(|| say!("Bench"), |instrument| instrument.name).to_owned()
             }
             (_, Some(garment)) if garment.label().is_empty() => garment.family().name.to_owned(),
             (_, Some(garment)) => garment.label().to_owned(),
-            _ => "Rack".to_owned(),
+            _ => say!("Rack").to_owned(),
         };
         document::set_title(&format!("{title} · Garment Assay"));
         let to = match (&self.model.route, garment) {

@@ -5,6 +5,7 @@ use std::rc::Rc;
 
 use garment_assay::garment::{Garment, Id};
 use garment_assay::notebook::{Keeping, Unheld};
+use garment_assay::say;
 
 use super::model::{Effect, Model};
 use super::route::Route;
@@ -164,9 +165,9 @@ impl Model {
                 self.standing.lasting = lasting;
                 if awaited {
                     self.notice = Some(Rc::new(super::model::Notice::plain(if lasting == Lasting::Promised {
-                        "The browser has promised to keep what you note here."
+                        say!("The browser has promised to keep what you note here.")
                     } else {
-                        "The browser has not promised it. Export now and then."
+                        say!("The browser has not promised it. Export now and then.")
                     })));
                 }
                 return Vec::new();

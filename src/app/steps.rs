@@ -1,8 +1,10 @@
 //! A gap between two tickets as steps from the one to the other, for a picture and for words.
 
+use garment_assay::language::said;
 use garment_assay::quantity::{Decimal, Unit, written_with_spread};
 use garment_assay::rack::TicketGap;
 use garment_assay::trade::{Currency, PriceKind, Ticket};
+use garment_assay::{say, to_say};
 
 use super::words;
 
@@ -33,7 +35,7 @@ impl Step {
 }
 
 /// What is left over is called so.
-pub const REST: &str = "Not explained: name, design, season";
+pub const REST: &str = to_say!("Not explained: name, design, season");
 
 /// The steps, the largest first and what is not explained last; differences beyond the first `few` go together. They lead from the first
 /// ticket to the second exactly.
@@ -47,10 +49,10 @@ pub fn steps(found: &TicketGap, few: usize) -> Vec<Step> {
     let small = &shares[shown..];
     if !small.is_empty() {
         let amount = small.iter().map(|share| share.amount).sum();
-        parts.push((format!("{} smaller differences", small.len()), amount, far(small), small.len(), false));
+        parts.push((say!("{count} smaller differences", count = small.len()), amount, far(small), small.len(), false));
     }
     // What is left over is as uncertain as all that it is left over from.
-    parts.push((REST.to_owned(), found.gap.not_explained, far(shares), 0, true));
+    parts.push((said(REST).to_owned(), found.gap.not_explained, far(shares), 0, true));
     let mut at = found.first;
     parts
         .into_iter()
@@ -76,7 +78,7 @@ pub fn plain(amount: f64, spread: f64) -> String {
 /// "12 ± 5".
 pub fn with_spread(amount: f64, spread: f64) -> String {
     // A hundredth of a currency's unit is the last that anybody pays.
-    written_with_spread(amount, spread.max(0.02), Unit::Count, Decimal::Point)
+    written_with_spread(amount, spread.max(0.02), Unit::Count, Decimal::spoken())
 }
 
 /// A price in a currency, to its minor unit.
@@ -132,7 +134,7 @@ mod tests {
         assert_eq!(signed(12.34, 4.0), "+12");
         assert_eq!(signed(-12.34, 0.4), "−12.3");
         assert_eq!(signed(0.2, 4.0), "0");
-        assert_eq!(money(Currency::Jpy, 24_000.4), "JPY 24\u{202f}000");
-        assert_eq!(money(Currency::Eur, 89.9), "EUR 89.90");
+        assert_eq!(money(Currency::Jpy, 24_000.4), "JPY\u{a0}24,000");
+        assert_eq!(money(Currency::Eur, 89.9), "EUR\u{a0}89.90");
     }
 }

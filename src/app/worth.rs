@@ -6,7 +6,9 @@ use std::rc::Rc;
 
 use garment_assay::cost::Rates;
 use garment_assay::garment::{Appraisal, Garment, Id};
+use garment_assay::language::one;
 use garment_assay::rack::{WhyNoWorth, Worth, by_worth, worth};
+use garment_assay::{say, to_say};
 
 use crate::app::appraisals::Appraisals;
 
@@ -72,18 +74,20 @@ pub fn places(garments: &[Rc<Garment>], rates: &Rates, appraisals: &Appraisals) 
 }
 
 /// What the order is, for people.
-pub const MEANING: &str = "Each garment is set against the others of its kind whose price is of the same sort and currency: tickets against \
+pub const MEANING: &str = to_say!(
+    "Each garment is set against the others of its kind whose price is of the same sort and currency: tickets against \
     tickets, offers by what a piece of the smallest order costs once landed. It gains where it is likely the better made and costs no more, \
     and loses where another is likely the better made and costs no more than it. A dearer one that is better made neither gains nor loses: \
     what better making is worth to you is yours to say. “About the same” means less than 80 in 100 sure. Fewer than three others, or fewer \
-    than three answers, and a garment stands at the end. That a pair counts only so, and these limits, are judgement.";
+    than three answers, and a garment stands at the end. That a pair counts only so, and these limits, are judgement."
+);
 
 /// Why it stands where it does, as the rack says it.
 fn line(found: &Result<Worth, WhyNoWorth>, about_the_same: bool) -> String {
     match found {
-        Ok(worth) if about_the_same => format!("About the same value as the one above: {}", counts(worth)),
-        Ok(worth) => format!("Value: {}", counts(worth)),
-        Err(why) => format!("Not in the order of value. {why}"),
+        Ok(worth) if about_the_same => say!("About the same value as the one above: {counts}", counts = counts(worth)),
+        Ok(worth) => say!("Value: {counts}", counts = counts(worth)),
+        Err(why) => format!("{} {why}", say!("Not in the order of value.")),
     }
 }
 
@@ -91,12 +95,17 @@ fn line(found: &Result<Worth, WhyNoWorth>, about_the_same: bool) -> String {
 pub fn counts(worth: &Worth) -> String {
     let (beats, beaten) = (worth.beats.round(), worth.beaten.round());
     let against = match beaten as usize {
-        0 => "hardly any beats it so".to_owned(),
-        1 => "about 1 beats it so".to_owned(),
-        count => format!("about {count} beat it so"),
+        0 => say!("hardly any beats it so").to_owned(),
+        count if one(count) => say!("about {count} beats it so", count),
+        count => say!("about {count} beat it so", count),
     };
-    let ahead = if beats == 0.0 { "hardly any".to_owned() } else { format!("about {beats}") };
-    format!("better made for no more money than {ahead} of {} others of its kind; {against}.", worth.others)
+    let others = worth.others;
+    let ahead = if beats == 0.0 {
+        say!("better made for no more money than hardly any of {others} others of its kind", others)
+    } else {
+        say!("better made for no more money than about {count} of {others} others of its kind", count = beats, others)
+    };
+    format!("{ahead}; {against}.")
 }
 
 #[cfg(test)]

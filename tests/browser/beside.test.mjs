@@ -36,7 +36,7 @@ test("two jeans are ticked on the rack, set side by side, and the steps add up t
     await page.getByRole("heading", { name: "Side by side" }).waitFor();
     assert.equal(hash(page), beside(RACK[1], RACK[0]));
     await main(page).getByText("B is better made than A", { exact: false }).waitFor();
-    await card(page, "What the gap in price pays for").getByText(/^B asks EUR 195.10 more than A\. What you checked accounts for about EUR \d+ of that/).waitFor();
+    await card(page, "What the gap in price pays for").getByText(/^B asks EUR\s195.10 more than A\. What you checked accounts for about EUR\s\d+ of that/).waitFor();
     await sound(page);
 
     const parts = await amounts(page);
@@ -96,7 +96,7 @@ test("tickets in two currencies meet by the exchange in the rates, and it says s
     // 24 000 yen at 150 for a dollar and 0.88 euros for one: 140.80.
     await card(page, "Ticket").getByText("about EUR 140").waitFor();
     await card(page, "Ticket").getByText(/^Converted at 0\.88 EUR for 1 USD \(judgement/).waitFor();
-    await card(page, "What the gap in price pays for").getByText(/^A asks about EUR 74 more than B\./).waitFor();
+    await card(page, "What the gap in price pays for").getByText(/^A asks about EUR\s74 more than B\./).waitFor();
     await sound(page);
     await card(page, "Ticket").getByRole("link", { name: "Change the rates" }).click();
     await page.getByRole("heading", { name: "Rates" }).waitFor();
@@ -136,7 +136,7 @@ test("guesses stand in a picture, and a habit is named only once there are enoug
     await main(page).getByText(/^You guess too low/).waitFor();
     await main(page).getByText(/^The tool.s own ranges.* held 8 of 9\./).waitFor();
     await main(page).locator("summary").filter({ hasText: "Numbers" }).click();
-    await main(page).getByRole("cell", { name: "EUR 79", exact: true }).waitFor();
+    await main(page).getByRole("cell", { name: /^EUR\s79$/ }).waitFor();
     await sound(page);
   });
   await visit({ path: "#/guesses" }, async ({ page }) => {

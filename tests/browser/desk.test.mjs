@@ -96,7 +96,7 @@ test("two samples in a row with keys alone; the second repeats kind, stand, supp
     await until(() => hash(page), (now) => now === `#/desk/${first}`, "its sheet");
     assert.equal(await field(page, "Price").inputValue(), "11.50");
     await go(page, "#/", "Rack");
-    await main(page).getByText(/GBP 11.50 wholesale/).waitFor();
+    await main(page).getByText(/GBP\s11.50 wholesale/).waitFor();
     assert.equal(await main(page).locator(".rack-row").count(), 2);
   });
 });

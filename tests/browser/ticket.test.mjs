@@ -10,7 +10,7 @@ const main = (page) => page.getByRole("main");
 const scale = (page) => main(page).getByRole("img", { name: /^Money scale/ });
 const behind = (page, id) => go(page, `#/garment/${id}/ticket`, "Behind the ticket");
 const card = (page, heading) => main(page).locator("section").filter({ has: page.getByRole("heading", { name: heading }) });
-const numbers = (text) => [...text.replaceAll("\u202f", "").replaceAll("−", "-").matchAll(/-?\d+(?:\.\d+)?/g)].map(([number]) => Number(number));
+const numbers = (text) => [...text.replaceAll(/(?<=\d),(?=\d{3})/g, "").replaceAll("\u202f", "").replaceAll("−", "-").matchAll(/-?\d+(?:\.\d+)?/g)].map(([number]) => Number(number));
 
 /** The ends of the likely range, as the picture tells them aloud. */
 async function likely(page) {
@@ -234,6 +234,6 @@ test("a guess is made and the ticket turned over with keys alone", async () => {
     await tabTo("Turn the ticket over");
     await page.keyboard.press("Enter");
     await until(words, (now) => now === "Your guess and the ticket", "focus on what came of it");
-    await main(page).getByText(/^You: the ticket lies inside, range JPY 6.000 wide/).waitFor();
+    await main(page).getByText(/^You: the ticket lies inside, range JPY\s6,000 wide/).waitFor();
   });
 });

@@ -2,6 +2,7 @@
 
 use garment_assay::fit::PersonId;
 use garment_assay::garment::Id;
+use garment_assay::language::{Language, spoken};
 use garment_assay::trade::Day;
 use js_sys::{Date, Math, Number, Object, Reflect};
 use wasm_bindgen::JsValue;
@@ -48,5 +49,10 @@ pub fn written_day(day: Day) -> String {
         let _ = Reflect::set(&options, &name.into(), &value.into());
     }
     let when = Date::new_with_year_month_day(u32::from(year), i32::from(month) - 1, i32::from(date));
-    String::from(when.to_locale_date_string("en-GB", &JsValue::from(options)))
+    // English here is that of Britain, whose days stand before their months.
+    let tag = match spoken() {
+        Language::English => "en-GB",
+        other => other.tag(),
+    };
+    String::from(when.to_locale_date_string(tag, &JsValue::from(options)))
 }

@@ -1,5 +1,6 @@
 //! The page around the app: its title, look, focus and width.
 
+use garment_assay::say;
 use gloo::events::EventListener;
 use wasm_bindgen::JsCast;
 use web_sys::{Document, Element, HtmlDialogElement, HtmlElement, HtmlInputElement, MediaQueryList, Node};
@@ -175,9 +176,9 @@ pub fn mount() -> web_sys::Element {
 
 /// Says that the app is not all here.
 pub fn say_not_loaded() {
-    say(
-        "The app did not load. It needs the network once; after that it works without. Your notes are untouched. Load the page again where you have a network.",
-    );
+    say(say!(
+        "The app did not load. It needs the network once; after that it works without. Your notes are untouched. Load the page again where you have a network."
+    ));
 }
 
 fn say(text: &str) {
@@ -188,7 +189,8 @@ fn say(text: &str) {
 
 /// Shows the sentence for a crash, with what is known of it.
 pub fn say_crash(what: &str) {
-    say(&format!(
-        "The app stopped at something it did not expect. What you answered before is kept. Load the page again to go on. ({what})"
+    say(&say!(
+        "The app stopped at something it did not expect. What you answered before is kept. Load the page again to go on. ({what})",
+        what
     ));
 }

@@ -1,6 +1,7 @@
 //! Files handed to the person and taken from them; nothing leaves the device.
 
 use garment_assay::archive::looks_like_archive;
+use garment_assay::{say, to_say};
 use js_sys::Array;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, Url};
@@ -9,7 +10,8 @@ use super::photographs::{Opened, Pictures, unpacked};
 use super::picture::bytes;
 
 /// What is said where the browser will not save a file.
-pub const NOT_SAVED: &str = "The browser would not save the file. Try another browser, or allow downloads for this page.";
+pub const NOT_SAVED: &str =
+    to_say!("The browser would not save the file. Try another browser, or allow downloads for this page.");
 
 /// Offers text as a file to save.
 pub fn save(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
@@ -54,7 +56,7 @@ const LARGEST_ZIP: f64 = 600e6;
 /// # Errors
 /// The sentence for why it cannot be read.
 pub async fn opened(file: File) -> Result<Opened, String> {
-    let refused = || "This file cannot be read, or it is far larger than a rack. Nothing was changed.".to_owned();
+    let refused = || say!("This file cannot be read, or it is far larger than a rack. Nothing was changed.").to_owned();
     let begins = match file.slice_with_i32_and_i32(0, 4) {
         Ok(start) => bytes(&start).await.unwrap_or_default(),
         Err(_) => Vec::new(),
@@ -66,6 +68,7 @@ pub async fn opened(file: File) -> Result<Opened, String> {
     if file.size() > LARGEST_ZIP {
         return Err(refused());
     }
-    let read = bytes(&file).await.ok_or("There is no room to open this zip on this device. Nothing was changed.")?;
+    let read =
+        bytes(&file).await.ok_or_else(|| say!("There is no room to open this zip on this device. Nothing was changed."))?;
     unpacked(&read).await
 }

@@ -7,7 +7,9 @@ use std::collections::BTreeSet;
 use std::rc::Rc;
 
 use garment_assay::garment::PhotographId;
+use garment_assay::language::said;
 use garment_assay::notebook::{Bundle, unbundle};
+use garment_assay::say;
 use garment_assay::trade::Day;
 use js_sys::{Array, Date, Uint8Array};
 use wasm_bindgen::closure::Closure;
@@ -48,9 +50,13 @@ impl Fault {
     pub fn words(self) -> &'static str {
         match self {
             Fault::Full => {
-                "There is no room left for it in this browser. Make room on the device, or export and remove photographs you no longer need."
+                say!(
+                    "There is no room left for it in this browser. Make room on the device, or export and remove photographs you no longer need."
+                )
             }
-            Fault::Refused => "This browser keeps no pictures for this page. A private window or a setting can be the cause.",
+            Fault::Refused => {
+                say!("This browser keeps no pictures for this page. A private window or a setting can be the cause.")
+            }
         }
     }
 }
@@ -239,7 +245,7 @@ pub fn pack(name: String, export: String, made: Day, ids: Vec<PhotographId>, tol
         told(match packed(&export, made, &ids, &told).await {
             Ok((blob, left_out)) => match files::save_blob(&name, &blob) {
                 Ok(()) => Packing::Saved(left_out),
-                Err(_) => Packing::Failed(files::NOT_SAVED.to_owned()),
+                Err(_) => Packing::Failed(said(files::NOT_SAVED).to_owned()),
             },
             Err(why) => Packing::Failed(why),
         });
@@ -276,7 +282,7 @@ async fn packed(export: &str, made: Day, ids: &[PhotographId], told: &impl Fn(Pa
     put(&bundle.end());
     let properties = BlobPropertyBag::new();
     properties.set_type("application/zip");
-    let blob = Blob::new_with_blob_sequence_and_options(&parts, &properties).map_err(|_| files::NOT_SAVED.to_owned())?;
+    let blob = Blob::new_with_blob_sequence_and_options(&parts, &properties).map_err(|_| said(files::NOT_SAVED).to_owned())?;
     Ok((blob, left_out))
 }
 
@@ -333,7 +339,7 @@ pub async fn unpacked(bytes: &[u8]) -> Result<Opened, String> {
     for (id, bytes) in &brought.photographs {
         let part = Array::of1(&Uint8Array::from(&bytes[..]));
         let blob = Blob::new_with_u8_array_sequence_and_options(&part, &properties);
-        pictures.push((*id, blob.map_err(|_| "There is no room to open this zip. Nothing was changed.".to_owned())?));
+        pictures.push((*id, blob.map_err(|_| say!("There is no room to open this zip. Nothing was changed.").to_owned())?));
     }
     let here = here().await.unwrap_or_default();
     Ok(Opened {

@@ -2,8 +2,10 @@
 
 use garment_assay::check::Check;
 use garment_assay::garment::{Act, Answer, Given, Id, Readings};
+use garment_assay::language::one;
 use garment_assay::measure::{Instrument, STITCH_COMB, STITCH_TAPS, ScreenScale, Taps, density_from_taps};
-use garment_assay::quantity::{Decimal, System, Unit};
+use garment_assay::quantity::{Decimal, System, Unit, written};
+use garment_assay::say;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
@@ -108,11 +110,11 @@ fn Comb(props: &MarkProps) -> Html {
                 <svg class="comb" width="58" height={height.to_string()} viewBox={format!("0 0 58 {height}")} aria-hidden="true"><path d={path} /></svg>
             </div>
             <div class="side">
-                <label class="unseen" for="pitch">{ "Wider or closer" }</label>
-                <button type="button" class="second" onclick={nudge(-fine)} aria-label="Bars a little closer">{ "−" }</button>
+                <label class="unseen" for="pitch">{ say!("Wider or closer") }</label>
+                <button type="button" class="second" onclick={nudge(-fine)} aria-label={say!("Bars a little closer")}>{ "−" }</button>
                 <input id="pitch" type="range" min={PITCH.0.ln().to_string()} max={PITCH.1.ln().to_string()} step="0.001" value={pitch.ln().to_string()} {oninput}
-                    aria-valuetext={format!("{:.2} millimetres from bar to bar, {bars} bars", *pitch)} />
-                <button type="button" class="second" onclick={nudge(fine)} aria-label="Bars a little wider">{ "+" }</button>
+                    aria-valuetext={say!("{pitch} millimetres from bar to bar, {bars} bars", pitch = written(*pitch, 2, Decimal::spoken()), bars)} />
+                <button type="button" class="second" onclick={nudge(fine)} aria-label={say!("Bars a little wider")}>{ "+" }</button>
             </div>
         </>
     }
@@ -169,28 +171,32 @@ fn TapAlong(props: &MarkProps) -> Html {
         // Nobody is told off before the first tap.
         Err(_) if places.is_empty() => None,
         Err(fault) => Some(fault.to_string()),
-        Ok(Taps { missed_after: Some(gap), .. }) => {
-            Some(format!("Between tap {} and {} there is room for two stitches. Was one left out?", gap + 1, gap + 2))
-        }
-        Ok(Taps { doubled_after: Some(gap), .. }) => {
-            Some(format!("Taps {} and {} lie close together. Was one hole tapped twice?", gap + 1, gap + 2))
-        }
+        Ok(Taps { missed_after: Some(gap), .. }) => Some(say!(
+            "Between tap {first} and {second} there is room for two stitches. Was one left out?",
+            first = gap + 1,
+            second = gap + 2
+        )),
+        Ok(Taps { doubled_after: Some(gap), .. }) => Some(say!(
+            "Taps {first} and {second} lie close together. Was one hole tapped twice?",
+            first = gap + 1,
+            second = gap + 2
+        )),
         Ok(_) => None,
     };
     html! {
         <>
             <div class="marks">
                 <Ruler scale={*scale} system={*system} height={*height} />
-                <div class="tap-strip" ref={strip} {onpointerdown} role="button" tabindex="-1" aria-label="Tap every needle hole here, from one end to the other">
+                <div class="tap-strip" ref={strip} {onpointerdown} role="button" tabindex="-1" aria-label={say!("Tap every needle hole here, from one end to the other")}>
                     <svg width="90" height={height.to_string()} viewBox={format!("0 0 90 {height}")} aria-hidden="true">
                         { for places.iter().enumerate().map(|(tap, px)| html! { <circle key={tap} cx="45" cy={format!("{px:.1}")} r="4" /> }) }
                     </svg>
                 </div>
             </div>
             <div class="side">
-                <span role="status">{ if places.len() == 1 { "1 tap".to_owned() } else { format!("{} taps", places.len()) } }</span>
-                <button type="button" class="second" onclick={less} disabled={places.is_empty()}>{ "Undo tap" }</button>
-                <button type="button" class="second" onclick={none} disabled={places.is_empty()}>{ "Begin again" }</button>
+                <span role="status">{ if one(places.len()) { say!("{count} tap", count = places.len()) } else { say!("{count} taps", count = places.len()) } }</span>
+                <button type="button" class="second" onclick={less} disabled={places.is_empty()}>{ say!("Undo tap") }</button>
+                <button type="button" class="second" onclick={none} disabled={places.is_empty()}>{ say!("Begin again") }</button>
             </div>
             if let Some(doubt) = doubt {
                 <p class="fault">{ doubt }</p>
@@ -222,10 +228,10 @@ pub fn Marks(props: &Props) -> Html {
     let Some(scale) = scale else {
         return html! {
             <>
-                <Bar title={instrument.name} under={instrument.says} {back} back_name="Back" />
+                <Bar title={instrument.name} under={instrument.says} {back} back_name={say!("go back" | "Back")} />
                 <section class="card">
-                    <p>{ "The screen has to know its size first. It takes a card and half a minute." }</p>
-                    <p><a class="prime" href={Route::Ruler.href()}>{ "Fit the ruler" }</a></p>
+                    <p>{ say!("The screen has to know its size first. It takes a card and half a minute.") }</p>
+                    <p><a class="prime" href={Route::Ruler.href()}>{ say!("Fit the ruler") }</a></p>
                 </section>
             </>
         };
@@ -233,13 +239,14 @@ pub fn Marks(props: &Props) -> Html {
     if screen::is_magnified() {
         return html! {
             <>
-                <Bar title={instrument.name} under={instrument.says} {back} back_name="Back" />
-                <p class="fault lonely" role="alert">{ "The page is magnified, so the ruler is not right. Pinch it back to normal first." }</p>
+                <Bar title={instrument.name} under={instrument.says} {back} back_name={say!("go back" | "Back")} />
+                <p class="fault lonely" role="alert">{ say!("The page is magnified, so the ruler is not right. Pinch it back to normal first.") }</p>
             </>
         };
     }
     let outcome = (*readings).as_ref().map(Readings::outcome);
-    let fault = outcome.as_ref().and_then(|outcome| outcome.as_ref().err()).map(|fault| fault.sentence(*system, Decimal::Point));
+    let fault =
+        outcome.as_ref().and_then(|outcome| outcome.as_ref().err()).map(|fault| fault.sentence(*system, Decimal::spoken()));
     let outcome = outcome.and_then(Result::ok);
     let use_it = target.clone().map(|(id, check)| {
         let (send, readings) = (send.clone(), (*readings).clone());
@@ -252,7 +259,7 @@ pub fn Marks(props: &Props) -> Html {
     let height = (screen::height() - BAR_AND_FOOT).max(160.0);
     html! {
         <div class="marks-screen">
-            <Bar title={instrument.name} under={instrument.steps.first().copied().unwrap_or_default()} {back} back_name="Back" />
+            <Bar title={instrument.name} under={instrument.steps.first().copied().unwrap_or_default()} {back} back_name={say!("go back" | "Back")} />
             <div class="marks-body">
                 if *instrument == &STITCH_COMB {
                     <Comb scale={*scale} system={*system} {height} kept={kept.clone()} {read} />
@@ -263,12 +270,12 @@ pub fn Marks(props: &Props) -> Html {
                     <output class="marks-figure" aria-live="polite">
                         if let Some(outcome) = &outcome {
                             <b>{ words::value(outcome.value, outcome.uncertainty) }</b>
-                            <span>{ "stitches per inch" }</span>
+                            <span>{ say!("stitches per inch") }</span>
                             <span>{ words::spread_and_per_cm(outcome.value, outcome.uncertainty) }</span>
                         } else if let Some(fault) = fault {
                             <span class="fault">{ fault }</span>
                         } else {
-                            <span>{ "The reading appears here." }</span>
+                            <span>{ say!("The reading appears here.") }</span>
                         }
                     </output>
                     <p class="hint">{ instrument.steps.get(1).copied().unwrap_or_default() }</p>
@@ -278,10 +285,10 @@ pub fn Marks(props: &Props) -> Html {
             <div class="foot">
                 if let Some(use_it) = use_it {
                     <button type="button" class="prime" onclick={use_it} disabled={outcome.is_none()}>
-                        { outcome.as_ref().map_or("Use this reading".to_owned(), |outcome| format!("Use {}", words::value(outcome.value, outcome.uncertainty))) }
+                        { outcome.as_ref().map_or_else(|| say!("Use this reading").to_owned(), |outcome| say!("Use {reading}", reading = words::value(outcome.value, outcome.uncertainty))) }
                     </button>
                 }
-                <a class="second" href={Route::Ruler.href()}>{ "Fit the ruler again" }</a>
+                <a class="second" href={Route::Ruler.href()}>{ say!("Fit the ruler again") }</a>
             </div>
         </div>
     }

@@ -4,6 +4,8 @@ use std::rc::Rc;
 
 use garment_assay::cost::{Incoterm, Rates};
 use garment_assay::garment::{Act, Garment, LandedPrice, NotLanded, PriceBreak, Terms, TermsAct, landed_prices, price};
+use garment_assay::quantity::{Decimal, written};
+use garment_assay::say;
 use garment_assay::trade::{Currency, Day, PriceKind, Ticket};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
@@ -15,6 +17,10 @@ use crate::app::parts::ticket::Draft;
 use crate::app::parts::typed::Typed;
 use crate::app::parts::value::count;
 use crate::app::route::Route;
+use crate::app::words;
+
+/// Where a link stands in a sentence that is said as a whole.
+const LINK: &str = "\u{1}";
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -103,46 +109,46 @@ pub fn OfferPage(props: &Props) -> Html {
     let delivery = |pick: fn((Day, Day)) -> Day| terms.delivery().map_or(String::new(), |days| pick(days).to_string());
     html! {
         <>
-            <Bar title="Offer" under={garment.called().to_owned()} back={Route::Result(id.clone()).href()} back_name="Back to the result" />
+            <Bar title={say!("Offer")} under={garment.called().to_owned()} back={Route::Result(id.clone()).href()} back_name={say!("Back to the result")} />
             <section class="card">
-                <h2>{ "Who, and what" }</h2>
-                { field("supplier", "Supplier", terms.supplier(), TermsAct::Supplier) }
-                { field("style", "Style number", terms.style(), TermsAct::Style) }
-                { field("colourways", "Colours", terms.colourways(), TermsAct::Colourways) }
-                { field("sizes", "Sizes", terms.sizes(), TermsAct::Sizes) }
-                <label class="tick"><input type="checkbox" checked={terms.shortlisted()} onchange={shortlist} /><span>{ "On the short list" }</span></label>
+                <h2>{ say!("Who, and what") }</h2>
+                { field("supplier", say!("Supplier"), terms.supplier(), TermsAct::Supplier) }
+                { field("style", say!("Style number"), terms.style(), TermsAct::Style) }
+                { field("colourways", say!("Colours"), terms.colourways(), TermsAct::Colourways) }
+                { field("sizes", say!("Sizes"), terms.sizes(), TermsAct::Sizes) }
+                <label class="tick"><input type="checkbox" checked={terms.shortlisted()} onchange={shortlist} /><span>{ say!("On the short list") }</span></label>
             </section>
             <section class="card">
-                <h2>{ "Price" }</h2>
+                <h2>{ say!("Price") }</h2>
                 <div class="field-pair">
-                    <div class="field"><label for="offer-currency">{ "Currency" }</label>
+                    <div class="field"><label for="offer-currency">{ say!("Currency") }</label>
                         <select id="offer-currency" onchange={on_currency}>
-                            <option value="" selected={terms.currency().is_none()}>{ "not noted" }</option>
+                            <option value="" selected={terms.currency().is_none()}>{ say!("not noted") }</option>
                             { for Currency::ALL.into_iter().map(|one| html! { <option key={one.code()} value={one.code()} selected={terms.currency() == Some(one)}>{ one.code() }</option> }) }
                         </select></div>
-                    <div class="field"><label for="incoterm">{ "What is in it" }</label>
+                    <div class="field"><label for="incoterm">{ say!("What is in it") }</label>
                         <select id="incoterm" onchange={on_term}>
-                            <option value="" selected={terms.incoterm().is_none()}>{ "not noted" }</option>
+                            <option value="" selected={terms.incoterm().is_none()}>{ say!("not noted") }</option>
                             { for Incoterm::ALL.into_iter().map(|one| html! { <option key={one.code()} value={one.code()} selected={terms.incoterm() == Some(one)}>{ format!("{} · {}", one.code(), one.words()) }</option> }) }
                         </select></div>
                 </div>
                 <Prices prices={terms.prices().to_vec()} currency={in_currency} noted={terms.currency().is_some()} note={note.clone()} />
                 <div class="field-pair">
-                    <Typed id="offer-minimum" label="Smallest order, pieces" kept={terms.minimum().map_or(String::new(), |pieces| pieces.to_string())} write={minimum} />
+                    <Typed id="offer-minimum" label={say!("Smallest order, pieces")} kept={terms.minimum().map_or(String::new(), |pieces| pieces.to_string())} write={minimum} />
                 </div>
                 <div class="field-pair">
-                    <div class="field"><label for="delivery-first">{ "Delivery from" }</label>
+                    <div class="field"><label for="delivery-first">{ say!("Delivery from") }</label>
                         <input id="delivery-first" type="date" value={delivery(|days| days.0)} onchange={day(true)} /></div>
-                    <div class="field"><label for="delivery-last">{ "to" }</label>
+                    <div class="field"><label for="delivery-last">{ say!("a last day" | "to") }</label>
                         <input id="delivery-last" type="date" value={delivery(|days| days.1)} onchange={day(false)} /></div>
                 </div>
             </section>
             <Landed garment={garment.clone()} rates={rates.clone()} {act} />
             <div class="foot">
-                <a class="prime" href={Route::Result(id.clone()).href()}>{ "See the result" }</a>
-                <a class="second" href={Route::Lot(id).href()}>{ "Inspect a lot" }</a>
+                <a class="prime" href={Route::Result(id.clone()).href()}>{ say!("See the result") }</a>
+                <a class="second" href={Route::Lot(id).href()}>{ say!("Inspect a lot") }</a>
                 if *can_take_back {
-                    <button type="button" class="second" onclick={back}>{ "Take back" }</button>
+                    <button type="button" class="second" onclick={back}>{ say!("Take back") }</button>
                 }
             </div>
         </>
@@ -181,9 +187,9 @@ fn Prices(props: &PricesProps) -> Html {
             let read = count(&from, Terms::MOST_PIECES).and_then(|pieces| {
                 let ticket = Draft { amount: (*typed).clone(), ..Draft::empty(currency) }.ticket()?;
                 let minor = ticket.map(|ticket| ticket.minor).filter(|minor| *minor > 0);
-                let minor = minor.ok_or_else(|| "Type the price of a piece.".to_owned())?;
+                let minor = minor.ok_or_else(|| say!("Type the price of a piece.").to_owned())?;
                 if prices.len() >= Terms::MOST_PRICES && !prices.iter().any(|price| Some(price.from) == pieces) {
-                    return Err(format!("{} prices are kept at the most. Take one away first.", Terms::MOST_PRICES));
+                    return Err(say!("{count} prices are kept at the most. Take one away first.", count = Terms::MOST_PRICES));
                 }
                 Ok(PriceBreak { from: pieces.unwrap_or(1), minor })
             });
@@ -208,26 +214,26 @@ fn Prices(props: &PricesProps) -> Html {
                     { for prices.iter().map(|price| {
                         let (note, rest) = (note.clone(), prices.iter().copied().filter(|other| other != price).collect::<Vec<_>>());
                         let away = Callback::from(move |_: MouseEvent| note.emit(TermsAct::Prices(rest.clone())));
-                        let said = format!("from {}: {} {}", price.from, currency.code(), amount(price.minor, *currency));
+                        let said = say!("from {pieces}: {amount}", pieces = price.from, amount = words::minor(price.minor, *currency));
                         html! {
                             <li key={price.from}><span>{ said.clone() }</span>
-                                <button type="button" class="ghost" onclick={away} aria-label={format!("Take away: {said}")}>{ "Take away" }</button></li>
+                                <button type="button" class="ghost" onclick={away} aria-label={say!("Take away: {price}", price = said)}>{ say!("Take away") }</button></li>
                         }
                     }) }
                 </ul>
             }
             <form onsubmit={add} novalidate=true>
                 <div class="field-pair">
-                    <div class="field"><label for="price-from">{ "From how many pieces" }</label>
+                    <div class="field"><label for="price-from">{ say!("From how many pieces") }</label>
                         <input id="price-from" inputmode="numeric" autocomplete="off" value={(*from).clone()} oninput={on(&from)} placeholder="1" /></div>
-                    <div class="field"><label for="price-of">{ format!("Price of a piece, {}", currency.code()) }</label>
+                    <div class="field"><label for="price-of">{ say!("Price of a piece, {currency}", currency = currency.code()) }</label>
                         <input id="price-of" inputmode="decimal" autocomplete="off" value={(*typed).clone()} oninput={on(&typed)}
                             aria-invalid={fault.is_some().to_string()} aria-describedby={fault.is_some().then_some("price-said")} /></div>
                 </div>
                 if let Some(fault) = fault.as_ref() {
                     <p class="fault" id="price-said" role="alert">{ fault }</p>
                 }
-                <p><button type="submit" class="second">{ "Add this price" }</button></p>
+                <p><button type="submit" class="second">{ say!("Add this price") }</button></p>
             </form>
         </>
     }
@@ -245,7 +251,7 @@ struct LandedProps {
 fn Landed(props: &LandedProps) -> Html {
     let LandedProps { garment, rates, act } = props;
     let Some(build_up) = price(garment, rates, garment.shop()) else {
-        return html! { <section class="card"><p>{ "Nobody has written what this kind costs, so freight and duty are not worked out." }</p></section> };
+        return html! { <section class="card"><p>{ say!("Nobody has written what this kind costs, so freight and duty are not worked out.") }</p></section> };
     };
     let currency = build_up.currency();
     let deal = *garment.deal();
@@ -260,29 +266,36 @@ fn Landed(props: &LandedProps) -> Html {
         })
     };
     let rows = landed_prices(garment.terms(), &build_up, rates, ticket);
+    let caveat = say!(
+        "Sold in: {market}. Freight, duty and fees are averages of the {rates}; duty hangs on fibre and country and may be nothing or more. \
+        Ask a customs broker before you order.",
+        market = rates.market().name(),
+        rates = LINK
+    );
+    let (before, after) = caveat.split_once(LINK).unwrap_or((&caveat, ""));
     html! {
         <section class="card">
-            <h2>{ "Landed, and what stays" }</h2>
-            <Typed id="offer-target" label={format!("Retail ticket, {}", currency.code())} kept={deal.target().map_or(String::new(), |minor| amount(minor, currency))} write={target}
-                hint={if deal.target().is_none() { format!("Empty: {} is taken, the middle of what such a piece is likely asked for.", about(middle)) } else { String::new() }} />
+            <h2>{ say!("Landed, and what stays") }</h2>
+            <Typed id="offer-target" label={say!("Retail ticket, {currency}", currency = currency.code())} kept={deal.target().map_or(String::new(), |minor| amount(minor, currency))} write={target}
+                hint={if deal.target().is_none() { say!("Empty: {amount} is taken, the middle of what such a piece is likely asked for.", amount = about(middle)) } else { String::new() }} />
             { match rows {
                 Err(NotLanded::NoPrice) => html! { <p>{ NotLanded::NoPrice.to_string() }</p> },
                 Err(why) => html! { <p class="fault">{ why.to_string() }</p> },
                 Ok(rows) => table(&rows, garment.terms(), currency),
             } }
-            <p class="hint">{ format!("Sold in: {}. Freight, duty and fees are averages of the ", rates.market().name()) }<a href={Route::Rates.href()}>{ "rates" }</a>{ "; duty hangs on fibre and country and may be nothing or more. Ask a customs broker before you order." }</p>
+            <p class="hint">{ before }<a href={Route::Rates.href()}>{ say!("averages of the …" | "rates") }</a>{ after }</p>
         </section>
     }
 }
 
 fn table(rows: &[LandedPrice], terms: &Terms, currency: Currency) -> Html {
-    let term = terms.incoterm().map_or("FOB, for want of a term", Incoterm::code);
+    let term = terms.incoterm().map_or_else(|| say!("FOB, for want of a term"), Incoterm::code);
     html! {
         <>
-            <div class="scroll-x" tabindex="0" role="region" aria-label="Landed cost by quantity">
+            <div class="scroll-x" tabindex="0" role="region" aria-label={say!("Landed cost by quantity")}>
                 <table class="plain-table">
-                    <caption>{ format!("Price on terms {term}; amounts in {}", currency.code()) }</caption>
-                    <thead><tr><th scope="col">{ "From" }</th><th scope="col">{ "Landed" }</th><th scope="col">{ "Margin" }</th><th scope="col">{ "×" }</th><th scope="col">{ "Order" }</th><th scope="col">{ "Paid after" }</th></tr></thead>
+                    <caption>{ say!("Price on terms {term}; amounts in {currency}", term, currency = currency.code()) }</caption>
+                    <thead><tr><th scope="col">{ say!("so many pieces" | "From") }</th><th scope="col">{ say!("Landed") }</th><th scope="col">{ say!("Margin") }</th><th scope="col">{ "×" }</th><th scope="col">{ say!("goods" | "Order") }</th><th scope="col">{ say!("Paid after") }</th></tr></thead>
                     <tbody>
                         { for rows.iter().map(|row| html! {
                             <tr key={row.quoted.from}>
@@ -291,7 +304,7 @@ fn table(rows: &[LandedPrice], terms: &Terms, currency: Currency) -> Html {
                                     Ok(view) => html! { <>
                                         <td>{ exact(currency, view.landed) }</td>
                                         <td><b>{ share(view.margin) }</b></td>
-                                        <td>{ format!("{:.2}", view.multiple) }</td>
+                                        <td>{ written(view.multiple, 2, Decimal::spoken()) }</td>
                                         <td>{ exact(currency, view.smallest_order) }</td>
                                         <td>{ view.pays_after.map_or("–".to_owned(), |pieces| pieces.to_string()) }</td>
                                     </> },
@@ -302,7 +315,7 @@ fn table(rows: &[LandedPrice], terms: &Terms, currency: Currency) -> Html {
                     </tbody>
                 </table>
             </div>
-            <p class="hint">{ "Margin: of the price without tax. ×: price without tax over landed cost. Paid after: so many pieces sold at full price." }</p>
+            <p class="hint">{ say!("Margin: of the price without tax. ×: price without tax over landed cost. Paid after: so many pieces sold at full price.") }</p>
         </>
     }
 }

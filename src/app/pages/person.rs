@@ -5,7 +5,9 @@ use std::rc::Rc;
 use garment_assay::catalog::FitTable;
 use garment_assay::fit::{BODY_MEASURES, BodyMeasure, BodyPlace, BodyReading, Line, Person};
 use garment_assay::garment::Garment;
+use garment_assay::language::{said, within};
 use garment_assay::quantity::System;
+use garment_assay::say;
 use garment_assay::specimen::Picture;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -92,52 +94,52 @@ pub fn PersonPage(props: &Props) -> Html {
     let others: Vec<&'static BodyMeasure> =
         BODY_MEASURES.into_iter().filter(|measure| first.iter().all(|one| one.measure.key != measure.key)).collect();
     let under = match person.readings().count() {
-        0 => "Nothing measured yet".to_owned(),
-        count => format!("{count} of {} measured", BODY_MEASURES.len()),
+        0 => say!("Nothing measured yet").to_owned(),
+        count => say!("{count} of {all} measured", count, all = BODY_MEASURES.len()),
     };
     let (back, back_name) = match garment {
-        Some(garment) => (Route::Fitting(garment.id().clone()), "Back to the fitting room"),
-        None => (Route::People, "Back to people"),
+        Some(garment) => (Route::Fitting(garment.id().clone()), say!("Back to the fitting room")),
+        None => (Route::People, say!("Back to people")),
     };
-    let title = if person.name().is_empty() { NAMELESS.to_owned() } else { person.name().to_owned() };
+    let title = if person.name().is_empty() { said(NAMELESS).to_owned() } else { person.name().to_owned() };
     html! {
         <>
             <Bar {title} {under} back={back.href()} {back_name} />
             <section class="card">
                 <div class="field">
-                    <label for="person-name">{ "What you call them" }</label>
+                    <label for="person-name">{ say!("What you call them") }</label>
                     <input id="person-name" autocomplete="off" maxlength={Person::LONGEST_NAME.to_string()} value={person.name().to_owned()} onchange={rename} />
                 </div>
-                <p class="hint">{ "Measure over what is worn under the garment. Tape level and lying close, not drawn in; breathe as always. Take what you have time for: a measure that is missing is left out, not guessed. All of it stays on this device." }</p>
+                <p class="hint">{ say!("Measure over what is worn under the garment. Tape level and lying close, not drawn in; breathe as always. Take what you have time for: a measure that is missing is left out, not guessed. All of it stays on this device.") }</p>
             </section>
             if let Some(garment) = garment.as_ref().filter(|_| !first.is_empty()) {
                 <section class="card" aria-labelledby="body-first">
-                    <h2 id="body-first">{ format!("For {}", garment.called()) }</h2>
-                    <p>{ "The garment is compared at these places. Each one measured makes the answer surer." }</p>
+                    <h2 id="body-first">{ say!("For {garment}", garment = garment.called()) }</h2>
+                    <p>{ say!("The garment is compared at these places. Each one measured makes the answer surer.") }</p>
                     <ul class="body-measures">
                         { for first.iter().map(|one| row(one.measure, one.instead_of.map(|best| {
-                            format!("Stands in where the {} is not known, and is less sure there.", best.name.to_lowercase())
+                            say!("Stands in where the {measure} is not known, and is less sure there.", measure = within(best.name))
                         }))) }
                     </ul>
                 </section>
                 <details class="card rate-group body-others">
-                    <summary><h2>{ "Other measures" }</h2><small>{ others.len() }</small></summary>
+                    <summary><h2>{ say!("Other measures") }</h2><small>{ others.len() }</small></summary>
                     <ul class="body-measures">{ for others.iter().map(|measure| row(measure, None)) }</ul>
                 </details>
             } else {
                 <section class="card" aria-labelledby="body-all">
-                    <h2 id="body-all">{ "Measures" }</h2>
-                    <p>{ "Top to bottom. From a garment’s fitting room you see first those that matter for it." }</p>
+                    <h2 id="body-all">{ say!("Measures") }</h2>
+                    <p>{ say!("Top to bottom. From a garment’s fitting room you see first those that matter for it.") }</p>
                     <ul class="body-measures">{ for others.iter().map(|measure| row(measure, None)) }</ul>
                 </section>
             }
             if !person.aside().is_empty() {
-                <p class="hint lonely">{ "Some of what is kept of this person cannot be read by this version of the app. It is kept as it is." }</p>
+                <p class="hint lonely">{ say!("Some of what is kept of this person cannot be read by this version of the app. It is kept as it is.") }</p>
             }
-            <p class="lonely"><button type="button" class="ghost" onclick={forget}>{ "Delete this person" }</button></p>
+            <p class="lonely"><button type="button" class="ghost" onclick={forget}>{ say!("Delete this person") }</button></p>
             if let Some(garment) = garment {
                 <div class="foot">
-                    <a class="prime" href={Route::Fitting(garment.id().clone()).href()}>{ "To the fitting room" }</a>
+                    <a class="prime" href={Route::Fitting(garment.id().clone()).href()}>{ say!("To the fitting room") }</a>
                 </div>
             }
         </>

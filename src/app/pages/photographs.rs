@@ -4,6 +4,8 @@ use std::rc::Rc;
 
 use garment_assay::check::Check;
 use garment_assay::garment::{Act, Garment, Photograph, PhotographAct, PhotographId, Photographs};
+use garment_assay::language::one;
+use garment_assay::say;
 use garment_assay::trade::Day;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -66,13 +68,15 @@ impl Reducible for Adding {
             Step::Told(Taking::Kept(..)) => next.added += 1,
             Step::Told(Taking::NoPicture(name, why)) => next.faults.push(match why {
                 NoPicture::Unreadable => {
-                    format!("{name}: this browser cannot read it as a picture. Take a JPEG, or a photograph of it.")
+                    say!("{name}: this browser cannot read it as a picture. Take a JPEG, or a photograph of it.", name)
                 }
-                NoPicture::TooLarge => format!("{name}: it is too large to be opened here. Take a smaller one."),
+                NoPicture::TooLarge => say!("{name}: it is too large to be opened here. Take a smaller one.", name),
             }),
-            Step::Told(Taking::NotKept(fault)) => {
-                next.faults.push(format!("The photograph is not kept, and nothing was noted of it. {}", fault.words()))
-            }
+            Step::Told(Taking::NotKept(fault)) => next.faults.push(format!(
+                "{} {}",
+                say!("The photograph is not kept, and nothing was noted of it."),
+                fault.words()
+            )),
             Step::Told(Taking::Done) => next.under_way = None,
         }
         Rc::new(next)
@@ -82,11 +86,15 @@ impl Reducible for Adding {
 impl Adding {
     fn said(&self) -> String {
         if let Some((count, all)) = self.under_way {
-            return format!("Shrinking photograph {} of {all}.", count + 1);
+            return say!("Shrinking photograph {count} of {all}.", count = count + 1, all);
         }
-        let added = (self.added > 0).then(|| format!("{} added.", words::photographs(self.added)));
+        let added = (self.added > 0).then(|| {
+            let count = self.added;
+            if one(count) { say!("{count} photograph added.", count) } else { say!("{count} photographs added.", count) }
+        });
         let again = (self.again > 0).then(|| {
-            format!("{} here already.", if self.again == 1 { "1 was".to_owned() } else { format!("{} were", self.again) })
+            let count = self.again;
+            if one(count) { say!("{count} was here already.", count) } else { say!("{count} were here already.", count) }
         });
         added.into_iter().chain(again).collect::<Vec<_>>().join(" ")
     }
@@ -114,7 +122,11 @@ pub fn PhotographsPage(props: &Props) -> Html {
             let Some(files) = event.target_dyn_into::<HtmlInputElement>().and_then(|field| field.files()) else { return };
             let over = (files.length() as usize).saturating_sub(room);
             let faults = (over > 0).then(|| {
-                format!("One garment holds {} photographs at most; {over} of those you chose are left out.", Photographs::MOST)
+                say!(
+                    "One garment holds {most} photographs at most; {over} of those you chose are left out.",
+                    most = Photographs::MOST,
+                    over
+                )
             });
             adding.dispatch(Step::Begin(faults.into_iter().collect()));
             let (adding, act, here) = (adding.clone(), act.clone(), here.clone());
@@ -149,7 +161,7 @@ pub fn PhotographsPage(props: &Props) -> Html {
         Callback::from(move |one: PhotographId| {
             open.set(None);
             let act = Act::Photograph(PhotographAct::Remove(one));
-            send.emit(Message::DoneToMany(vec![id.clone()], act, "Photograph removed.".to_owned()));
+            send.emit(Message::DoneToMany(vec![id.clone()], act, say!("Photograph removed.").to_owned()));
         })
     };
     // Those of the check from which one came stand first.
@@ -157,37 +169,37 @@ pub fn PhotographsPage(props: &Props) -> Html {
         all.all().iter().partition(|one| check.is_some() && one.check() == *check);
     let shown = (*open).and_then(|one| all.get(one)).cloned();
     let (back, back_name) = match check {
-        Some(check) => (Route::Check(id.clone(), check.key.to_owned()), "Back to the check"),
-        None => (Route::Result(id.clone()), "Back to the result"),
+        Some(check) => (Route::Check(id.clone(), check.key.to_owned()), say!("Back to the check")),
+        None => (Route::Result(id.clone()), say!("Back to the result")),
     };
     let busy = adding.under_way.is_some();
     html! {
         <>
-            <Bar title="Photographs" under={garment.called().to_owned()} back={back.href()} {back_name}>
-                <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label="Undo"><Icon shape={Shape::Undo} /></button>
+            <Bar title={say!("Photographs")} under={garment.called().to_owned()} back={back.href()} {back_name}>
+                <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label={say!("Undo")}><Icon shape={Shape::Undo} /></button>
             </Bar>
             <section class="card">
-                <h2>{ "Add a photograph" }</h2>
+                <h2>{ say!("Add a photograph") }</h2>
                 if let Some(check) = check {
-                    <p>{ "As evidence for the check: " }<b>{ check.name }</b></p>
+                    <p>{ say!("As evidence for the check:") }{ " " }<b>{ check.name }</b></p>
                 } else if all.count() == 0 {
-                    <p>{ "Of what you would want to see again or show somebody: a seam that pulls, the label, the worst place and the best." }</p>
+                    <p>{ say!("Of what you would want to see again or show somebody: a seam that pulls, the label, the worst place and the best.") }</p>
                 }
                 <div class="row">
-                    <label class="second file" aria-disabled={(room == 0 || busy).to_string()}>{ "Take a photograph" }<input ref={taking.clone()} type="file" accept="image/*" capture="environment" disabled={room == 0 || busy} onchange={chosen(&taking)} /></label>
-                    <label class="second file" aria-disabled={(room == 0 || busy).to_string()}>{ "Choose photographs" }<input ref={choosing.clone()} type="file" accept="image/*" multiple=true disabled={room == 0 || busy} onchange={chosen(&choosing)} /></label>
+                    <label class="second file" aria-disabled={(room == 0 || busy).to_string()}>{ say!("Take a photograph") }<input ref={taking.clone()} type="file" accept="image/*" capture="environment" disabled={room == 0 || busy} onchange={chosen(&taking)} /></label>
+                    <label class="second file" aria-disabled={(room == 0 || busy).to_string()}>{ say!("Choose photographs") }<input ref={choosing.clone()} type="file" accept="image/*" multiple=true disabled={room == 0 || busy} onchange={chosen(&choosing)} /></label>
                 </div>
                 if room == 0 {
-                    <p>{ format!("One garment holds {} photographs at most. Remove one to add another.", Photographs::MOST) }</p>
+                    <p>{ say!("One garment holds {most} photographs at most. Remove one to add another.", most = Photographs::MOST) }</p>
                 }
                 <p role="status">{ adding.said() }</p>
                 { for adding.faults.iter().map(|fault| html! { <p class="fault" role="alert">{ fault }</p> }) }
-                <p class="hint">{ "Shrunk on this device to 1600 pixels at most. Place and time in the picture are left out. They stay on this device, and go nowhere unless you hand them on." }</p>
+                <p class="hint">{ say!("Shrunk on this device to 1600 pixels at most. Place and time in the picture are left out. They stay on this device, and go nowhere unless you hand them on.") }</p>
             </section>
             if all.count() > 0 {
                 <section class="card">
                     <h2>{ words::photographs(all.count()) }</h2>
-                    <p class="hint">{ "Tap one to see it large, to say what it shows, or to remove it." }</p>
+                    <p class="hint">{ say!("Tap one to see it large, to say what it shows, or to remove it.") }</p>
                     <ul class="photographs">
                         { for first.into_iter().chain(later).map(|one| html! { <Tile key={one.id().to_string()} one={one.clone()} open={on_open.clone()} /> }) }
                     </ul>

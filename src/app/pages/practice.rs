@@ -3,9 +3,11 @@
 use std::rc::Rc;
 
 use garment_assay::cost::Rates;
+use garment_assay::language::{one, within};
 use garment_assay::practice::{
     Given, Judged, Level, Next, Plan, RUN_SECONDS, Run, SHARED_QUESTIONS, Skill, Topic, Topics, Trial, next_topic, skill,
 };
+use garment_assay::say;
 use yew::prelude::*;
 
 use crate::app::appraisals::Appraisals;
@@ -58,7 +60,15 @@ fn known_bar(skill: &Skill) -> Html {
 
 fn known_words(skill: &Skill) -> String {
     let [low, _, high] = skill.known();
-    format!("{} to {} · {} answers", percent(low), percent(high), skill.trials)
+    format!(
+        "{} · {}",
+        say!("{low} to {high}", low = percent(low), high = percent(high)),
+        if one(skill.trials) {
+            say!("{count} answer", count = skill.trials)
+        } else {
+            say!("{count} answers", count = skill.trials)
+        }
+    )
 }
 
 /// What is known of the learner, topic by topic.
@@ -70,8 +80,8 @@ fn eye(trials: &[Trial], forget: Callback<MouseEvent>) -> Html {
     let next = next_topic(trials, Topics::ALL);
     html! {
         <section class="card">
-            <h2>{ "Your eye so far" }</h2>
-            <p class="hint">{ "Of a hundred middling specimens, how many you would know, blind guesses left out: four times of five it lies within the dashes." }</p>
+            <h2>{ say!("Your eye so far") }</h2>
+            <p class="hint">{ say!("Of a hundred middling specimens, how many you would know, blind guesses left out: four times of five it lies within the dashes.") }</p>
             <ul class="aspects">
                 { for rows.iter().filter(|(_, skill)| skill.trials > 0).map(|(topic, skill)| html! {
                     <li key={topic.key()}>
@@ -81,16 +91,16 @@ fn eye(trials: &[Trial], forget: Callback<MouseEvent>) -> Html {
                             if skill.says_something() {
                                 { known_words(skill) }
                             } else {
-                                { format!("{} of 5 answers that it takes to say something", skill.trials) }
+                                { say!("{count} of 5 answers that it takes to say something", count = skill.trials) }
                             }
                         </small>
                     </li>
                 }) }
             </ul>
             if let Some(topic) = next {
-                <p><b>{ format!("Next: {}. ", topic.name().to_lowercase()) }</b>{ topic.look_at() }</p>
+                <p><b>{ say!("Next: {topic}.", topic = within(topic.name())) }{ " " }</b>{ topic.look_at() }</p>
             }
-            <p><button type="button" class="ghost" onclick={forget}>{ "Forget all of it" }</button></p>
+            <p><button type="button" class="ghost" onclick={forget}>{ say!("Forget all of it") }</button></p>
         </section>
     }
 }
@@ -106,20 +116,20 @@ fn over(run: &Run, again: Callback<MouseEvent>) -> Html {
         run.answered().iter().filter_map(|answered| answered.judged.ticket.map(|score| score.points)).collect();
     html! {
         <section class="card">
-            <h2>{ format!("{} of {all} right", run.right()) }</h2>
+            <h2>{ say!("{count} of {all} right", count = run.right(), all) }</h2>
             if run.is_shared() {
-                <p>{ format!("The run {}. Everyone who types this code is asked the same.", run.plan().code()) }</p>
+                <p>{ say!("The run {code}. Everyone who types this code is asked the same.", code = run.plan().code()) }</p>
             }
             if !points.is_empty() {
-                <p>{ format!("Guesses at tickets: {:.0} points of 100 on average.", (points.iter().sum::<f64>() / points.len() as f64).clamp(0.0, 100.0)) }</p>
+                <p>{ say!("Guesses at tickets: {points} points of 100 on average.", points = (points.iter().sum::<f64>() / points.len() as f64).clamp(0.0, 100.0).round_ties_even()) }</p>
             }
             if missed.is_empty() {
-                <p>{ if all == 0 { "Nothing was answered." } else { "Nothing was missed. The next run will be harder." } }</p>
+                <p>{ if all == 0 { say!("Nothing was answered.") } else { say!("Nothing was missed. The next run will be harder.") } }</p>
             } else {
-                <h3>{ "What to look at next time" }</h3>
+                <h3>{ say!("What to look at next time") }</h3>
                 <ul class="silences">{ for missed.into_iter().map(|topic| html! { <li key={topic.key()}><b>{ topic.name() }</b>{ ": " }{ topic.look_at() }</li> }) }</ul>
             }
-            <p><button type="button" class="prime" onclick={again}>{ "Back to practice" }</button></p>
+            <p><button type="button" class="prime" onclick={again}>{ say!("Back to practice") }</button></p>
         </section>
     }
 }
@@ -178,20 +188,20 @@ pub fn PracticePage(props: &Props) -> Html {
             html! {
                 <>
                     <section class="card">
-                        <h2>{ "Two minutes" }</h2>
-                        <p>{ "Specimens are drawn, and what is true of each is known. They follow you: what you know gets harder, and what you miss comes back." }</p>
+                        <h2>{ say!("Two minutes") }</h2>
+                        <p>{ say!("Specimens are drawn, and what is true of each is known. They follow you: what you know gets harder, and what you miss comes back.") }</p>
                         { topics(&chosen) }
-                        <p><button type="button" class="prime" onclick={begin}>{ "Start" }</button></p>
+                        <p><button type="button" class="prime" onclick={begin}>{ say!("Start") }</button></p>
                     </section>
                     { eye(trials, forget) }
                     <section class="card">
-                        <h2>{ "The same for everyone" }</h2>
-                        <Typed id="practice-code" label="A code that you were given" kept="" write={by_code} hint={format!("Eight signs. It brings {SHARED_QUESTIONS} questions, about two minutes.")} />
+                        <h2>{ say!("The same for everyone") }</h2>
+                        <Typed id="practice-code" label={say!("A code that you were given")} kept="" write={by_code} hint={say!("Eight signs. It brings {count} questions, about two minutes.", count = SHARED_QUESTIONS)} />
                         <details class="fit-label">
-                            <summary>{ "Hand out a run" }</summary>
-                            <p class="hint">{ "About the topics ticked above. Whoever types the code gets these very specimens." }</p>
+                            <summary>{ say!("Hand out a run") }</summary>
+                            <p class="hint">{ say!("About the topics ticked above. Whoever types the code gets these very specimens.") }</p>
                             <fieldset class="chips">
-                                <legend>{ "How hard" }</legend>
+                                <legend>{ say!("How hard") }</legend>
                                 { for Level::ALL.into_iter().map(|one| {
                                     let onchange = { let level = level.clone(); Callback::from(move |_: Event| level.set(one)) };
                                     html! {
@@ -202,7 +212,7 @@ pub fn PracticePage(props: &Props) -> Html {
                                 }) }
                             </fieldset>
                             <output class="figure practice-code">{ plan.code() }</output>
-                            <p><button type="button" class="ghost" onclick={another}>{ "Another code" }</button>{ " " }<button type="button" class="second" onclick={hand}>{ "Try it" }</button></p>
+                            <p><button type="button" class="ghost" onclick={another}>{ say!("Another code") }</button>{ " " }<button type="button" class="second" onclick={hand}>{ say!("Try it") }</button></p>
                         </details>
                     </section>
                 </>
@@ -243,7 +253,7 @@ pub fn PracticePage(props: &Props) -> Html {
             html! {
                 <>
                     <QuestionCard key={place} next={now.next.clone()} judged={now.judged.clone()} {answer} {on} />
-                    <p class="lonely"><button type="button" class="ghost" onclick={stop}>{ "Stop here" }</button></p>
+                    <p class="lonely"><button type="button" class="ghost" onclick={stop}>{ say!("Stop here") }</button></p>
                 </>
             }
         }
@@ -256,21 +266,30 @@ pub fn PracticePage(props: &Props) -> Html {
         }
     };
     let under = match &*stage {
-        Stage::Choosing => "Train your eye on drawn specimens".to_owned(),
+        Stage::Choosing => say!("Train your eye on drawn specimens").to_owned(),
         Stage::Underway(now) => {
             let place = now.run.answered().len() + usize::from(now.judged.is_none());
             if now.run.is_shared() {
-                format!("Question {place} of {SHARED_QUESTIONS} · {} right", now.run.right())
+                format!(
+                    "{} · {}",
+                    say!("Question {place} of {all}", place, all = SHARED_QUESTIONS),
+                    say!("answers" | "{count} right", count = now.run.right())
+                )
             } else {
                 let left = (RUN_SECONDS - (clock::seconds() - now.began)).max(0.0);
-                format!("Question {place} · {} right · about {:.0} s left", now.run.right(), (left / 10.0).ceil() * 10.0)
+                format!(
+                    "{} · {} · {}",
+                    say!("Question {place}", place),
+                    say!("answers" | "{count} right", count = now.run.right()),
+                    say!("about {seconds} s left", seconds = (left / 10.0).ceil() * 10.0)
+                )
             }
         }
-        Stage::Over(_) => "The run is over".to_owned(),
+        Stage::Over(_) => say!("The run is over").to_owned(),
     };
     html! {
         <>
-            <Bar title="Practise" {under} back="#/" back_name="Back to the rack" />
+            <Bar title={say!("Practise")} {under} back="#/" back_name={say!("Back to the rack")} />
             { body }
         </>
     }
@@ -280,7 +299,7 @@ pub fn PracticePage(props: &Props) -> Html {
 fn topics(chosen: &UseStateHandle<Topics>) -> Html {
     html! {
         <fieldset class="chips practice-topics">
-            <legend>{ "About what" }</legend>
+            <legend>{ say!("About what") }</legend>
             { for Topic::ALL.into_iter().map(|topic| {
                 let is = chosen.contains(topic);
                 let onchange = {

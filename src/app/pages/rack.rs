@@ -6,8 +6,10 @@ use std::rc::Rc;
 
 use garment_assay::cost::Rates;
 use garment_assay::garment::{Act, Appraisal, Garment, Id};
+use garment_assay::language::{one, said};
 use garment_assay::notebook::SetAside;
 use garment_assay::trade::Currency;
+use garment_assay::{say, to_say};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
@@ -25,7 +27,7 @@ use crate::app::parts::tape::Tape;
 use crate::app::route::Route;
 use crate::app::wings;
 use crate::app::words::{self, headline};
-use crate::app::worth::Places;
+use crate::app::worth::{MEANING, Places};
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Order {
@@ -39,12 +41,12 @@ enum Order {
 
 impl Order {
     const ALL: [(Order, &'static str, &'static str); 6] = [
-        (Order::Newest, "newest", "Newest first"),
-        (Order::Oldest, "oldest", "Oldest first"),
-        (Order::Name, "name", "By name"),
-        (Order::Best, "best", "Best made first"),
-        (Order::Worth, "worth", "Value for quality"),
-        (Order::Dearest, "dearest", "Dearest first"),
+        (Order::Newest, "newest", to_say!("Newest first")),
+        (Order::Oldest, "oldest", to_say!("Oldest first")),
+        (Order::Name, "name", to_say!("By name")),
+        (Order::Best, "best", to_say!("Best made first")),
+        (Order::Worth, "worth", to_say!("Value for quality")),
+        (Order::Dearest, "dearest", to_say!("Dearest first")),
     ];
 }
 
@@ -59,11 +61,11 @@ enum Show {
 
 impl Show {
     const ALL: [(Show, &'static str, &'static str); 5] = [
-        (Show::All, "all", "All garments"),
-        (Show::Begun, "begun", "Not settled yet"),
-        (Show::Settled, "settled", "Settled"),
-        (Show::WithTicket, "ticket", "With a ticket"),
-        (Show::ShortList, "short", "Short list"),
+        (Show::All, "all", to_say!("All garments")),
+        (Show::Begun, "begun", to_say!("Not settled yet")),
+        (Show::Settled, "settled", to_say!("garments" | "Settled")),
+        (Show::WithTicket, "ticket", to_say!("With a ticket")),
+        (Show::ShortList, "short", to_say!("Short list")),
     ];
 }
 
@@ -174,15 +176,14 @@ fn chosen(
 
 /// "8 garments noted, 2 of them put away".
 fn counted(count: usize, away: usize) -> String {
-    let noted = match count {
-        0 => return NOTHING_YET.to_owned(),
-        1 => "1 garment noted".to_owned(),
-        count => format!("{count} garments noted"),
-    };
     match away {
-        0 => noted,
-        away if away == count => format!("{noted}, put away"),
-        away => format!("{noted}, {away} of them put away"),
+        _ if count == 0 => said(NOTHING_YET).to_owned(),
+        0 if one(count) => say!("{count} garment noted", count),
+        0 => say!("{count} garments noted", count),
+        away if away == count && one(count) => say!("{count} garment noted, put away", count),
+        away if away == count => say!("{count} garments noted, put away", count),
+        away if one(away) => say!("one of them" | "{count} garments noted, {away} of them put away", count, away),
+        away => say!("{count} garments noted, {away} of them put away", count, away),
     }
 }
 
@@ -203,7 +204,7 @@ struct RowProps {
 #[component]
 fn Row(props: &RowProps) -> Html {
     let RowProps { garment, appraisal, left, open, worth, delete, pick, picked } = props;
-    let said = headline(appraisal);
+    let made = headline(appraisal);
     let id = garment.id().clone();
     let onclick = {
         let (delete, id) = (delete.clone(), id.clone());
@@ -215,14 +216,14 @@ fn Row(props: &RowProps) -> Html {
         Some(clock::written_day(garment.noted())),
         garment.ticket().map(words::ticket),
         left.as_ref().map(|left| match left.evidence() {
-            0 => "second-hand".to_owned(),
-            _ => format!("second-hand: {}", headline(left).lead.to_lowercase()),
+            0 => say!("second-hand").to_owned(),
+            _ => say!("second-hand: {band}", band = words::bands_within(&headline(left).lead)),
         }),
     ];
     let words = html! {
         <>
-            <b>{ garment.called() }if garment.terms().shortlisted() { { " " }<span class="rack-mark">{ "short list" }</span> }</b>
-            <span class="rack-band">{ &said.lead }<small>{ format!(" {}", said.rest) }</small></span>
+            <b>{ garment.called() }if garment.terms().shortlisted() { { " " }<span class="rack-mark">{ say!("short list") }</span> }</b>
+            <span class="rack-band">{ &made.lead }<small>{ format!(" {}", made.rest) }</small></span>
             <Tape appraisal={appraisal.clone()} bare=true />
             if let Some(worth) = worth {
                 <small class="rack-worth">{ worth }</small>
@@ -236,7 +237,7 @@ fn Row(props: &RowProps) -> Html {
         return html! {
             <li class="rack-row">
                 <label class="rack-pick" data-chosen={chosen.to_string()}>
-                    <input type="checkbox" checked={chosen} {onchange} aria-label={format!("{}, {}", garment.called(), said.lead)} />
+                    <input type="checkbox" checked={chosen} {onchange} aria-label={format!("{}, {}", garment.called(), made.lead)} />
                     <span>{ words }</span>
                 </label>
             </li>
@@ -245,7 +246,7 @@ fn Row(props: &RowProps) -> Html {
     html! {
         <li class="rack-row">
             <a href={Route::Resume(id).href()} aria-current={open.then_some("page")}>{ words }</a>
-            <button type="button" class="icon-button" {onclick} aria-label={format!("Delete {}", garment.called())}><Icon shape={Shape::Delete} /></button>
+            <button type="button" class="icon-button" {onclick} aria-label={say!("Delete {garment}", garment = garment.called())}><Icon shape={Shape::Delete} /></button>
         </li>
     }
 }
@@ -293,7 +294,7 @@ pub fn Rack(props: &Props) -> Html {
                 return;
             }
             let ids = garments.iter().filter(|garment| garment.collection() == old).map(|garment| garment.id().clone()).collect();
-            send.emit(Message::DoneToMany(ids, Act::Collection(name.clone()), format!("{old} is now called {name}.")));
+            send.emit(Message::DoneToMany(ids, Act::Collection(name.clone()), say!("{old} is now called {name}.", old, name)));
             which.set(Which::In(name));
         })
     };
@@ -407,7 +408,7 @@ pub fn Rack(props: &Props) -> Html {
     html! {
         <>
             if *beside {
-                <header class="bar"><div class="bar-title"><p class="bar-beside"><a href="#/">{ "Rack" }</a></p></div></header>
+                <header class="bar"><div class="bar-title"><p class="bar-beside"><a href="#/">{ say!("Rack") }</a></p></div></header>
             } else {
                 <RackBar counted={counted(garments.len(), away)} />
             }
@@ -415,53 +416,53 @@ pub fn Rack(props: &Props) -> Html {
                 <EmptyRack came={send.reform(Message::Invent)} />
             } else {
                 <div class="rack-tools" role="search">
-                    <label class="search"><Icon shape={Shape::Search} /><span class="unseen">{ "Search name, place or note" }</span>
-                        <input type="search" placeholder="Name, place or note" value={(*search).clone()} oninput={onsearch} /></label>
-                    <label><span class="unseen">{ "Show" }</span>
+                    <label class="search"><Icon shape={Shape::Search} /><span class="unseen">{ say!("Search name, place or note") }</span>
+                        <input type="search" placeholder={say!("Name, place or note")} value={(*search).clone()} oninput={onsearch} /></label>
+                    <label><span class="unseen">{ say!("Show") }</span>
                         <select onchange={onshow}>
-                            { for Show::ALL.into_iter().map(|(value, key, word)| html! { <option {key} value={key} selected={value == *show}>{ word }</option> }) }
+                            { for Show::ALL.into_iter().map(|(value, key, word)| html! { <option {key} value={key} selected={value == *show}>{ said(word) }</option> }) }
                         </select></label>
-                    <label><span class="unseen">{ "Order" }</span>
+                    <label><span class="unseen">{ say!("sorting" | "Order") }</span>
                         <select onchange={onorder}>
-                            { for Order::ALL.into_iter().map(|(value, key, word)| html! { <option {key} value={key} selected={value == *order}>{ word }</option> }) }
+                            { for Order::ALL.into_iter().map(|(value, key, word)| html! { <option {key} value={key} selected={value == *order}>{ said(word) }</option> }) }
                         </select></label>
                     if !known.is_empty() || away > 0 {
-                        <label class="rack-which"><span class="unseen">{ "Collection" }</span>
+                        <label class="rack-which"><span class="unseen">{ say!("Collection") }</span>
                             <select onchange={onwhich}>
-                                <option value={Which::All.key()} selected={shown_which == Which::All}>{ "All collections" }</option>
+                                <option value={Which::All.key()} selected={shown_which == Which::All}>{ say!("All collections") }</option>
                                 { for known.iter().map(|name| {
                                     let which = Which::In(name.clone());
                                     html! { <option key={which.key()} value={which.key()} selected={shown_which == which}>{ name }</option> }
                                 }) }
                                 if !known.is_empty() {
-                                    <option value={Which::Nowhere.key()} selected={shown_which == Which::Nowhere}>{ "In no collection" }</option>
+                                    <option value={Which::Nowhere.key()} selected={shown_which == Which::Nowhere}>{ say!("In no collection") }</option>
                                 }
                                 if away > 0 {
-                                    <option value={Which::Away.key()} selected={shown_which == Which::Away}>{ format!("Put away ({away})") }</option>
+                                    <option value={Which::Away.key()} selected={shown_which == Which::Away}>{ say!("Put away ({count})", count = away) }</option>
                                 }
                             </select></label>
                     }
-                    <a class="ghost rack-hand-on" href={Route::HandOn(Vec::new()).href()}>{ "Hand on" }</a>
+                    <a class="ghost rack-hand-on" href={Route::HandOn(Vec::new()).href()}>{ say!("Hand on") }</a>
                 </div>
                 if let Which::In(name) = &shown_which {
                     <details class="rack-rename" key={name.clone()}>
-                        <summary>{ "Rename this collection" }</summary>
-                        <CollectionField id="rename" label="Its name" hint="All its garments go with it, those put away too. A name that there is already puts both together."
-                            name={name.clone()} known={Vec::new()} button="Rename" chosen={rename} />
+                        <summary>{ say!("Rename this collection") }</summary>
+                        <CollectionField id="rename" label={say!("Its name")} hint={say!("All its garments go with it, those put away too. A name that there is already puts both together.")}
+                            name={name.clone()} known={Vec::new()} button={say!("Rename")} chosen={rename} />
                     </details>
                 }
                 if found == 0 && shown_which != Which::Away && away == garments.len() {
-                    <p class="hint lonely">{ "Every garment is put away. Choose that above to see them." }</p>
+                    <p class="hint lonely">{ say!("Every garment is put away. Choose that above to see them.") }</p>
                 } else if found == 0 && *show == Show::ShortList && !garments.iter().any(|garment| garment.terms().shortlisted()) {
-                    <p class="hint lonely">{ "Nothing is on the short list yet. Show all garments, press Choose, tick some and put them on it; or do so on a garment’s page Offer." }</p>
+                    <p class="hint lonely">{ say!("Nothing is on the short list yet. Show all garments, press Choose, tick some and put them on it; or do so on a garment’s page Offer.") }</p>
                 } else if found == 0 {
-                    <p class="hint lonely">{ "No garment fits that. Change the search or what is shown." }</p>
+                    <p class="hint lonely">{ say!("No garment fits that. Change the search or what is shown.") }</p>
                 }
                 if (2..=4).contains(&short.len()) {
-                    <p class="lonely"><a href={Route::BesideSheet(short).href()}>{ "Print these side by side on one page" }</a></p>
+                    <p class="lonely"><a href={Route::BesideSheet(short).href()}>{ say!("Print these side by side on one page") }</a></p>
                 }
                 if *order == Order::Worth {
-                    <details class="meaning lonely"><summary>{ "What this order means" }</summary><p>{ crate::app::worth::MEANING }</p></details>
+                    <details class="meaning lonely"><summary>{ say!("What this order means") }</summary><p>{ said(MEANING) }</p></details>
                 }
                 <ul class="rack">
                     { for rows.iter().take((*shown).min(count)).map(|garment| {
@@ -473,22 +474,22 @@ pub fn Rack(props: &Props) -> Html {
                     }) }
                 </ul>
                 if found > *shown {
-                    <p class="lonely"><button type="button" class="ghost" onclick={more}>{ format!("Show more ({} left)", found - *shown) }</button></p>
+                    <p class="lonely"><button type="button" class="ghost" onclick={more}>{ say!("Show more ({count} left)", count = found - *shown) }</button></p>
                 }
                 if garments.iter().any(|garment| garment.guess().is_some()) {
-                    <p class="lonely"><a href={Route::Guesses.href()}>{ "Your guesses, and the habit in them" }</a></p>
+                    <p class="lonely"><a href={Route::Guesses.href()}>{ say!("Your guesses, and the habit in them") }</a></p>
                 }
                 if !*beside {
                     if garments.iter().any(|garment| garment.id().is_invented()) {
                         <Invented garments={garments.clone()} send={send.clone()} />
                     }
-                    <p class="lonely"><a href={Route::Practice.href()}>{ "Practise: two minutes for your eye" }</a></p>
-                    <p class="lonely"><a href={Route::Learn.href()}>{ "Learn: two minutes about each check" }</a></p>
+                    <p class="lonely"><a href={Route::Practice.href()}>{ say!("Practise: two minutes for your eye") }</a></p>
+                    <p class="lonely"><a href={Route::Learn.href()}>{ say!("Learn: two minutes about each check") }</a></p>
                 }
             }
             if !set_aside.is_empty() {
                 <section class="card set-aside">
-                    <h2>{ "Pages that could not be read" }</h2>
+                    <h2>{ say!("Pages that could not be read") }</h2>
                     <ul>
                         { for set_aside.iter().map(|page| {
                             let save = {
@@ -503,8 +504,8 @@ pub fn Rack(props: &Props) -> Html {
                                 <li key={page.key.clone()}>
                                     <p>{ page.why.to_string() }</p>
                                     <div class="row">
-                                        <button type="button" class="ghost" onclick={save}>{ "Save its text" }</button>
-                                        <button type="button" class="ghost" onclick={drop}>{ "Drop it" }</button>
+                                        <button type="button" class="ghost" onclick={save}>{ say!("Save its text") }</button>
+                                        <button type="button" class="ghost" onclick={drop}>{ say!("Drop it") }</button>
                                     </div>
                                 </li>
                             }
@@ -513,15 +514,15 @@ pub fn Rack(props: &Props) -> Html {
                 </section>
             }
             if dropping.is_some() {
-                <Confirm question="Drop this page?" explains="Its text is taken off this device for good. Save it first if you may want it." yes="Drop it" answered={dropped} />
+                <Confirm question={say!("Drop this page?")} explains={say!("Its text is taken off this device for good. Save it first if you may want it.")} yes={say!("Drop it")} answered={dropped} />
             }
             if picks.is_some() {
                 <Choosing {ids} shown={rows_shown} short={garments.iter().filter(|garment| garment.terms().shortlisted()).map(|garment| garment.id().clone()).collect::<Vec<_>>()} collections={known} away={shown_which == Which::Away} {tick} {leave} send={send.clone()} />
             } else if !garments.is_empty() {
                 <div class="foot">
-                    <a class="prime" href={Route::Start.href()}>{ "Check a garment" }</a>
-                    <a class="second" href={Route::Desk(None).href()}>{ "Quick sheet" }</a>
-                    <button type="button" class="second" onclick={pick}>{ "Choose" }</button>
+                    <a class="prime" href={Route::Start.href()}>{ say!("Check a garment") }</a>
+                    <a class="second" href={Route::Desk(None).href()}>{ say!("Quick sheet") }</a>
+                    <button type="button" class="second" onclick={pick}>{ say!("Choose") }</button>
                 </div>
             }
         </>

@@ -2,6 +2,8 @@
 
 use garment_assay::cost::{Market, Rate, RateUnit, Rates};
 use garment_assay::garment::{RateGroup, rates_in};
+use garment_assay::language::one;
+use garment_assay::say;
 use garment_assay::source::Kind;
 use garment_assay::trade::Day;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
@@ -37,7 +39,7 @@ struct RowProps {
 
 fn leans_on(rate: &Rate) -> &'static str {
     match rate.source.kind {
-        Kind::Judgement => "judgement",
+        Kind::Judgement => say!("judgement"),
         _ => rate.source.name,
     }
 }
@@ -84,7 +86,7 @@ fn Row(props: &RowProps) -> Html {
                 Err(sentence) => fault.set(Some(sentence.into())),
                 Ok(range) => {
                     if range != acting.range {
-                        let said = format!("Yours now: {}.", rate.name);
+                        let said = say!("Yours now: {rate}.", rate = rate.name);
                         send.emit(Message::Rated(rates.with(rate, range, today), Some(said)));
                     }
                     fault.set(None);
@@ -100,7 +102,7 @@ fn Row(props: &RowProps) -> Html {
             fault.set(None);
             draft.set(None);
             document::focus_on(&opener);
-            send.emit(Message::Rated(rates.without(rate), Some(format!("As it came: {}.", rate.name))));
+            send.emit(Message::Rated(rates.without(rate), Some(say!("As it came: {rate}.", rate = rate.name))));
         })
     };
     let unit = unit_of(rate, rates);
@@ -131,36 +133,36 @@ fn Row(props: &RowProps) -> Html {
                     <span class="rate-range">{ in_words(rate.unit, &acting.range) }<small>{ format!(" {unit}") }</small></span>
                     <small>
                         if acting.edited {
-                            <mark class="yours">{ format!("yours, of {}", clock::written_day(acting.as_of)) }</mark>
-                            { format!(" · as it came: {}", in_words(rate.unit, &rate.range)) }
+                            <mark class="yours">{ say!("yours, of {day}", day = clock::written_day(acting.as_of)) }</mark>
+                            { " · " }{ say!("as it came: {range}", range = in_words(rate.unit, &rate.range)) }
                         } else {
-                            { format!("{} · as of {}", leans_on(rate), clock::written_day(acting.as_of)) }
+                            { leans_on(rate) }{ " · " }{ say!("as of {day}", day = clock::written_day(acting.as_of)) }
                         }
                     </small>
                 </div>
                 <button ref={opener} type="button" class="icon-button" onclick={open} aria-expanded={draft.is_some().to_string()}
-                    aria-label={format!("Change {}", rate.name)}><Icon shape={if draft.is_some() { Shape::Close } else { Shape::Edit }} /></button>
+                    aria-label={say!("Change {rate}", rate = rate.name)}><Icon shape={if draft.is_some() { Shape::Close } else { Shape::Edit }} /></button>
             </div>
             if draft.is_some() {
                 <form class="rate-form" onsubmit={keep} novalidate=true>
-                    <p class="hint" id={format!("{}-hint", rate.key)}>{ format!("In {unit}. One in ten lies below the low end, one in ten above the high end.") }</p>
+                    <p class="hint" id={format!("{}-hint", rate.key)}>{ say!("In {unit}. One in ten lies below the low end, one in ten above the high end.", unit) }</p>
                     <div class="rate-fields" role="group" aria-label={rate.name}>
-                        { field(0, "Low") }
-                        { field(1, "Usual") }
-                        { field(2, "High") }
+                        { field(0, say!("low end" | "Low")) }
+                        { field(1, say!("middle" | "Usual")) }
+                        { field(2, say!("high end" | "High")) }
                     </div>
                     if let Some(fault) = &*fault {
-                        <p class="fault" role="alert" id={format!("{}-fault", rate.key)}>{ fault }{ " Nothing was changed." }</p>
+                        <p class="fault" role="alert" id={format!("{}-fault", rate.key)}>{ fault }{ " " }{ say!("Nothing was changed.") }</p>
                     }
                     <div class="row">
-                        <button type="submit" class="prime">{ "Use these" }</button>
-                        <button type="button" class="second" onclick={leave}>{ "Leave it" }</button>
+                        <button type="submit" class="prime">{ say!("Use these") }</button>
+                        <button type="button" class="second" onclick={leave}>{ say!("Leave it") }</button>
                     </div>
                     <p class="hint">{ rate.source.title }</p>
                 </form>
             }
             if acting.edited {
-                <p class="rate-reset"><button type="button" class="ghost" onclick={reset} aria-label={format!("Put it back as it came: {}", rate.name)}>{ "Put it back as it came" }</button></p>
+                <p class="rate-reset"><button type="button" class="ghost" onclick={reset} aria-label={say!("Put it back as it came: {rate}", rate = rate.name)}>{ say!("Put it back as it came") }</button></p>
             }
         </li>
     }
@@ -197,13 +199,13 @@ fn Group(props: &GroupProps) -> Html {
     let yours = list.iter().filter(|rate| rates.acting(rate).edited).count();
     let found = list.iter().filter(|rate| fits(rate, *group, words)).count();
     let searched = !words.is_empty();
-    let count = if searched { format!("{found} of {}", list.len()) } else { list.len().to_string() };
+    let count = if searched { say!("{found} of {all}", found, all = list.len()) } else { list.len().to_string() };
     html! {
         <details class="card rate-group" open={*open || (searched && found > 0)} hidden={searched && found == 0}>
             <summary onclick={ontoggle}>
                 <h2>{ group.name() }</h2>
                 <small>{ count }
-                    if yours > 0 { { " · " }<mark class="yours">{ format!("{yours} yours") }</mark> }
+                    if yours > 0 { { " · " }<mark class="yours">{ say!("{count} yours", count = yours) }</mark> }
                 </small>
             </summary>
             <ul>
@@ -240,7 +242,7 @@ pub fn RatesPage(props: &Props) -> Html {
     let reset_all = {
         let (rates, send) = (rates.clone(), send.clone());
         Callback::from(move |_: MouseEvent| {
-            send.emit(Message::Rated(rates.reset(), Some("Every rate is as it came.".to_owned())));
+            send.emit(Message::Rated(rates.reset(), Some(say!("Every rate is as it came.").to_owned())));
         })
     };
     let words: Vec<String> = search.to_lowercase().split_whitespace().map(str::to_owned).collect();
@@ -250,43 +252,43 @@ pub fn RatesPage(props: &Props) -> Html {
     let none = !words.is_empty() && groups.iter().all(|(group, list)| list.iter().all(|rate| !fits(rate, *group, &words)));
     html! {
         <>
-            <Bar title="Rates" under="What a build-up takes things to cost" back="#/settings" back_name="Back to settings" />
+            <Bar title={say!("Rates")} under={say!("What a build-up takes things to cost")} back="#/settings" back_name={say!("Back to settings")} />
             <section class="card">
-                <div class="field"><label for="market">{ "Market" }</label>
+                <div class="field"><label for="market">{ say!("Market") }</label>
                     <select id="market" onchange={onmarket}>
                         { for Market::ALL.into_iter().map(|market| html! {
                             <option key={market.key()} value={market.key()} selected={market == rates.market()}>{ format!("{}, {}", market.name(), market.currency().code()) }</option>
                         }) }
                     </select></div>
-                <p class="hint">{ "It sets tax, duty, fees and exchange for garments whose ticket names no other currency. No rate here is a quotation: most are judgement, and prices age. Put your own in their place." }</p>
+                <p class="hint">{ say!("It sets tax, duty, fees and exchange for garments whose ticket names no other currency. No rate here is a quotation: most are judgement, and prices age. Put your own in their place.") }</p>
             </section>
             <div class="rack-tools" role="search">
-                <label class="search"><Icon shape={Shape::Search} /><span class="unseen">{ "Search the rates" }</span>
-                    <input type="search" placeholder="Zip, minute, duty …" value={(*search).clone()} oninput={onsearch} /></label>
+                <label class="search"><Icon shape={Shape::Search} /><span class="unseen">{ say!("Search the rates") }</span>
+                    <input type="search" placeholder={say!("Zip, minute, duty …")} value={(*search).clone()} oninput={onsearch} /></label>
             </div>
             if none {
-                <p class="hint lonely" role="status">{ "No rate of this market fits that." }</p>
+                <p class="hint lonely" role="status">{ say!("No rate of this market fits that.") }</p>
             }
             { for groups.into_iter().map(|(group, list)| html! {
                 <Group key={group.name()} {group} {list} rates={rates.clone()} today={*today} words={words.clone()} send={send.clone()} />
             }) }
             <section class="card">
-                <h2>{ "Yours" }</h2>
+                <h2>{ say!("Yours") }</h2>
                 <p>{ match here {
-                    0 => "Every rate of this market is as it came.".to_owned(),
-                    1 => "1 rate of this market is yours.".to_owned(),
-                    count => format!("{count} rates of this market are yours."),
+                    0 => say!("Every rate of this market is as it came.").to_owned(),
+                    count if one(count) => say!("{count} rate of this market is yours.", count),
+                    count => say!("{count} rates of this market are yours.", count),
                 } }
                 { match elsewhere {
                     0 => String::new(),
-                    1 => " 1 of another market waits until you choose that market again.".to_owned(),
-                    count => format!(" {count} of other markets wait until you choose them again."),
+                    count if one(count) => " ".to_owned() + &say!("{count} of another market waits until you choose that market again.", count),
+                    count => " ".to_owned() + &say!("{count} of other markets wait until you choose them again.", count),
                 } }</p>
                 if *unread > 0 {
-                    <p class="hint">{ format!("{unread} more cannot be read by this version of the app. They are kept as they are, and go along when you export.") }</p>
+                    <p class="hint">{ say!("{count} more cannot be read by this version of the app. They are kept as they are, and go along when you export.", count = unread) }</p>
                 }
                 if here + elsewhere > 0 {
-                    <p><button type="button" class="grave" onclick={reset_all}>{ "Put every rate back as it came" }</button></p>
+                    <p><button type="button" class="grave" onclick={reset_all}>{ say!("Put every rate back as it came") }</button></p>
                 }
             </section>
         </>

@@ -1,7 +1,9 @@
 //! Telling the app how large this screen is, against a card or a coin, and the ruler that follows.
 
+use garment_assay::language::within;
 use garment_assay::measure::{CARD, COINS, Known, ScreenScale, known};
-use garment_assay::quantity::System;
+use garment_assay::quantity::{Decimal, System, written};
+use garment_assay::say;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
@@ -62,9 +64,9 @@ fn Side(props: &SideProps) -> Html {
     html! {
         <div class="side">
             <label for={id}>{ name }</label>
-            <button type="button" class="second" onclick={nudge(-FINE)} aria-label={format!("{name}: a little less")}>{ "−" }</button>
+            <button type="button" class="second" onclick={nudge(-FINE)} aria-label={say!("{side}: a little less", side = name)}>{ "−" }</button>
             <input {id} type="range" min={least.to_string()} max={most.to_string()} step="0.2" value={px.to_string()} {oninput} />
-            <button type="button" class="second" onclick={nudge(FINE)} aria-label={format!("{name}: a little more")}>{ "+" }</button>
+            <button type="button" class="second" onclick={nudge(FINE)} aria-label={say!("{side}: a little more", side = name)}>{ "+" }</button>
         </div>
     }
 }
@@ -113,7 +115,7 @@ fn Fit(props: &Props) -> Html {
             // The card covers the words once they are read; the frame must not be pushed down by them.
             <div class="fitting">
                 <svg class="outline" width={width.to_string()} height={height.to_string()} viewBox={format!("0 0 {width} {height}")} role="img"
-                    aria-label={format!("Frame for: {}", chosen.name.to_lowercase())}>
+                    aria-label={say!("Frame for: {object}", object = within(chosen.name))}>
                     if chosen.short_mm.is_some() {
                         <rect x="0.5" y="0.5" width={(width - 1.0).to_string()} height={(height - 1.0).to_string()} rx={(height / 85.6 * 3.18).to_string()} />
                     } else {
@@ -122,30 +124,30 @@ fn Fit(props: &Props) -> Html {
                 </svg>
                 <div class="fitting-words">
                     <div class="field">
-                        <label for="object">{ "What you lay on the screen" }</label>
+                        <label for="object">{ say!("What you lay on the screen") }</label>
                         <select id="object" onchange={onobject}>
                             <option value={CARD.key} selected={chosen == &CARD}>{ CARD.name }</option>
                             { for COINS.iter().map(|coin| html! { <option key={coin.key} value={coin.key} selected={chosen == coin}>{ coin.name }</option> }) }
                         </select>
                     </div>
                     if chosen.short_mm.is_some() {
-                        <p>{ "Lay the card in this frame, its back up, one corner in the upper left. Move the lines until the frame shows all round it, as thin as a thread." }</p>
-                        <p class="hint">{ "Nothing is photographed." }</p>
+                        <p>{ say!("Lay the card in this frame, its back up, one corner in the upper left. Move the lines until the frame shows all round it, as thin as a thread.") }</p>
+                        <p class="hint">{ say!("Nothing is photographed.") }</p>
                     } else {
-                        <p>{ "Lay the coin in the circle. Move the line until the circle shows all round it." }</p>
-                        <p class="hint">{ "A coin tells the scale to about 1.2 %, a card to 0.3 %. " }{ if chosen.confirmed { "" } else { "This coin’s size is from memory." } }</p>
+                        <p>{ say!("Lay the coin in the circle. Move the line until the circle shows all round it.") }</p>
+                        <p class="hint">{ say!("A coin tells the scale to about 1.2 %, a card to 0.3 %.") }{ " " }{ if chosen.confirmed { "" } else { say!("This coin’s size is from memory.") } }</p>
                     }
                 </div>
             </div>
             <div class="foot fit">
-                <Side name={if chosen.short_mm.is_some() { "Long side" } else { "Across" }} id="side-long" px={*long} {least} {most} set={set(&long)} />
+                <Side name={if chosen.short_mm.is_some() { say!("Long side") } else { say!("width of a coin" | "Across") }} id="side-long" px={*long} {least} {most} set={set(&long)} />
                 if let Some(mm) = chosen.short_mm {
-                    <Side name="Short side" id="side-short" px={*short} least={mm * 2.0} most={mm * 10.0} set={set(&short)} />
+                    <Side name={say!("Short side")} id="side-short" px={*short} least={mm * 2.0} most={mm * 10.0} set={set(&short)} />
                 }
                 if let (true, Err(fault)) = (*tried, fitted) {
                     <p class="fault" role="alert">{ fault.to_string() }</p>
                 }
-                <button type="button" class="prime" onclick={keep}>{ "It fits: keep this" }</button>
+                <button type="button" class="prime" onclick={keep}>{ say!("It fits: keep this") }</button>
             </div>
         </>
     }
@@ -160,20 +162,20 @@ pub fn RulerPage(props: &Props) -> Html {
     let magnified = screen::is_magnified();
     html! {
         <>
-            <Bar title="Ruler on the screen" under={match (scale, void) {
-                (Some(_), _) => "Lay the seam along the left edge".to_owned(),
-                (None, true) => "This is another screen or another zoom: fit it again".to_owned(),
-                (None, false) => "Fit it once against a card or a coin".to_owned(),
-            }} back={Route::Bench.href()} back_name="Back to the bench" />
+            <Bar title={say!("Ruler on the screen")} under={match (scale, void) {
+                (Some(_), _) => say!("Lay the seam along the left edge"),
+                (None, true) => say!("This is another screen or another zoom: fit it again"),
+                (None, false) => say!("Fit it once against a card or a coin"),
+            }} back={Route::Bench.href()} back_name={say!("Back to the bench")} />
             if magnified {
-                <p class="fault lonely" role="alert">{ "The page is magnified, so nothing on it has its size. Pinch it back to normal first." }</p>
+                <p class="fault lonely" role="alert">{ say!("The page is magnified, so nothing on it has its size. Pinch it back to normal first.") }</p>
             } else if let Some(scale) = scale {
                 <div class="ruler-screen">
                     <Ruler scale={*scale} system={*system} height={screen::height() - 64.0} />
                     <div class="ruler-words">
-                        <p>{ format!("{:.2} pixels to the millimetre, sure to {:.1} % (1 sigma).", scale.px_per_mm, scale.relative * 100.0) }</p>
-                        <p class="hint">{ "It holds on this screen at this zoom; on another monitor of the same figures fit it again, for a page cannot tell them apart. Press the cloth flat on the glass and look straight down." }</p>
-                        <p><button type="button" class="second" onclick={again}>{ "Fit it again" }</button></p>
+                        <p>{ say!("{pixels} pixels to the millimetre, sure to {share} % (1 sigma).", pixels = written(scale.px_per_mm, 2, Decimal::spoken()), share = written(scale.relative * 100.0, 1, Decimal::spoken())) }</p>
+                        <p class="hint">{ say!("It holds on this screen at this zoom; on another monitor of the same figures fit it again, for a page cannot tell them apart. Press the cloth flat on the glass and look straight down.") }</p>
+                        <p><button type="button" class="second" onclick={again}>{ say!("Fit it again") }</button></p>
                     </div>
                 </div>
             } else {

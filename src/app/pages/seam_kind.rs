@@ -1,10 +1,12 @@
 //! Which stitch and which seam it is, from what an untrained eye can see.
 
+use garment_assay::language::within;
 use garment_assay::measure::{
     BACK, Choice, EDGE, Instrument, Look, ROWS, SEAM_STRENGTH, SEWING_TIME, SeamClass, StitchType, THREAD_USE,
     seams_that_look_so, stitches_that_look_so,
 };
 use garment_assay::quantity::{Decimal, written_exactly};
+use garment_assay::say;
 use garment_assay::specimen::Picture;
 use yew::prelude::*;
 
@@ -77,7 +79,7 @@ fn Question(props: &QuestionProps) -> Html {
             <fieldset class="answers look">
                 <legend>{ format!("{number}. {ask}") }</legend>
                 { for choices.iter().map(|choice| option(Seen::This(choice.key), choice.key, choice.name, choice.line)) }
-                { option(Seen::CannotTell, "cannot-tell", "Can’t tell", "Then everything it could be stays open.") }
+                { option(Seen::CannotTell, "cannot-tell", say!("Can’t tell"), say!("Then everything it could be stays open.")) }
             </fieldset>
         </section>
     }
@@ -95,17 +97,17 @@ fn question(number: u8, look: &'static Look, pictures: Pictures, seen: &UseState
 fn implied(strength: &str, thread: &str, cost: &str) -> Html {
     html! {
         <dl class="implied">
-            <div><dt>{ "Strength" }</dt><dd>{ strength }</dd></div>
-            <div><dt>{ "Thread" }</dt><dd>{ thread }</dd></div>
-            <div><dt>{ "Cost" }</dt><dd>{ cost }</dd></div>
+            <div><dt>{ say!("Strength") }</dt><dd>{ strength }</dd></div>
+            <div><dt>{ say!("Thread") }</dt><dd>{ thread }</dd></div>
+            <div><dt>{ say!("Cost") }</dt><dd>{ cost }</dd></div>
         </dl>
     }
 }
 
 fn thread(stitch: &StitchType) -> String {
     match stitch.ratio {
-        Some(ratio) => format!("About {} cm on each cm of seam.", written_exactly(ratio, 1, Decimal::Point)),
-        None => "No figure is at hand.".to_owned(),
+        Some(ratio) => say!("About {length} cm on each cm of seam.", length = written_exactly(ratio, 1, Decimal::spoken())),
+        None => say!("No figure is at hand.").to_owned(),
     }
 }
 
@@ -131,7 +133,7 @@ fn stitch(stitch: &'static StitchType, folded: bool) -> Html {
     let body = html! {
         <>
             <p>{ stitch.implies }</p>
-            <p class="hint">{ format!("Met in: {}", lowered(stitch.met)) }</p>
+            <p class="hint">{ say!("Met in: {places}", places = within(stitch.met)) }</p>
             { implied(stitch.strength(), &thread(stitch), stitch.cost()) }
         </>
     };
@@ -143,29 +145,35 @@ fn seam(seam: &'static SeamClass, folded: bool) -> Html {
     let body = html! {
         <>
             <p>{ seam.implies }</p>
-            <p class="hint">{ format!("ISO 4916 class {}.", seam.class) }</p>
+            <p class="hint">{ say!("ISO 4916 class {class}.", class = seam.class) }</p>
             <p>{ seam.costs() }</p>
         </>
     };
     found(seam.key, name, body, folded)
 }
 
-fn lowered(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+/// "Lockstitch (301)", or how many it may be.
+fn stitch_verdict(names: &[String], of: usize) -> String {
+    match names {
+        [] => say!("No stitch that we know looks so. Look again, or choose “Can’t tell”.").to_owned(),
+        few if few.len() < FOLDED => say!("The stitch: {names}.", names = either(few)),
+        many if many.len() == of => say!("The stitch can be any of the {count} that we know.", count = of),
+        many => say!("The stitch can be any of {count}.", count = many.len()),
+    }
 }
 
-/// "a Lockstitch (301)", or how many it may be.
-fn verdict(what: &str, names: &[String], of: usize) -> String {
+/// The same of the seam.
+fn seam_verdict(names: &[String], of: usize) -> String {
     match names {
-        [] => format!("No {what} that we know looks so. Look again, or choose “Can’t tell”."),
-        [one] => format!("The {what}: {one}."),
-        few if few.len() < FOLDED => {
-            format!("The {what}: {}.", words::joined(&few.iter().map(String::as_str).collect::<Vec<_>>()))
-        }
-        many if many.len() == of => format!("The {what} can be any of the {of} that we know."),
-        many => format!("The {what} can be any of {}.", many.len()),
+        [] => say!("No seam that we know looks so. Look again, or choose “Can’t tell”.").to_owned(),
+        few if few.len() < FOLDED => say!("The seam: {names}.", names = either(few)),
+        many if many.len() == of => say!("The seam can be any of the {count} that we know.", count = of),
+        many => say!("The seam can be any of {count}.", count = many.len()),
     }
+}
+
+fn either(names: &[String]) -> String {
+    words::joined(&names.iter().map(String::as_str).collect::<Vec<_>>())
 }
 
 fn link(instrument: &'static Instrument) -> Html {
@@ -196,46 +204,44 @@ pub fn SeamKind(props: &Props) -> Html {
     let looked_at_stitch = *back != Seen::Nothing || *rows != Seen::Nothing;
     let looked_at_edge = *edge != Seen::Nothing;
     let all = stitches_that_look_so(None, None).count();
-    let stitch_verdict = verdict(
-        "stitch",
-        &stitches.iter().map(|stitch| format!("{} ({})", lowered(stitch.name), stitch.number)).collect::<Vec<_>>(),
+    let stitch_said = stitch_verdict(
+        &stitches.iter().map(|stitch| format!("{} ({})", within(stitch.name), stitch.number)).collect::<Vec<_>>(),
         all,
     );
-    let seam_verdict = verdict(
-        "seam",
-        &seams.iter().map(|seam| format!("{} ({})", lowered(seam.name), seam.letters)).collect::<Vec<_>>(),
+    let seam_said = seam_verdict(
+        &seams.iter().map(|seam| format!("{} ({})", within(seam.name), seam.letters)).collect::<Vec<_>>(),
         seams_that_look_so(None).count(),
     );
     html! {
         <>
-            <Bar title="Which stitch, which seam" under="Three looks; no thread is pulled" back={Route::Bench.href()} back_name="Back to the bench" />
+            <Bar title={say!("Which stitch, which seam")} under={say!("Three looks; no thread is pulled")} back={Route::Bench.href()} back_name={say!("Back to the bench")} />
             { question(1, &BACK, props.backs, &back) }
             { question(2, &ROWS, props.rows, &rows) }
             { question(3, &EDGE, props.edges, &edge) }
             <section class="card seam-answer" aria-labelledby="seam-answer">
-                <h2 id="seam-answer">{ "What it is" }</h2>
+                <h2 id="seam-answer">{ say!("What it is") }</h2>
                 if !looked_at_stitch && !looked_at_edge {
-                    <p>{ "Answer one of the questions, and what it can be appears here." }</p>
+                    <p>{ say!("Answer one of the questions, and what it can be appears here.") }</p>
                 }
                 if looked_at_stitch && !stitches.is_empty() {
-                    <ul class="found" aria-label="Stitch types">{ for stitches.iter().map(|kind| stitch(kind, stitches.len() >= FOLDED)) }</ul>
+                    <ul class="found" aria-label={say!("Stitch types")}>{ for stitches.iter().map(|kind| stitch(kind, stitches.len() >= FOLDED)) }</ul>
                 }
                 if looked_at_edge {
-                    <ul class="found" aria-label="Seam classes">{ for seams.iter().map(|kind| seam(kind, seams.len() >= FOLDED)) }</ul>
+                    <ul class="found" aria-label={say!("Seam classes")}>{ for seams.iter().map(|kind| seam(kind, seams.len() >= FOLDED)) }</ul>
                 }
-                <p class="hint">{ "Numbers of stitches: ISO 4915, and the same in ASTM D6193. Letters of seams: ASTM D6193. Looks from stitch guides, some of it from memory; what is said of strength and cost is partly judgement." }</p>
+                <p class="hint">{ say!("Numbers of stitches: ISO 4915, and the same in ASTM D6193. Letters of seams: ASTM D6193. Looks from stitch guides, some of it from memory; what is said of strength and cost is partly judgement.") }</p>
             </section>
             <section class="card">
-                <h2>{ "Work it out" }</h2>
+                <h2>{ say!("Work it out") }</h2>
                 <ul class="further">{ for [&SEAM_STRENGTH, &THREAD_USE, &SEWING_TIME].into_iter().map(link) }</ul>
             </section>
             // In view while the questions are: on a phone the rest of the answer lies far below them.
             <div class="seam-said" role="status">
                 if looked_at_stitch {
-                    <p>{ &stitch_verdict }</p>
+                    <p>{ &stitch_said }</p>
                 }
                 if looked_at_edge {
-                    <p>{ &seam_verdict }</p>
+                    <p>{ &seam_said }</p>
                 }
             </div>
         </>

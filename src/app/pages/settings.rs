@@ -5,10 +5,12 @@ use std::rc::Rc;
 
 use garment_assay::fit::Person;
 use garment_assay::garment::{Garment, Id};
+use garment_assay::language::{one, said};
 use garment_assay::notebook::{
     Change, Choice, Import, Mode, Record, Settings, TextSize, Theme, export_all, import_all, photographs_of, settled,
 };
 use garment_assay::quantity::System;
+use garment_assay::say;
 use garment_assay::trade::{Currency, Day};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
@@ -24,7 +26,6 @@ use crate::app::parts::on_device::OnDevice;
 use crate::app::parts::photographs_out::PhotographsOut;
 use crate::app::route::Route;
 use crate::app::standing::{Standing, Step};
-use crate::app::words;
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -53,18 +54,18 @@ enum Asking {
 fn counted<R: Record>(changes: &[Change<R>], mode: Mode) -> [(usize, &'static str); 6] {
     let count = |is: fn(&Change<R>) -> bool| changes.iter().filter(|change| is(change)).count();
     [
-        (count(|change| matches!(change, Change::Add(_))), "new, will be added"),
-        (count(|change| matches!(change, Change::Same(_))), "here already, unchanged"),
-        (count(|change| matches!(change, Change::AddBeside(_))), "not as here: both will be kept"),
+        (count(|change| matches!(change, Change::Add(_))), say!("new, will be added")),
+        (count(|change| matches!(change, Change::Same(_))), say!("here already, unchanged")),
+        (count(|change| matches!(change, Change::AddBeside(_))), say!("not as here: both will be kept")),
         (
             count(|change| matches!(change, Change::Overwrite(_))),
             match mode {
-                Mode::Replace => "not as here: the file’s takes the place of yours",
-                Mode::Merge => "not as here: the file’s will take the place of yours, as you chose below",
+                Mode::Replace => say!("not as here: the file’s takes the place of yours"),
+                Mode::Merge => say!("not as here: the file’s will take the place of yours, as you chose below"),
             },
         ),
-        (count(|change| matches!(change, Change::Join(_))), "not as here: both will be joined, as you chose below"),
-        (count(|change| matches!(change, Change::Delete(_))), "not in the file: will be deleted here"),
+        (count(|change| matches!(change, Change::Join(_))), say!("not as here: both will be joined, as you chose below")),
+        (count(|change| matches!(change, Change::Delete(_))), say!("not in the file: will be deleted here")),
     ]
 }
 
@@ -93,42 +94,75 @@ fn touched<R: Record>(changes: &[Change<R>], here: &[Rc<R>], called: fn(&R) -> &
 fn named(names: Vec<String>) -> String {
     let more = names.len().saturating_sub(NAMED);
     let said = names.into_iter().take(NAMED).collect::<Vec<_>>().join(", ");
-    if more > 0 { format!("{said} and {more} more") } else { said }
+    if more > 0 { say!("{names} and {count} more", names = said, count = more) } else { said }
 }
 
 fn name(person: &Person) -> &str {
-    if person.name().is_empty() { "a person without a name" } else { person.name() }
+    if person.name().is_empty() { say!("a person without a name") } else { person.name() }
 }
 
-/// "the 1 garment", "all 3 garments".
-fn all_of(count: usize, one: &str, many: &str) -> String {
-    if count == 1 { format!("the 1 {one}") } else { format!("all {count} {many}") }
+/// "the 1 garment", "all 3 garments, the measures of all 2 people": the first of a list of what is erased.
+fn all_of(garments: usize, people: usize) -> String {
+    let count = garments;
+    let noted = if one(count) {
+        say!("what is erased" | "the {count} garment", count)
+    } else {
+        say!("what is erased" | "all {count} garments", count)
+    };
+    let count = people;
+    match count {
+        0 => noted,
+        _ if one(count) => format!("{noted}, {}", say!("what is erased" | "the measures of the {count} person", count)),
+        _ => format!("{noted}, {}", say!("what is erased" | "the measures of all {count} people", count)),
+    }
+}
+
+/// What will be gone once all is erased.
+fn gone(garments: usize, people: usize) -> String {
+    let (count, others) = (garments, people);
+    match (people, one(garments), one(people)) {
+        (0, true, _) => say!("There is no way back. {count} garment will be gone.", count),
+        (0, false, _) => say!("There is no way back. {count} garments will be gone.", count),
+        (_, true, true) => {
+            say!("There is no way back. {count} garment and the measures of {others} person will be gone.", count, others)
+        }
+        (_, true, false) => {
+            say!("There is no way back. {count} garment and the measures of {others} people will be gone.", count, others)
+        }
+        (_, false, true) => {
+            say!("There is no way back. {count} garments and the measures of {others} person will be gone.", count, others)
+        }
+        (_, false, false) => {
+            say!("There is no way back. {count} garments and the measures of {others} people will be gone.", count, others)
+        }
+    }
 }
 
 /// What comes with an export in a zip, and what of it does not.
 fn photographs_with(file: Option<&Opened>) -> Html {
     let Some(Opened { pictures, fresh, missing, refused, .. }) = file else { return Html::default() };
-    let is =
-        |count: usize, one: &str, many: &str| format!("{} {}", words::photographs(count), if count == 1 { one } else { many });
-    let lines = [
-        (pictures.count(), format!("{} {fresh} of them not here yet.", is(pictures.count(), "comes with it,", "come with it,"))),
-        (
-            *missing,
-            is(
-                *missing,
-                "that it names is not with it. What was noted of it comes all the same.",
-                "that it names are not with it. What was noted of them comes all the same.",
-            ),
-        ),
-        (
-            *refused,
-            is(
-                *refused,
-                "in it was damaged or exchanged, and is not taken.",
-                "in it were damaged or exchanged, and are not taken.",
-            ),
-        ),
-    ];
+    let come = |count: usize| {
+        if one(count) {
+            say!("{count} photograph comes with it, {fresh} of them not here yet.", count, fresh)
+        } else {
+            say!("{count} photographs come with it, {fresh} of them not here yet.", count, fresh)
+        }
+    };
+    let lack = |count: usize| {
+        if one(count) {
+            say!("{count} photograph that it names is not with it. What was noted of it comes all the same.", count)
+        } else {
+            say!("{count} photographs that it names are not with it. What was noted of them comes all the same.", count)
+        }
+    };
+    let damaged = |count: usize| {
+        if one(count) {
+            say!("{count} photograph in it was damaged or exchanged, and is not taken.", count)
+        } else {
+            say!("{count} photographs in it were damaged or exchanged, and are not taken.", count)
+        }
+    };
+    let lines = [(pictures.count(), come(pictures.count())), (*missing, lack(*missing)), (*refused, damaged(*refused))];
     html! { <>{ for lines.into_iter().filter(|(count, _)| *count > 0).map(|(_, line)| html! { <p>{ line }</p> }) }</> }
 }
 
@@ -225,8 +259,8 @@ fn TakeIn(props: &TakeInProps) -> Html {
     };
     html! {
         <>
-            <p><label class="second file">{ "Choose a file to import" }<input ref={input} type="file" accept="application/json,.json,application/zip,.zip" onchange={chosen} /></label></p>
-            <p role="status">{ if *reading { "Reading the file." } else { "" } }</p>
+            <p><label class="second file">{ say!("Choose a file to import") }<input ref={input} type="file" accept="application/json,.json,application/zip,.zip" onchange={chosen} /></label></p>
+            <p role="status">{ if *reading { say!("Reading the file.") } else { "" } }</p>
             if let Some(fault) = &*fault {
                 <p class="fault" role="alert">{ fault }</p>
             }
@@ -266,7 +300,7 @@ fn TakeIn(props: &TakeInProps) -> Html {
                                         send.emit(import);
                                     }
                                     Err(why) => {
-                                        fault.set(Some(format!("The photographs of this file are not kept, and nothing was changed. {} You can still take in the notes without them.", why.words()).into()));
+                                        fault.set(Some(say!("The photographs of this file are not kept, and nothing was changed. {why} You can still take in the notes without them.", why = why.words()).into()));
                                         opened.set(Some(Opened { missing: file.missing + file.pictures.count(), pictures: Pictures::default(), fresh: 0, ..file }));
                                     }
                                 }
@@ -275,35 +309,35 @@ fn TakeIn(props: &TakeInProps) -> Html {
                     };
                     html! {
                         <div class="import-plan" role="group" aria-labelledby="import-title">
-                            <h3 id="import-title">{ format!("In this file, made {}", clock::written_day(made)) }</h3>
+                            <h3 id="import-title">{ say!("In this file, made {day}", day = clock::written_day(made)) }</h3>
                             if !garments_change.is_empty() && !people_change.is_empty() {
-                                <h4>{ "Garments" }</h4>
+                                <h4>{ say!("Garments") }</h4>
                             }
                             { list(&garments_change, *mode) }
                             if !people_change.is_empty() {
-                                <h4>{ "People and their body measures" }</h4>
+                                <h4>{ say!("People and their body measures") }</h4>
                                 { list(&people_change, *mode) }
                             } else if !holds_people {
-                                <p>{ "It holds no body measures. The people here stay as they are." }</p>
+                                <p>{ say!("It holds no body measures. The people here stay as they are.") }</p>
                             }
                             if !named.is_empty() {
-                                <p>{ format!("Changed, deleted or kept twice: {named}.") }</p>
+                                <p>{ say!("Changed, deleted or kept twice: {names}.", names = named) }</p>
                             }
                             { photographs_with((*opened).as_ref()) }
                             if !pairs.is_empty() {
                                 <ImportConflicts {pairs} choices={choices.0.clone()} system={*system} choose={choose.clone()} />
                             }
                             if settings.is_some() {
-                                <p>{ "Its settings and rates take the place of yours." }</p>
+                                <p>{ say!("Its settings and rates take the place of yours.") }</p>
                             }
                             if !changes && settings.is_none() {
-                                <p>{ "It would change nothing." }</p>
+                                <p>{ say!("It would change nothing.") }</p>
                             }
-                            <label class="tick"><input type="radio" name="mode" checked={*mode == Mode::Merge} onchange={set_mode(Mode::Merge)} /><span>{ "Merge: keep all that is here" }</span></label>
-                            <label class="tick"><input type="radio" name="mode" checked={*mode == Mode::Replace} onchange={set_mode(Mode::Replace)} /><span>{ "Replace: make the rack what the file holds" }</span></label>
+                            <label class="tick"><input type="radio" name="mode" checked={*mode == Mode::Merge} onchange={set_mode(Mode::Merge)} /><span>{ say!("Merge: keep all that is here") }</span></label>
+                            <label class="tick"><input type="radio" name="mode" checked={*mode == Mode::Replace} onchange={set_mode(Mode::Replace)} /><span>{ say!("Replace: make the rack what the file holds") }</span></label>
                             <div class="row">
-                                <button type="button" class="prime" onclick={agree} disabled={!changes && settings.is_none()}>{ if *mode == Mode::Merge { "Merge" } else { "Replace" } }</button>
-                                <button type="button" class="second" onclick={leave}>{ "Leave it" }</button>
+                                <button type="button" class="prime" onclick={agree} disabled={!changes && settings.is_none()}>{ if *mode == Mode::Merge { say!("Merge") } else { say!("Replace") } }</button>
+                                <button type="button" class="second" onclick={leave}>{ say!("Leave it") }</button>
                             </div>
                         </div>
                     }
@@ -361,9 +395,9 @@ pub fn SettingsPage(props: &Props) -> Html {
             let said = match files::save(&name, "application/json", &export.emit(())) {
                 Ok(()) => {
                     exported.emit(());
-                    format!("Handed to the browser to save: {name}.")
+                    say!("Handed to the browser to save: {name}.", name)
                 }
-                Err(_) => files::NOT_SAVED.to_owned(),
+                Err(_) => said(files::NOT_SAVED).to_owned(),
             };
             send.emit(Message::Said(said));
         })
@@ -389,96 +423,87 @@ pub fn SettingsPage(props: &Props) -> Html {
             with_people.set(event.target_dyn_into::<HtmlInputElement>().is_some_and(|field| field.checked()));
         })
     };
-    let mut count = all_of(garments.len(), "garment", "garments");
-    if !people.is_empty() {
-        count = format!("{count}, the measures of {}", all_of(people.len(), "person", "people"));
-    }
-    let mut gone = if garments.len() == 1 { "1 garment".to_owned() } else { format!("{} garments", garments.len()) };
-    if !people.is_empty() {
-        gone = format!(
-            "{gone} and the measures of {}",
-            if people.len() == 1 { "1 person".to_owned() } else { format!("{} people", people.len()) }
-        );
-    }
+    let all = all_of(garments.len(), people.len());
+    let gone = gone(garments.len(), people.len());
     html! {
         <>
-            <Bar title="Settings" back="#/" back_name="Back to the rack" />
+            <Bar title={say!("Settings")} back="#/" back_name={say!("Back to the rack")} />
             <section class="card">
-                <h2>{ "Units and money" }</h2>
-                <div class="field"><label for="system">{ "Lengths and weights" }</label>
+                <h2>{ say!("Units and money") }</h2>
+                <div class="field"><label for="system">{ say!("Lengths and weights") }</label>
                     <select id="system" onchange={on_system}>
-                        <option value="metric" selected={settings.system == System::Metric}>{ "metric: mm, g/m²" }</option>
-                        <option value="imperial" selected={settings.system == System::Imperial}>{ "imperial: inches, oz/yd²" }</option>
+                        <option value="metric" selected={settings.system == System::Metric}>{ say!("metric: mm, g/m²") }</option>
+                        <option value="imperial" selected={settings.system == System::Imperial}>{ say!("imperial: inches, oz/yd²") }</option>
                     </select></div>
-                <div class="field"><label for="currency">{ "Currency for new tickets" }</label>
+                <div class="field"><label for="currency">{ say!("Currency for new tickets") }</label>
                     <select id="currency" onchange={on_currency}>
                         { for Currency::ALL.into_iter().map(|currency| html! { <option key={currency.code()} value={currency.code()} selected={currency == settings.currency}>{ currency.code() }</option> }) }
                     </select></div>
-                <p><a class="onward" href={Route::Rates.href()}><b>{ "Rates" }</b><small>{ format!("{} · what a build-up takes cloth, wages, freight and shops to cost", settings.rates.market().name()) }</small></a></p>
+                <p><a class="onward" href={Route::Rates.href()}><b>{ say!("Rates") }</b><small>{ settings.rates.market().name() }{ " · " }{ say!("what a build-up takes cloth, wages, freight and shops to cost") }</small></a></p>
             </section>
             <section class="card">
-                <h2>{ "People" }</h2>
-                <p>{ "Body measures for the fitting room. They stay on this device." }</p>
-                <p><a class="onward" href={Route::People.href()}><b>{ "People" }</b><small>{ match people.len() {
-                    0 => "nobody yet".to_owned(),
-                    1 => "1 person".to_owned(),
-                    count => format!("{count} people"),
+                <h2>{ say!("People") }</h2>
+                <p>{ say!("Body measures for the fitting room. They stay on this device.") }</p>
+                <p><a class="onward" href={Route::People.href()}><b>{ say!("People") }</b><small>{ match people.len() {
+                    0 => say!("nobody yet").to_owned(),
+                    count if one(count) => say!("{count} person", count),
+                    count => say!("{count} people", count),
                 } }</small></a></p>
             </section>
             <section class="card">
-                <h2>{ "Look" }</h2>
-                <div class="field"><label for="theme">{ "Light or dark" }</label>
+                <h2>{ say!("of the app" | "Look") }</h2>
+                <div class="field"><label for="theme">{ say!("Light or dark") }</label>
                     <select id="theme" onchange={on_theme}>
                         { for Theme::ALL.into_iter().map(|theme| html! { <option key={theme.key()} value={theme.key()} selected={theme == settings.theme}>{ match theme {
-                            Theme::Device => "as this device",
-                            Theme::Light => "light",
-                            Theme::Dark => "dark, for dim rooms",
+                            Theme::Device => say!("as this device"),
+                            Theme::Light => say!("screen, not weight" | "light"),
+                            Theme::Dark => say!("dark, for dim rooms"),
                         } }</option> }) }
                     </select></div>
-                <div class="field"><label for="text-size">{ "Size of text" }</label>
+                <div class="field"><label for="text-size">{ say!("Size of text") }</label>
                     <select id="text-size" onchange={on_size}>
                         { for TextSize::ALL.into_iter().map(|size| html! { <option key={size.key()} value={size.key()} selected={size == settings.text_size}>{ format!("{} %", size.key()) }</option> }) }
                     </select></div>
             </section>
             <section class="card">
-                <h2>{ "Your data" }</h2>
-                <p>{ "Everything stays in this browser on this device. Nothing is sent anywhere. A browser may throw away what a page keeps, so export now and then." }</p>
+                <h2>{ say!("Your data") }</h2>
+                <p>{ say!("Everything stays in this browser on this device. Nothing is sent anywhere. A browser may throw away what a page keeps, so export now and then.") }</p>
                 if !people.is_empty() {
-                    <label class="tick"><input type="checkbox" checked={*with_people} onchange={tick_people} aria-describedby="with-people" /><span>{ "Also the body measures of people" }</span></label>
-                    <p class="hint" id="with-people">{ "Off unless you tick it, so that a file handed on holds nobody’s measures. Tick it for a copy of your own: without it, the measures of people are in no file." }</p>
+                    <label class="tick"><input type="checkbox" checked={*with_people} onchange={tick_people} aria-describedby="with-people" /><span>{ say!("Also the body measures of people") }</span></label>
+                    <p class="hint" id="with-people">{ say!("Off unless you tick it, so that a file handed on holds nobody’s measures. Tick it for a copy of your own: without it, the measures of people are in no file.") }</p>
                 }
-                <p><button type="button" class="second" onclick={save}>{ if *with_people || people.is_empty() { "Export everything" } else { "Export garments and settings" } }</button></p>
-                <PhotographsOut garments={garments.clone()} save="Export with photographs (zip)"
+                <p><button type="button" class="second" onclick={save}>{ if *with_people || people.is_empty() { say!("Export everything") } else { say!("Export garments and settings") } }</button></p>
+                <PhotographsOut garments={garments.clone()} save={say!("Export with photographs (zip)")}
                     name={format!("garment-assay-{today}.zip")} export={export} made={*today} done={exported.clone()} send={send.clone()} />
-                <p><a class="onward" href={Route::HandOn(Vec::new()).href()}><b>{ "Hand on" }</b><small>{ "tables for a spreadsheet, a collection alone, text for a message" }</small></a></p>
+                <p><a class="onward" href={Route::HandOn(Vec::new()).href()}><b>{ say!("Hand on") }</b><small>{ say!("tables for a spreadsheet, a collection alone, text for a message") }</small></a></p>
                 <TakeIn garments={garments.clone()} people={people.clone()} system={settings.system} send={send.clone()} />
             </section>
             <OnDevice standing={standing.clone()} garments={garments.clone()} today={*today} step={send.reform(Message::Step)} />
             <section class="card">
-                <h2>{ "Invented rack" }</h2>
-                <p>{ "Garments of every kind from a Saturday that never was, with answers, readings, tickets, guesses and a fitting: to see what the app does. Nothing about your own garments is worked out from them." }</p>
+                <h2>{ say!("Invented rack") }</h2>
+                <p>{ say!("Garments of every kind from a Saturday that never was, with answers, readings, tickets, guesses and a fitting: to see what the app does. Nothing about your own garments is worked out from them.") }</p>
                 <Invented garments={garments.clone()} send={send.clone()} />
             </section>
             <section class="card">
-                <h2>{ "Erase" }</h2>
-                <p>{ format!("Takes {count} and these settings off this device.") }</p>
-                <p><button type="button" class="grave" onclick={ask(Asking::Once)}>{ "Erase everything" }</button></p>
+                <h2>{ say!("Erase") }</h2>
+                <p>{ say!("Takes {what} and these settings off this device.", what = all) }</p>
+                <p><button type="button" class="grave" onclick={ask(Asking::Once)}>{ say!("Erase everything") }</button></p>
             </section>
             <section class="card">
-                <h2>{ "About" }</h2>
-                <p><a href={Route::Numbers.href()}>{ "Where the numbers come from" }</a></p>
-                <p><a href={Route::Licences.href()}>{ "Licences of what the app is made of" }</a></p>
-                <p class="hint">{ format!("Garment Assay {}. Typeface: Instrument Sans, SIL Open Font License.", env!("CARGO_PKG_VERSION")) }</p>
+                <h2>{ say!("the app" | "About") }</h2>
+                <p><a href={Route::Numbers.href()}>{ say!("Where the numbers come from") }</a></p>
+                <p><a href={Route::Licences.href()}>{ say!("Licences of what the app is made of") }</a></p>
+                <p class="hint">{ say!("Garment Assay {version}. Typeface: Instrument Sans, SIL Open Font License.", version = env!("CARGO_PKG_VERSION")) }</p>
             </section>
             { match *asking {
                 Asking::Nothing => Html::default(),
                 Asking::Once => html! {
-                    <Confirm key="once" question="Erase everything?" explains={format!("This takes {count} and your settings off this device. Export first if you may want them again.")}
-                        yes="Erase" answered={answered} />
+                    <Confirm key="once" question={say!("Erase everything?")} explains={say!("This takes {what} and your settings off this device. Export first if you may want them again.", what = all)}
+                        yes={say!("Erase")} answered={answered} />
                 },
                 Asking::Twice => html! {
-                    <Confirm key="twice" question="Really everything?" explains={format!("There is no way back. {gone} will be gone.")}
-                        yes="Yes, erase all" answered={answered} />
+                    <Confirm key="twice" question={say!("Really everything?")} explains={gone}
+                        yes={say!("Yes, erase all")} answered={answered} />
                 },
             } }
         </>

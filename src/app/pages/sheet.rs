@@ -6,6 +6,7 @@ use garment_assay::fit::Person;
 use garment_assay::garment::{Answer, Appraisal, Garment, Terms};
 use garment_assay::lot::Stands;
 use garment_assay::quantity::{System, Unit};
+use garment_assay::say;
 use garment_assay::trade::{Band, Question, Stage};
 use yew::prelude::*;
 
@@ -51,8 +52,8 @@ pub fn SheetPage(props: &Props) -> Html {
     let print = Callback::from(|_: MouseEvent| document::print());
     html! {
         <>
-            <Bar title="Sheet" under={garment.called().to_owned()} back={Route::Result(id.clone()).href()} back_name="Back to the result" />
-            <p class="hint lonely no-print">{ "One page, A4 or Letter, in black ink. Choose “Save as PDF” in the browser’s dialogue for a file." }</p>
+            <Bar title={say!("Sheet")} under={garment.called().to_owned()} back={Route::Result(id.clone()).href()} back_name={say!("Back to the result")} />
+            <p class="hint lonely no-print">{ say!("One page, A4 or Letter, in black ink. Choose “Save as PDF” in the browser’s dialogue for a file.") }</p>
             <article class="sheet card">
                 { head(garment) }
                 <section class="sheet-make">
@@ -64,16 +65,16 @@ pub fn SheetPage(props: &Props) -> Html {
                 { answers(garment, *system) }
                 { measures(garment, *system) }
                 if let Some(report) = fitting::report(garment, people) {
-                    <section><h3>{ "Fit" }</h3><VerdictLines {report} system={*system} /></section>
+                    <section><h3>{ say!("Fit") }</h3><VerdictLines {report} system={*system} /></section>
                 }
                 { buyers(garment) }
                 { note(garment) }
                 { photographs(garment, fitting::report(garment, people).is_some(), *system) }
-                <p class="sheet-foot">{ "Bands, and how far each answer counts, are one expert’s judgement; instruments and standards are named in the app. A band is a belief with a chance, not a grade by a laboratory. Garment Assay, " }{ clock::written_day(garment.noted()) }{ "." }</p>
+                <p class="sheet-foot">{ say!("Bands, and how far each answer counts, are one expert’s judgement; instruments and standards are named in the app. A band is a belief with a chance, not a grade by a laboratory.") }{ " Garment Assay, " }{ clock::written_day(garment.noted()) }{ "." }</p>
             </article>
             <div class="foot">
-                <button type="button" class="prime" onclick={print}>{ "Print" }</button>
-                <a class="second" href={Route::Result(id).href()}>{ "Back to the result" }</a>
+                <button type="button" class="prime" onclick={print}>{ say!("Print") }</button>
+                <a class="second" href={Route::Result(id).href()}>{ say!("Back to the result") }</a>
             </div>
         </>
     }
@@ -81,18 +82,18 @@ pub fn SheetPage(props: &Props) -> Html {
 
 fn head(garment: &Garment) -> Html {
     let terms = garment.terms();
-    let text = |word: &str, text: &str| (!text.is_empty()).then(|| format!("{word} {text}"));
+    let noted = |text: &str| (!text.is_empty()).then(|| text.to_owned());
     let facts = [
         Some(garment.family().name.to_owned()),
-        garment.is_second_hand().then(|| "second-hand".to_owned()),
-        text("", garment.place()).map(|place| place.trim().to_owned()),
-        text("collection", garment.collection()),
+        garment.is_second_hand().then(|| say!("second-hand").to_owned()),
+        noted(garment.place().trim()),
+        noted(garment.collection()).map(|name| say!("collection {name}", name)),
         Some(clock::written_day(garment.noted())),
         garment.ticket_in_view().map(words::ticket),
-        text("supplier", terms.supplier()),
-        text("style", terms.style()),
-        text("colours", terms.colourways()),
-        text("sizes", terms.sizes()),
+        noted(terms.supplier()).map(|name| say!("supplier {name}", name)),
+        noted(terms.style()).map(|number| say!("style {number}", number)),
+        noted(terms.colourways()).map(|names| say!("colours {names}", names)),
+        noted(terms.sizes()).map(|sizes| say!("sizes {sizes}", sizes)),
     ];
     html! {
         <header>
@@ -115,7 +116,7 @@ fn bands(appraisal: &Appraisal) -> Html {
 fn left(garment: &Rc<Garment>, appraisals: &Appraisals) -> Html {
     let Some(left) = appraisals.left(garment).filter(|left| left.evidence() > 0) else { return Html::default() };
     let (band, chance) = left.likely();
-    html! { <p><b>{ "What is left in it: " }</b>{ format!("{}, {}", Question::Left.word(band), words::percent(chance)) }</p> }
+    html! { <p><b>{ say!("What is left in it:") }{ " " }</b>{ format!("{}, {}", Question::Left.word(band), words::percent(chance)) }</p> }
 }
 
 /// The answers that moved the result most, with the drawing of what was found.
@@ -131,7 +132,7 @@ fn drawn(garment: &Rc<Garment>, appraisals: &Appraisals, appraisal: &Appraisal, 
     }
     html! {
         <section>
-            <h3>{ "What told most" }</h3>
+            <h3>{ say!("What told most") }</h3>
             <ul class="sheet-drawn">
                 { for shown.into_iter().map(|(moved, picture)| html! {
                     <li key={moved.check.key}>
@@ -197,46 +198,52 @@ fn measures(garment: &Garment, system: System) -> Html {
     if read.is_empty() {
         return Html::default();
     }
-    html! { <section><h3>{ "Tape" }</h3><p>{ read.join(" · ") }</p></section> }
+    html! { <section><h3>{ say!("tape measure" | "Tape") }</h3><p>{ read.join(" · ") }</p></section> }
 }
 
 fn buyers(garment: &Garment) -> Html {
     let terms = garment.terms();
     let prices = terms.prices().iter().filter_map(|price| {
         let currency = terms.currency()?;
-        let decimals = currency.decimals() as usize;
-        Some(format!("from {}: {} {:.decimals$}", price.from, currency.code(), currency.whole(price.minor)))
+        Some(say!("from {pieces}: {amount}", pieces = price.from, amount = words::to_the_cent(price.minor, currency)))
     });
     let facts = [
         Some(prices.collect::<Vec<_>>().join(", ")).filter(|text| !text.is_empty()),
         terms.incoterm().map(|term| term.code().to_owned()),
-        terms.smallest_order().map(|pieces| format!("smallest order {pieces}")),
-        terms.delivery().map(|(first, last)| format!("delivery {} to {}", clock::written_day(first), clock::written_day(last))),
-        terms.shortlisted().then(|| "on the short list".to_owned()),
+        terms.smallest_order().map(|pieces| say!("smallest order {pieces}", pieces)),
+        terms.delivery().map(|(first, last)| {
+            say!("delivery {first} to {last}", first = clock::written_day(first), last = clock::written_day(last))
+        }),
+        terms.shortlisted().then(|| say!("on the short list").to_owned()),
     ];
     let facts: Vec<String> = facts.into_iter().flatten().collect();
     let lot = garment.lot().map(|log| {
         let [critical, major, minor] = log.standings().map(|standing| standing.bad);
         let stands = match log.stands() {
-            Stands::Open(left) => format!("{left} left to look at"),
-            Stands::Passes => "passes".to_owned(),
-            Stands::Fails => "fails".to_owned(),
+            Stands::Open(left) => say!("lot" | "{left} left to look at", left),
+            Stands::Passes => say!("lot" | "passes").to_owned(),
+            Stands::Fails => say!("lot" | "fails").to_owned(),
         };
-        format!(
-            "Lot of {}, level {}, limits {} and {}: {} of {} looked at, {critical} critical, {major} major, {minor} minor; {stands}.",
-            log.lot.pieces(),
-            log.level.key(),
-            log.major.key(),
-            log.minor.key(),
-            log.looked_at,
-            log.sample()
-        )
+        let looked = say!(
+            "Lot of {pieces}, level {level}, limits {major_limit} and {minor_limit}: {looked_at} of {sample} looked at, {critical} critical, \
+             {major} major, {minor} minor",
+            pieces = log.lot.pieces(),
+            level = log.level.key(),
+            major_limit = log.major.key(),
+            minor_limit = log.minor.key(),
+            looked_at = log.looked_at,
+            sample = log.sample(),
+            critical,
+            major,
+            minor,
+        );
+        format!("{looked}; {stands}.")
     });
     if facts.is_empty() && lot.is_none() {
         return Html::default();
     }
     html! {
-        <section><h3>{ "Offer and lot" }</h3>
+        <section><h3>{ say!("Offer and lot") }</h3>
             if !facts.is_empty() {
                 <p>{ facts.join(" · ") }</p>
             }
@@ -251,7 +258,7 @@ fn note(garment: &Garment) -> Html {
     if garment.note().is_empty() {
         return Html::default();
     }
-    html! { <section><h3>{ "Note" }</h3><p>{ cut(garment.note(), LONGEST_NOTE) }</p></section> }
+    html! { <section><h3>{ say!("Note") }</h3><p>{ cut(garment.note(), LONGEST_NOTE) }</p></section> }
 }
 
 /// How many lines the longer parts take, roughly: answers in two columns of some 55 letters, the rest in lines of some 110.
@@ -277,7 +284,7 @@ fn photographs(garment: &Garment, with_fit: bool, system: System) -> Html {
     let (said, unsaid): (Vec<_>, Vec<_>) = all.iter().partition(|one| !one.caption().is_empty());
     html! {
         <section>
-            <h3>{ "Photographs" }</h3>
+            <h3>{ say!("Photographs") }</h3>
             <ul class="sheet-photographs">{ for said.into_iter().chain(unsaid).take(PHOTOGRAPHS).map(|one| html! { <Printed key={one.id().to_string()} one={one.clone()} /> }) }</ul>
         </section>
     }

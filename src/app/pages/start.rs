@@ -5,6 +5,7 @@ use std::rc::Rc;
 
 use garment_assay::catalog::{FAMILIES, Family};
 use garment_assay::garment::Garment;
+use garment_assay::say;
 use garment_assay::trade::Currency;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -79,10 +80,10 @@ pub fn Start(props: &Props) -> Html {
     };
     html! {
         <form class="start" {onsubmit} novalidate=true>
-            <Bar title="Check a garment" under="Only the kind is needed; make as many of its checks as you like" back="#/" back_name="Back to the rack" />
+            <Bar title={say!("Check a garment")} under={say!("Only the kind is needed; make as many of its checks as you like")} back="#/" back_name={say!("Back to the rack")} />
             <div class="card">
                 <fieldset class="families">
-                    <legend>{ "What is it?" }</legend>
+                    <legend>{ say!("What is it?") }</legend>
                     { for FAMILIES.iter().copied().map(|kind: &'static Family| {
                         let onchange = { let family = family.clone(); Callback::from(move |_: Event| family.set(kind)) };
                         let chosen = family.key == kind.key;
@@ -90,24 +91,24 @@ pub fn Start(props: &Props) -> Html {
                             <label key={kind.key} class="answer" data-chosen={chosen.to_string()}>
                                 <input type="radio" name="family" value={kind.key} checked={chosen} {onchange} />
                                 <Drawn picture={kind.drawn} />
-                                <span class="answer-words"><b>{ kind.name }</b><small>{ format!("{} {} checks.", kind.covers, kind.checks.len()) }</small></span>
+                                <span class="answer-words"><b>{ kind.name }</b><small>{ kind.covers }{ " " }{ say!("{count} checks.", count = kind.checks.len()) }</small></span>
                             </label>
                         }
                     }) }
                 </fieldset>
                 <WornSwitch on={*second_hand} chosen={switched} />
                 <div class="field">
-                    <label for="label">{ "A name for it" }</label>
+                    <label for="label">{ say!("A name for it") }</label>
                     <input id="label" autocomplete="off" maxlength="120" placeholder={family.example} value={(*label).clone()} oninput={typed(&label)} />
                 </div>
                 <div class="field">
-                    <label for="place">{ "Where you are" }</label>
-                    <input id="place" autocomplete="off" maxlength="120" list="places" placeholder="Shop, stand or wardrobe" value={(*place).clone()} oninput={typed(&place)} />
+                    <label for="place">{ say!("Where you are") }</label>
+                    <input id="place" autocomplete="off" maxlength="120" list="places" placeholder={say!("Shop, stand or wardrobe")} value={(*place).clone()} oninput={typed(&place)} />
                     <datalist id="places">{ for places.into_iter().map(|place| html! { <option key={place} value={place.to_owned()} /> }) }</datalist>
                 </div>
                 <TicketFields draft={(*draft).clone()} typed={ticket_typed} fault={(*fault).clone()} />
             </div>
-            <div class="foot"><button type="submit" class="prime">{ "Start checking" }</button></div>
+            <div class="foot"><button type="submit" class="prime">{ say!("Start checking") }</button></div>
         </form>
     }
 }

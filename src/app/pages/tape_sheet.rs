@@ -5,8 +5,10 @@ use std::rc::Rc;
 
 use garment_assay::fit::Person;
 use garment_assay::garment::{Act, Garment, Taped};
+use garment_assay::language::{one, within};
 use garment_assay::measure::{GIRTH, Outcome, PointOfMeasure};
 use garment_assay::quantity::{Amount, Decimal, System, Unit, read, written_exactly, written_with_spread};
+use garment_assay::say;
 use garment_assay::specimen::Picture;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -33,7 +35,7 @@ impl Draft {
     /// What is kept, as it was given.
     fn of(kept: Option<&Taped>, unit: Unit) -> Draft {
         let text = |reading: &Amount| {
-            let number = written_exactly(reading.number, 6, Decimal::Point).replace('\u{202f}', "").replace('\u{2212}', "-");
+            let number = written_exactly(reading.number, 6, Decimal::spoken()).replace('\u{202f}', "").replace('\u{2212}', "-");
             if reading.unit == unit { number } else { format!("{number} {}", reading.unit.symbol()) }
         };
         let texts: Vec<String> = kept.map(|kept| kept.readings().iter().map(text).collect()).unwrap_or_default();
@@ -44,12 +46,12 @@ impl Draft {
     fn said(&self, point: &PointOfMeasure, unit: Unit, system: System) -> (Option<Taped>, BTreeMap<usize, String>) {
         let (mut readings, mut faults) = (Vec::new(), BTreeMap::new());
         for (place, text) in self.texts.iter().enumerate().filter(|(_, text)| !text.trim().is_empty()) {
-            let taken = read(text, unit, Decimal::Point).map_err(|fault| fault.sentence()).and_then(|amount| {
+            let taken = read(text, unit, Decimal::spoken()).map_err(|fault| fault.sentence()).and_then(|amount| {
                 let alone = Taped::new(vec![amount], self.round).map(|taped| taped.outcome(point));
                 match alone {
                     Some(Ok(_)) => Ok(amount),
-                    Some(Err(fault)) => Err(fault.sentence(system, Decimal::Point)),
-                    None => Err("Type a length.".to_owned()),
+                    Some(Err(fault)) => Err(fault.sentence(system, Decimal::spoken())),
+                    None => Err(say!("Type a length.").to_owned()),
                 }
             });
             match taken {
@@ -104,15 +106,15 @@ fn Reading(props: &ReadingProps) -> Html {
     let (lay, fault_id) = (format!("{}-lay", point.key), format!("{id}-fault"));
     html! {
         <div class="tape-reading">
-            <label for={id.clone()}>{ format!("Reading {}", place + 1) }</label>
+            <label for={id.clone()}>{ say!("Reading {number}", number = place + 1) }</label>
             <span class="field-unit">
                 <input {id} ref={field} inputmode="decimal" autocomplete="off" value={text.clone()} {oninput} {onblur}
-                    aria-label={format!("Reading {}, {}, in {}", place + 1, point.name.to_lowercase(), unit.name())}
+                    aria-label={say!("Reading {number}, {place}, in {unit}", number = place + 1, place = within(point.name), unit = unit.name())}
                     aria-invalid={fault.is_some().to_string()} aria-describedby={if fault.is_some() { format!("{fault_id} {lay}") } else { lay }} />
                 <span class="unit" aria-hidden="true">{ unit.symbol() }</span>
             </span>
             if let Some(fault) = fault {
-                <p class="fault" id={fault_id} role="alert">{ format!("{fault} This one is not kept.") }</p>
+                <p class="fault" id={fault_id} role="alert">{ fault }{ " " }{ say!("This one is not kept.") }</p>
             }
         </div>
     }
@@ -122,21 +124,31 @@ fn Reading(props: &ReadingProps) -> Html {
 fn length(value: f64, spread: f64, system: System) -> String {
     let own = Unit::Centimetre.in_system(system);
     match (Unit::Centimetre.convert(value, own), Unit::Centimetre.convert(spread, own)) {
-        (Some(value), Some(spread)) => written_with_spread(value, spread, own, Decimal::Point),
-        _ => written_with_spread(value, spread, Unit::Centimetre, Decimal::Point),
+        (Some(value), Some(spread)) => written_with_spread(value, spread, own, Decimal::spoken()),
+        _ => written_with_spread(value, spread, Unit::Centimetre, Decimal::spoken()),
+    }
+}
+
+/// How a girth came about.
+fn girth(width: String, count: usize) -> String {
+    if one(count) {
+        say!("Girth, from {count} reading: flat width {width}, doubled.", count, width)
+    } else {
+        say!("Girth, mean of {count} readings: flat width {width}, doubled.", count, width)
     }
 }
 
 fn figure(outcome: &Outcome, readings: usize, system: System) -> Html {
-    let from = if readings == 1 { "from 1 reading".to_owned() } else { format!("mean of {readings} readings") };
     html! {
         <>
             <span>{ length(outcome.value, outcome.uncertainty, system) }</span>
             <small>
                 if let Some(flat) = outcome.also("flat") {
-                    { format!("Girth, {from}: flat width {}, doubled.", words::also(flat, system)) }
+                    { girth(words::also(flat, system), readings) }
+                } else if one(readings) {
+                    { say!("From {count} reading.", count = readings) }
                 } else {
-                    { format!("{}{}.", from[..1].to_uppercase(), &from[1..]) }
+                    { say!("Mean of {count} readings.", count = readings) }
                 }
             </small>
             { for outcome.says.iter().filter(|_| readings > 1).filter(|sentence| !sentence.contains("doubled")).map(|sentence| html! { <small key={*sentence}>{ *sentence }</small> }) }
@@ -244,17 +256,17 @@ fn Point(props: &PointProps) -> Html {
             }) }
             if point.doubled {
                 <label class="tick"><input type="checkbox" checked={draft.round} onchange={onround}
-                    aria-label={format!("The tape went all the way round, {}", point.name.to_lowercase())} /><span>{ "The tape went all the way round" }</span></label>
+                    aria-label={say!("The tape went all the way round, {place}", place = within(point.name))} /><span>{ say!("The tape went all the way round") }</span></label>
             }
             <output class="figure">
                 if let Some((outcome, taped)) = &outcome {
                     { figure(outcome, taped.readings().len(), system) }
                 } else if !faults.is_empty() {
-                    <small>{ "No figure while a reading cannot be taken." }</small>
+                    <small>{ say!("No figure while a reading cannot be taken.") }</small>
                 }
             </output>
             if !is_full && outcome.is_some() {
-                <p><button type="button" class="ghost" onclick={again} aria-label={format!("Read again, {}", point.name.to_lowercase())}>{ "Read again" }</button></p>
+                <p><button type="button" class="ghost" onclick={again} aria-label={say!("Read again, {place}", place = within(point.name))}>{ say!("Read again") }</button></p>
             }
         </section>
     }
@@ -289,19 +301,20 @@ pub fn TapeSheet(props: &Props) -> Html {
     };
     let points = garment.family().points;
     let label = garment.called();
-    let under = format!("{label} · {} of {} measured", garment.measures().count(), points.len());
+    let under =
+        format!("{label} · {}", say!("{count} of {all} measured", count = garment.measures().count(), all = points.len()));
     html! {
         <>
-            <Bar title="Tape sheet" {under} back={Route::Checks(id.clone()).href()} back_name="Back to all checks">
-                <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label="Undo"><Icon shape={Shape::Undo} /></button>
+            <Bar title={say!("Tape sheet")} {under} back={Route::Checks(id.clone()).href()} back_name={say!("Back to all checks")}>
+                <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label={say!("Undo")}><Icon shape={Shape::Undo} /></button>
             </Bar>
             <section class="card">
-                <h2>{ "What to do" }</h2>
+                <h2>{ say!("What to do") }</h2>
                 <ol class="steps">{ for GIRTH.steps.iter().map(|step| html! { <li key={*step}>{ *step }</li> }) }</ol>
                 { for GIRTH.cautions.iter().map(|caution| html! {
                     <p key={*caution} class="caution"><Icon shape={Shape::Care} /><span>{ *caution }</span></p>
                 }) }
-                <p class="hint">{ "Flat widths are typed as read and doubled here. The figure says how far off it may be (1 standard deviation). It moves no band: a measure is not a quality." }</p>
+                <p class="hint">{ say!("Flat widths are typed as read and doubled here. The figure says how far off it may be (1 standard deviation). It moves no band: a measure is not a quality.") }</p>
             </section>
             { for points.iter().map(|point| html! {
                 <Point key={point.key} {point} kept={garment.taped(point).cloned()} system={*system} act={act.clone()}
@@ -309,14 +322,14 @@ pub fn TapeSheet(props: &Props) -> Html {
             }) }
             if let Some(report) = fitting::report(garment, people) {
                 <section class="card">
-                    <h2>{ "Fit" }</h2>
+                    <h2>{ say!("Fit") }</h2>
                     <VerdictLines {report} system={*system} />
-                    <p><a class="second" href={Route::Fitting(id.clone()).href()}>{ "Fitting room" }</a></p>
+                    <p><a class="second" href={Route::Fitting(id.clone()).href()}>{ say!("Fitting room") }</a></p>
                 </section>
             }
             <div class="foot">
-                <a class="prime" href={Route::Resume(id.clone()).href()}>{ "Go on checking" }</a>
-                <a class="second" href={Route::Result(id).href()}>{ "See the result" }</a>
+                <a class="prime" href={Route::Resume(id.clone()).href()}>{ say!("Go on checking") }</a>
+                <a class="second" href={Route::Result(id).href()}>{ say!("See the result") }</a>
             </div>
         </>
     }

@@ -5,8 +5,10 @@ use std::rc::Rc;
 use garment_assay::check::Check;
 use garment_assay::garment::{Act, Answer, Appraisal, Garment, Proposal, Reason};
 use garment_assay::grading::Care;
+use garment_assay::language::within;
 use garment_assay::learn::Subject;
 use garment_assay::quantity::System;
+use garment_assay::say;
 use garment_assay::trade::Question;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -45,22 +47,25 @@ fn progress(garment: &Garment, appraisals: &Appraisals, appraisal: &Appraisal) -
     let settles = match appraisals.appraiser().settling(garment, appraisal) {
         // Before the third answer the time is mostly a guess (simulated: 163 s said where the middle garment took 100).
         _ if appraisal.evidence() < 3 => String::new(),
-        Some(seconds) if seconds <= 0.0 => " · settled".to_owned(),
-        Some(seconds) => format!(" · {} to settle", words::duration(seconds)),
+        Some(seconds) if seconds <= 0.0 => format!(" · {}", say!("settled")),
+        Some(seconds) => format!(" · {}", say!("{time} to settle", time = words::duration(seconds))),
         None => String::new(),
     };
-    format!("{answered} of {all}{settles}")
+    format!("{}{settles}", say!("{answered} of {all}", answered, all))
 }
 
 fn why(proposal: &Proposal) -> String {
     match proposal.reason {
         Reason::Telling => {
-            format!(" It tells more about the band than any other check for {} of work.", words::duration(proposal.seconds))
+            say!(
+                "It tells more about the band than any other check for {time} of work.",
+                time = words::duration(proposal.seconds)
+            )
         }
-        Reason::WhileHeld => " You hold the garment the right way for it now.".to_owned(),
-        Reason::Opens => " Its answer decides whether another check is worth making.".to_owned(),
-        Reason::Costs => " It says what the garment cost to make, not how good it is.".to_owned(),
-        Reason::LeftOver => " It will hardly move the band any more.".to_owned(),
+        Reason::WhileHeld => say!("You hold the garment the right way for it now.").to_owned(),
+        Reason::Opens => say!("Its answer decides whether another check is worth making.").to_owned(),
+        Reason::Costs => say!("It says what the garment cost to make, not how good it is.").to_owned(),
+        Reason::LeftOver => say!("It will hardly move the band any more.").to_owned(),
     }
 }
 
@@ -150,9 +155,9 @@ pub fn Walk(props: &Props) -> Html {
     let label = garment.called();
     html! {
         <>
-            <Bar title={label.to_owned()} under={progress(garment, appraisals, &appraisal)} back="#/" back_name="Back to the rack">
-                <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label="Undo"><Icon shape={Shape::Undo} /></button>
-                <a class="icon-button" href={Route::Checks(id.clone()).href()} aria-label="All checks"><Icon shape={Shape::List} /></a>
+            <Bar title={label.to_owned()} under={progress(garment, appraisals, &appraisal)} back="#/" back_name={say!("Back to the rack")}>
+                <button type="button" class="icon-button" onclick={take_back} disabled={!can_take_back} aria-label={say!("Undo")}><Icon shape={Shape::Undo} /></button>
+                <a class="icon-button" href={Route::Checks(id.clone()).href()} aria-label={say!("All checks")}><Icon shape={Shape::List} /></a>
             </Bar>
             <div class="tape-pinned"><Tape appraisal={appraisal.clone()} /></div>
             <article class="card check" key={check.key}>
@@ -160,15 +165,15 @@ pub fn Walk(props: &Props) -> Html {
                     <span class="stage">{ check.stage.name() }</span>
                     { format!("{} · {}", check.aspect.name(), words::duration(f64::from(check.seconds))) }
                     if check.speaks.left().is_some() {
-                        <span class="cost-only">{ Question::Left.name().to_lowercase() }</span>
+                        <span class="cost-only">{ within(Question::Left.name()) }</span>
                     } else if check.speaks.curve().is_none() {
-                        <span class="cost-only">{ "cost only" }</span>
+                        <span class="cost-only">{ say!("cost only") }</span>
                     }
                 </p>
                 <h2 tabindex="-1" data-opens="">{ check.question }</h2>
                 <p class="hint">{ check.how }</p>
                 if let Some(look) = garment.look(check).filter(|look| !look.at.is_empty()) {
-                    <p class="hint"><b>{ "Here: " }</b>{ look.at }</p>
+                    <p class="hint"><b>{ say!("Here:") }{ " " }</b>{ look.at }</p>
                 }
                 if let Some(caution) = check.caution {
                     <p class="caution"><Icon shape={Shape::Care} /><span>{ caution }</span></p>
@@ -178,50 +183,50 @@ pub fn Walk(props: &Props) -> Html {
                 }
                 <Answers {check} {chosen} {read} {choose} />
                 if let Some(mend) = garment.mend(check) {
-                    <p><b>{ "What to do: " }</b>{ mend }</p>
+                    <p><b>{ say!("What to do:") }{ " " }</b>{ mend }</p>
                 }
-                <label class="tick"><input type="checkbox" checked={is_unsure} onchange={onunsure} /><span>{ "I am not sure of this" }</span></label>
+                <label class="tick"><input type="checkbox" checked={is_unsure} onchange={onunsure} /><span>{ say!("I am not sure of this") }</span></label>
                 <div class="row">
-                    <button type="button" class="ghost" aria-pressed={(answer == Some(&Answer::CannotTell)).to_string()} onclick={cannot_tell}>{ "Can't tell" }</button>
+                    <button type="button" class="ghost" aria-pressed={(answer == Some(&Answer::CannotTell)).to_string()} onclick={cannot_tell}>{ say!("Can't tell") }</button>
                     if answered {
-                        <button type="button" class="ghost" onclick={clear}>{ "Take answer back" }</button>
+                        <button type="button" class="ghost" onclick={clear}>{ say!("Take answer back") }</button>
                     }
                     <button type="button" class="ghost" aria-expanded={noting.to_string()} onclick={toggle_note}>
-                        { if garment.check_note(check).is_empty() { "Add a note" } else { "Note" } }
+                        { if garment.check_note(check).is_empty() { say!("Add a note") } else { say!("Note") } }
                     </button>
                 </div>
                 <p><a href={Route::Photographs(id.clone(), Some(check.key.to_owned())).href()}>{ match garment.photographs().of_check(check) {
-                    0 => "Add a photograph".to_owned(),
+                    0 => say!("Add a photograph").to_owned(),
                     count => words::photographs(count),
                 } }</a></p>
                 if *noting {
-                    <Note id="check-note" label="Note on this check" text={garment.check_note(check).to_owned()} write={write_note} />
+                    <Note id="check-note" label={say!("Note on this check")} text={garment.check_note(check).to_owned()} write={write_note} />
                 }
                 <details class="meaning">
-                    <summary>{ "What it says, and what it does not" }</summary>
+                    <summary>{ say!("What it says, and what it does not") }</summary>
                     <p>{ check.meaning }</p>
                     if let Some(cost) = check.speaks.cost() {
                         <p>{ cost }</p>
                     }
-                    <p class="sources">{ format!("Leans on: {}.", check.sources.iter().map(|source| source.name).collect::<Vec<_>>().join("; ")) }</p>
+                    <p class="sources">{ say!("Leans on: {sources}.", sources = check.sources.iter().map(|source| source.name).collect::<Vec<_>>().join("; ")) }</p>
                 </details>
-                <p><a href={Route::Lesson(Subject::with(garment.family(), check).key().to_owned(), check.key.to_owned(), Some(id.clone())).href()}>{ "Read about this check" }</a></p>
+                <p><a href={Route::Lesson(Subject::with(garment.family(), check).key().to_owned(), check.key.to_owned(), Some(id.clone())).href()}>{ say!("Read about this check") }</a></p>
             </article>
             if let Some(next) = &next {
-                <p class="why">{ "Next: " }<b>{ next.check.name }</b>{ format!(" ({}).", next.check.stage.name().to_lowercase()) }{ why(next) }</p>
+                <p class="why">{ say!("Next:") }{ " " }<b>{ next.check.name }</b>{ format!(" ({}). ", within(next.check.stage.name())) }{ why(next) }</p>
             } else {
-                <p class="why">{ "That was the last check." }</p>
+                <p class="why">{ say!("That was the last check.") }</p>
             }
             <div class="foot">
                 <button type="button" class={if answered || next.is_none() { "prime" } else { "second" }} onclick={onward}>
                     { match (answered, next.is_some()) {
-                        (true, true) => "Next check",
-                        (false, true) => "Skip for now",
-                        (_, false) => "See the result",
+                        (true, true) => say!("Next check"),
+                        (false, true) => say!("Skip for now"),
+                        (_, false) => say!("See the result"),
                     } }
                 </button>
                 if next.is_some() {
-                    <a class="second" href={Route::Result(id).href()}>{ "See the result" }</a>
+                    <a class="second" href={Route::Result(id).href()}>{ say!("See the result") }</a>
                 }
             </div>
         </>

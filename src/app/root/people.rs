@@ -4,6 +4,7 @@ use std::rc::Rc;
 
 use garment_assay::fit::{Person, PersonId};
 use garment_assay::notebook::{KeepFault, Kept};
+use garment_assay::say;
 use yew::prelude::*;
 
 use super::App;
@@ -25,10 +26,12 @@ impl App {
                     let text = match stays.theirs {
                         Some(theirs) => {
                             self.take(ctx, Message::PersonElsewhere(Box::new(theirs)));
-                            "The measures of this person were changed in another window, so nothing was deleted."
+                            say!("The measures of this person were changed in another window, so nothing was deleted.")
                         }
                         None => {
-                            "A newer version of the app has written the measures of this person, so nothing was deleted. Load the page again."
+                            say!(
+                                "A newer version of the app has written the measures of this person, so nothing was deleted. Load the page again."
+                            )
                         }
                     };
                     self.model.notice = Some(Rc::new(Notice::plain(text)));
@@ -44,17 +47,17 @@ impl App {
     /// Two windows wrote the same person: theirs keeps the id, ours goes on under a new one.
     fn part_ways_over(&mut self, ctx: &Context<App>, id: &PersonId, ours: Person, theirs: Option<Person>) {
         let new = ours.id().clone();
-        let name = if ours.name().is_empty() { "Nameless" } else { ours.name() };
-        let name = format!("{name} (this window)");
+        let name = if ours.name().is_empty() { say!("Nameless") } else { ours.name() };
+        let name = say!("{name} (this window)", name);
         let ours = Rc::new(ours.named(&name));
         self.model.take_person(id);
         if let Some(theirs) = theirs {
             self.model.put_person(Rc::new(theirs));
         }
         self.model.put_person(ours.clone());
-        self.model.notice = Some(Rc::new(Notice::plain(
-            "The measures of this person were changed in another window at the same time. Both are kept; you go on with yours.",
-        )));
+        self.model.notice = Some(Rc::new(Notice::plain(say!(
+            "The measures of this person were changed in another window at the same time. Both are kept; you go on with yours."
+        ))));
         let kept = self.notebook.keep(ours.as_ref());
         self.note_keeping_person(ctx, &new, kept);
         if let Route::Person(open, garment) = &self.model.route
