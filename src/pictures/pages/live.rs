@@ -127,7 +127,7 @@ pub fn LiveComb(props: &Props) -> Html {
     let input = instrument.inputs.iter().find(|input| input.key == "marked");
     let marked = read(&typed, *unit, Decimal::spoken()).map_err(|fault| fault.sentence()).and_then(|amount| {
         let mm = amount.in_unit(Unit::Millimetre).filter(|mm| input.is_none_or(|input| (input.least..=input.most).contains(mm)));
-        mm.ok_or_else(|| far_apart())
+        mm.ok_or_else(far_apart)
     });
     let marked_mm = *marked.as_ref().unwrap_or(&50.0);
     let limits = PITCH.map(|pitch| pitch / marked_mm);
