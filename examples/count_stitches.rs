@@ -5,7 +5,7 @@
 
 use std::{collections::HashMap, env, path::Path, process::ExitCode, time::Instant};
 
-use photo::{Cause, Object, Point, Raster, Said, Scale, SeamRefusal, count, scale};
+use photo::{Cause, Object, Point, Raster, Said, Scale, count, scale};
 
 const INCH: f64 = 25.4;
 
@@ -221,16 +221,12 @@ fn looked_at(row: &Row, picture: &Raster, truth: f64, options: &Options, scale: 
                     row.text("pitch_cv"),
                 );
             }
-            (_, Some(Err(refusal))) => println!("{name}: truth {truth:.2}, refused: {refusal} ({}) [{kind}]", named(refusal)),
+            (_, Some(Err(refusal))) => println!("{name}: truth {truth:.2}, refused: {refusal:?} [{kind}]"),
             _ => println!("{name}: truth {truth:.2}, no scale [{kind}]"),
         }
     }
     let must_refuse = row.text("must_refuse") == "1" || !truth.is_finite();
     Outcome { usable: row.usable(), must_refuse, milliseconds, truth, read }
-}
-
-fn named(refusal: &SeamRefusal) -> String {
-    format!("{refusal:?}").chars().take_while(|sign| sign.is_alphanumeric()).collect()
 }
 
 /// Counts over some pictures.

@@ -1,7 +1,7 @@
 //! The second thread: decodes a picture, keeps its pixels, and answers questions about it.
 //!
 //! Messages come as `{ id, picture: Blob, width, height }` or `{ id, ask: NUMBERS }`, and each is answered by `{ id }` with one of
-//! `loaded: true`, `answer: NUMBERS` and `words: SENTENCE`, or `fault: WORD`. The first message out, `{ ready: true }`, says that messages are listened for. Pixels are decoded on
+//! `loaded: true`, `answer: NUMBERS`, or `fault: WORD`. The first message out, `{ ready: true }`, says that messages are listened for. Pixels are decoded on
 //! this side and stay here: nothing is copied from thread to thread.
 
 use std::cell::RefCell;
@@ -82,8 +82,7 @@ async fn reply(scope: &DedicatedWorkerGlobalScope, pixels: &RefCell<Pixels>, mes
     let (Some(ask), Some(raster)) = (asked, Raster::new(pixels.width, pixels.height, &pixels.rgba)) else {
         return vec![("fault", "question".into())];
     };
-    let (numbers, words) = told(&answer(&raster, &ask));
-    vec![("answer", Float64Array::from(numbers.as_slice()).into()), ("words", words.into())]
+    vec![("answer", Float64Array::from(told(&answer(&raster, &ask)).as_slice()).into())]
 }
 
 /// The pixels of a picture, turned the right way up and brought to that size; or the word for why there are none.

@@ -137,28 +137,9 @@ fn nonsense_is_refused_and_nothing_panics() {
             for px_per_mm in [1e-6, 0.3, 12.0, 1e6] {
                 for said in [Said::Nothing, Said::Twice, Said::Half, Said::About(f64::NAN), Said::About(0.0), Said::About(4.0)] {
                     let (from, to) = (Point { x: a, y: 10.0 }, Point { x: b, y: a });
-                    let refusal = count(&picture, from, to, &scale(px_per_mm), said).expect_err("nothing to count");
-                    assert!(!refusal.to_string().is_empty());
+                    assert!(count(&picture, from, to, &scale(px_per_mm), said).is_err(), "nothing to count");
                 }
             }
         }
-    }
-}
-
-#[test]
-fn a_refusal_says_what_to_do() {
-    let all = [
-        SeamRefusal::Marks,
-        SeamRefusal::NoSeam,
-        SeamRefusal::TooFew { stitches: 3 },
-        SeamRefusal::TooSmall { px_per_stitch: 5.2 },
-        SeamRefusal::Faint,
-        SeamRefusal::TwoReadings { likelier: 4.0, other: 2.0 },
-        SeamRefusal::Bends,
-        SeamRefusal::Unsteady,
-    ];
-    for refusal in all {
-        let words = refusal.to_string();
-        assert!(words.ends_with('.') && ["Mark", "Set", "Take", "Count"].iter().any(|verb| words.contains(verb)), "{words}");
     }
 }

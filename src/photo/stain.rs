@@ -1,7 +1,5 @@
 //! The grade of a stain on white, against white of the same picture.
 
-use std::fmt;
-
 use serde::{Deserialize, Serialize};
 
 use crate::{Point, Raster};
@@ -41,23 +39,6 @@ pub enum StainRefusal {
     StainUneven,
     /// The stain is brighter than the white.
     Reversed,
-}
-
-impl fmt::Display for StainRefusal {
-    /// The reason and what to do.
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            StainRefusal::Marks => "The marks cannot be read. Draw each as a box inside the picture, larger than a fingertip’s width of tissue.",
-            StainRefusal::NoWhiteNear => "There is no white near the stain to compare with. Mark clean tissue on all sides of it, close by.",
-            StainRefusal::TooBright => "The white is overexposed. Take the picture again in softer light, or darker.",
-            StainRefusal::TooDark => "The white is too dark. Take the picture again by a window, or brighter.",
-            StainRefusal::WhiteUneven => {
-                "The white is not the same all round. Look for a shadow or a fold, lay the tissue flat, and mark clean tissue only."
-            }
-            StainRefusal::StainUneven => "The stain is not even inside its mark. Draw the mark smaller, where the colour is strongest.",
-            StainRefusal::Reversed => "The stain is brighter than the white. Mark the stain first and the white after it.",
-        })
-    }
 }
 
 /// White counts as this bright, as a tissue does: luminance as a share of a perfect white. The grade hardly feels it.

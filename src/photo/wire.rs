@@ -4,31 +4,9 @@
 //! and travels as one array. Both ends are always of one build.
 
 use crate::{
-    Answer, Ask, Cause, Found, Graduation, Object, Part, Patch, Point, Said, SeamCount, SeamRefusal, StainReading, Stitch,
-    WeaveReading,
+    Answer, Ask, Cause, Found, Graduation, Object, Part, Patch, Point, Said, ScaleFault, SeamCount, SeamRefusal, StainReading,
+    StainRefusal, Stitch, WeaveReading, WeaveRefusal,
 };
-
-/// Why there is no reading, in words, with what a person may choose from.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Refused {
-    /// The reason and what to do.
-    pub sentence: String,
-    /// Two readings that fit about as well, in stitches per centimetre, the likelier first.
-    pub rivals: Option<[f64; 2]>,
-}
-
-/// An answer as the page hears it: refusals are words already.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Heard {
-    /// There is no scale.
-    NoScale(Refused),
-    /// Stitches, or why not.
-    Seam(Found, Result<SeamCount, Refused>),
-    /// Yarns, or why not.
-    Weave(Found, Result<WeaveReading, Refused>),
-    /// The grade of a stain, or why not.
-    Stain(Result<StainReading, Refused>),
-}
 
 /// A question as numbers.
 pub fn asked(ask: &Ask) -> Vec<f64> {
@@ -67,70 +45,42 @@ pub fn ask_of(numbers: &[f64]) -> Option<Ask> {
     })
 }
 
-/// An answer as numbers and, for a refusal, its sentence.
-pub fn told(answer: &Answer) -> (Vec<f64>, String) {
+/// An answer as numbers.
+pub fn told(answer: &Answer) -> Vec<f64> {
     let mut to = Vec::new();
-    let sentence = match answer {
+    match answer {
         Answer::NoScale(fault) => {
-            to.extend([0.0, 0.0, f64::NAN, f64::NAN]);
-            fault.to_string()
+            to.push(0.0);
+            fault.put(&mut to);
         }
         Answer::Seam(found, count) => {
             to.push(1.0);
             found.put(&mut to);
-            let rivals = match count {
-                Err(SeamRefusal::TwoReadings { likelier, other }) => [*likelier, *other],
-                _ => [f64::NAN; 2],
-            };
-            either(count, rivals, &mut to)
+            count.put(&mut to);
         }
         Answer::Weave(found, reading) => {
             to.push(2.0);
             found.put(&mut to);
-            either(reading, [f64::NAN; 2], &mut to)
+            reading.put(&mut to);
         }
         Answer::Stain(reading) => {
             to.push(3.0);
-            either(reading, [f64::NAN; 2], &mut to)
+            reading.put(&mut to);
         }
-    };
-    (to, sentence)
+    }
+    to
 }
 
-/// The answer that those numbers and words are; none when they are no answer.
-pub fn heard(numbers: &[f64], sentence: &str) -> Option<Heard> {
+/// The answer that those numbers are; none when they are no answer.
+pub fn heard(numbers: &[f64]) -> Option<Answer> {
     let mut from = Numbers(numbers);
     Some(match from.next()? as u8 {
-        0 => Heard::NoScale(one_of::<Part>(&mut from, sentence)?.err()?),
-        1 => Heard::Seam(Flat::take(&mut from)?, one_of(&mut from, sentence)?),
-        2 => Heard::Weave(Flat::take(&mut from)?, one_of(&mut from, sentence)?),
-        3 => Heard::Stain(one_of(&mut from, sentence)?),
+        0 => Answer::NoScale(Flat::take(&mut from)?),
+        1 => Answer::Seam(Flat::take(&mut from)?, Flat::take(&mut from)?),
+        2 => Answer::Weave(Flat::take(&mut from)?, Flat::take(&mut from)?),
+        3 => Answer::Stain(Flat::take(&mut from)?),
         _ => return None,
     })
-}
-
-fn either<T: Flat, E: ToString>(result: &Result<T, E>, rivals: [f64; 2], to: &mut Vec<f64>) -> String {
-    match result {
-        Ok(reading) => {
-            to.push(1.0);
-            reading.put(to);
-            String::new()
-        }
-        Err(refusal) => {
-            to.push(0.0);
-            to.extend(rivals);
-            refusal.to_string()
-        }
-    }
-}
-
-fn one_of<T: Flat>(from: &mut Numbers, sentence: &str) -> Option<Result<T, Refused>> {
-    if from.next()? > 0.5 {
-        return Some(Ok(T::take(from)?));
-    }
-    let rivals = [from.next()?, from.next()?];
-    let rivals = rivals.iter().all(|rival| rival.is_finite()).then_some(rivals);
-    Some(Err(Refused { sentence: sentence.to_owned(), rivals }))
 }
 
 /// Numbers that are taken one after the other.
@@ -197,6 +147,20 @@ impl<T: Flat> Flat for Option<T> {
     }
 }
 
+impl<T: Flat, E: Flat> Flat for Result<T, E> {
+    fn put(&self, to: &mut Vec<f64>) {
+        self.is_ok().put(to);
+        match self {
+            Ok(reading) => reading.put(to),
+            Err(refusal) => refusal.put(to),
+        }
+    }
+
+    fn take(from: &mut Numbers) -> Option<Result<T, E>> {
+        if bool::take(from)? { Some(Ok(T::take(from)?)) } else { Some(Err(E::take(from)?)) }
+    }
+}
+
 impl<T: Flat + Copy + Default, const N: usize> Flat for [T; N] {
     fn put(&self, to: &mut Vec<f64>) {
         self.iter().for_each(|one| one.put(to));
@@ -250,6 +214,42 @@ fields!(WeaveReading { along_marked, across_marked, budget, twill_degrees, twill
 fields!(StainReading { grade, u });
 choices!(Cause: Scale, Height, Tilt, Counting);
 choices!(Graduation: Millimetre, Sixteenth);
+choices!(ScaleFault: Marks, Size, NotACard, FewOnRim, NotACoin);
+choices!(WeaveRefusal: Marks, Covered, NoYarns, TooFar, TooFew, NoWeave, Doubtful, Astray);
+choices!(StainRefusal: Marks, NoWhiteNear, TooBright, TooDark, WhiteUneven, StainUneven, Reversed);
+
+impl Flat for SeamRefusal {
+    fn put(&self, to: &mut Vec<f64>) {
+        to.extend(match self {
+            SeamRefusal::Marks => [0.0, 0.0, 0.0],
+            SeamRefusal::NoSeam => [1.0, 0.0, 0.0],
+            SeamRefusal::TooFew { stitches } => [2.0, *stitches as f64, 0.0],
+            SeamRefusal::TooSmall { px_per_stitch } => [3.0, *px_per_stitch, 0.0],
+            SeamRefusal::Faint => [4.0, 0.0, 0.0],
+            SeamRefusal::TwoReadings { likelier, other } => [5.0, *likelier, *other],
+            SeamRefusal::Bends => [6.0, 0.0, 0.0],
+            SeamRefusal::Unsteady => [7.0, 0.0, 0.0],
+            SeamRefusal::Uneven => [8.0, 0.0, 0.0],
+        });
+    }
+
+    fn take(from: &mut Numbers) -> Option<SeamRefusal> {
+        let (kind, one, other) = (from.next()?, from.next()?, from.next()?);
+        [
+            SeamRefusal::Marks,
+            SeamRefusal::NoSeam,
+            SeamRefusal::TooFew { stitches: one as usize },
+            SeamRefusal::TooSmall { px_per_stitch: one },
+            SeamRefusal::Faint,
+            SeamRefusal::TwoReadings { likelier: one, other },
+            SeamRefusal::Bends,
+            SeamRefusal::Unsteady,
+            SeamRefusal::Uneven,
+        ]
+        .get(kind as usize)
+        .copied()
+    }
+}
 
 impl Flat for Said {
     fn put(&self, to: &mut Vec<f64>) {
@@ -295,7 +295,6 @@ impl Flat for Object {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::ScaleFault;
 
     fn p(x: f64, y: f64) -> Point {
         Point { x, y }
@@ -338,26 +337,64 @@ mod tests {
             unevenness: 0.05,
             px_per_stitch: 30.0,
         };
-        let (numbers, words) = told(&Answer::Seam(found(), Ok(count.clone())));
-        assert_eq!(heard(&numbers, &words), Some(Heard::Seam(found(), Ok(count))));
+        let area = [p(1.0, 1.0), p(9.0, 1.0), p(9.0, 9.0), p(1.0, 9.0)];
+        let cloth = WeaveReading {
+            along_marked: 18.0,
+            across_marked: 17.0,
+            budget,
+            twill_degrees: Some(63.0),
+            twill_u: 1.5,
+            px_per_yarn: 11.0,
+            area,
+            lines: vec![[area[0], area[2]]],
+        };
         let bare = Found { graduation: None, places: Vec::new(), tilt: None };
         let stain = StainReading { grade: 3.5, u: 0.4 };
-        let (numbers, words) = told(&Answer::Stain(Ok(stain.clone())));
-        assert_eq!(heard(&numbers, &words), Some(Heard::Stain(Ok(stain))));
-        let (numbers, words) = told(&Answer::Seam(bare.clone(), Err(SeamRefusal::NoSeam)));
-        let refused = Refused { sentence: SeamRefusal::NoSeam.to_string(), rivals: None };
-        assert_eq!(heard(&numbers, &words), Some(Heard::Seam(bare, Err(refused))));
+        for answer in [Answer::Seam(found(), Ok(count)), Answer::Weave(bare, Ok(cloth)), Answer::Stain(Ok(stain))] {
+            assert_eq!(heard(&told(&answer)), Some(answer));
+        }
     }
 
     #[test]
-    fn a_refusal_arrives_in_words_and_two_readings_as_numbers_too() {
-        let two = SeamRefusal::TwoReadings { likelier: 4.0, other: 8.0 };
-        let (numbers, words) = told(&Answer::Seam(found(), Err(two)));
-        let refused = Refused { sentence: two.to_string(), rivals: Some([4.0, 8.0]) };
-        assert_eq!(heard(&numbers, &words), Some(Heard::Seam(found(), Err(refused))));
-        let (numbers, words) = told(&Answer::NoScale(ScaleFault::Marks));
-        let refused = Refused { sentence: ScaleFault::Marks.to_string(), rivals: None };
-        assert_eq!(heard(&numbers, &words), Some(Heard::NoScale(refused)));
+    fn every_refusal_comes_out_as_it_went_in() {
+        let scales = [ScaleFault::Marks, ScaleFault::Size, ScaleFault::NotACard, ScaleFault::FewOnRim, ScaleFault::NotACoin]
+            .map(Answer::NoScale);
+        let seams = [
+            SeamRefusal::Marks,
+            SeamRefusal::NoSeam,
+            SeamRefusal::TooFew { stitches: 3 },
+            SeamRefusal::TooSmall { px_per_stitch: 5.2 },
+            SeamRefusal::Faint,
+            SeamRefusal::TwoReadings { likelier: 4.0, other: 8.0 },
+            SeamRefusal::Bends,
+            SeamRefusal::Unsteady,
+            SeamRefusal::Uneven,
+        ]
+        .map(|refusal| Answer::Seam(found(), Err(refusal)));
+        let weaves = [
+            WeaveRefusal::Marks,
+            WeaveRefusal::Covered,
+            WeaveRefusal::NoYarns,
+            WeaveRefusal::TooFar,
+            WeaveRefusal::TooFew,
+            WeaveRefusal::NoWeave,
+            WeaveRefusal::Doubtful,
+            WeaveRefusal::Astray,
+        ]
+        .map(|refusal| Answer::Weave(found(), Err(refusal)));
+        let stains = [
+            StainRefusal::Marks,
+            StainRefusal::NoWhiteNear,
+            StainRefusal::TooBright,
+            StainRefusal::TooDark,
+            StainRefusal::WhiteUneven,
+            StainRefusal::StainUneven,
+            StainRefusal::Reversed,
+        ]
+        .map(|refusal| Answer::Stain(Err(refusal)));
+        for answer in scales.into_iter().chain(seams).chain(weaves).chain(stains) {
+            assert_eq!(heard(&told(&answer)), Some(answer));
+        }
     }
 
     #[test]
@@ -369,7 +406,7 @@ mod tests {
             }
         }
         for numbers in [&[f64::NAN][..], &[9.0], &[1.0, 0.0, 1e18], &[2.0, -1.0], &[3.0, f64::INFINITY]] {
-            let _ = (ask_of(numbers), heard(numbers, ""));
+            let _ = (ask_of(numbers), heard(numbers));
         }
     }
 }

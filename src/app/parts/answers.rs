@@ -1,6 +1,7 @@
 //! The ordered answers of a check, one to choose.
 
 use garment_assay::check::{Check, Level};
+use garment_assay::say;
 use yew::prelude::*;
 
 use super::drawn::Drawn;
@@ -39,7 +40,7 @@ pub fn Answers(props: &Props) -> Html {
                         }
                         <span class="answer-words"><b>{ level.name }</b><small>{ level.line }</small>
                             if let Some(share) = share {
-                                <em>{ format!("{} of your reading", words::percent(share)) }</em>
+                                <em>{ say!("{share} of your reading", share = words::percent(share)) }</em>
                             }
                         </span>
                     </label>

@@ -1,5 +1,6 @@
 //! The bar over a screen: back, what the screen is, and what else can be done.
 
+use garment_assay::say;
 use yew::prelude::*;
 
 use super::icon::{Icon, Shape};
@@ -15,7 +16,7 @@ pub struct Props {
     #[prop_or_default]
     pub back: Option<AttrValue>,
     /// What "back" is called aloud.
-    #[prop_or(AttrValue::Static("Back"))]
+    #[prop_or(AttrValue::Static(say!("Back")))]
     pub back_name: AttrValue,
     /// Links and buttons at the right.
     #[prop_or_default]
@@ -36,7 +37,7 @@ pub fn Bar(props: &Props) -> Html {
                     <p>{ &props.under }</p>
                 }
             </div>
-            <nav class="bar-more" aria-label="This screen">{ props.children.clone() }</nav>
+            <nav class="bar-more" aria-label={say!("This screen")}>{ props.children.clone() }</nav>
         </header>
     }
 }

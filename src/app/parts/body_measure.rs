@@ -1,7 +1,9 @@
 //! One measure of a person: what it is, a field, how to take it, and a word where a reading cannot be taken.
 
 use garment_assay::fit::{BodyMeasure, BodyReading};
+use garment_assay::language::within;
 use garment_assay::quantity::{Amount, Decimal, System, Unit, read, written, written_exactly};
+use garment_assay::say;
 use garment_assay::specimen::Picture;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -10,7 +12,7 @@ use super::drawn::Drawn;
 
 /// The number as one types it.
 fn typed(amount: Amount) -> String {
-    written_exactly(amount.number, 6, Decimal::Point).replace('\u{202f}', "")
+    written_exactly(amount.number, 6, Decimal::spoken()).replace('\u{202f}', "")
 }
 
 /// What is kept as it was given, ready to be corrected; the unit only where it is not the one that the field says.
@@ -22,7 +24,7 @@ fn as_given(kept: Option<&BodyReading>, unit: Unit) -> String {
 
 /// A length in whole units: nobody measures a limit.
 fn about(centimetres: f64, unit: Unit) -> String {
-    Unit::Centimetre.convert(centimetres, unit).map(|length| written(length, 0, Decimal::Point)).unwrap_or_default()
+    Unit::Centimetre.convert(centimetres, unit).map(|length| written(length, 0, Decimal::spoken())).unwrap_or_default()
 }
 
 /// What was typed as a reading, none where nothing was, or why it cannot be taken.
@@ -30,22 +32,29 @@ fn taken(measure: &BodyMeasure, text: &str, unit: Unit) -> Result<Option<BodyRea
     if text.trim().is_empty() {
         return Ok(None);
     }
-    let amount = read(text, unit, Decimal::Point).map_err(|fault| fault.sentence())?;
+    let amount = read(text, unit, Decimal::spoken()).map_err(|fault| fault.sentence())?;
     if let Some(reading) = BodyReading::new(measure, amount) {
         return Ok(Some(reading));
     }
     if amount.in_unit(Unit::Centimetre).is_none() {
-        return Err("Type a length.".to_owned());
+        return Err(say!("Type a length.").to_owned());
     }
     let [least, most] = measure.believed_cm;
-    let expected = format!("{} to {} {}", about(least, unit), about(most, unit), unit.symbol());
+    let (least, most, symbol) = (about(least, unit), about(most, unit), unit.symbol());
     // A tape has two sides, and the other one is the commonest slip.
     let other = if amount.unit == Unit::Inch { Unit::Centimetre } else { Unit::Inch };
     let number = typed(amount);
     Err(if BodyReading::new(measure, Amount { number: amount.number, unit: other }).is_some() {
-        format!("The field takes {expected} here. If you read {}, type “{number} {}”.", other.name(), other.symbol())
+        say!(
+            "The field takes {least} to {most} {symbol} here. If you read {unit}, type “{typed}”.",
+            least,
+            most,
+            symbol,
+            unit = other.name(),
+            typed = format!("{number} {}", other.symbol())
+        )
     } else {
-        format!("The field takes {expected} here. See whether a digit or a point slipped.")
+        say!("The field takes {least} to {most} {symbol} here. See whether a digit or a point slipped.", least, most, symbol)
     })
 }
 
@@ -107,9 +116,10 @@ pub fn BodyMeasureRow(props: &Props) -> Html {
     let fault = said.err().filter(|_| !*editing).map(|sentence| match kept {
         Some(reading) => {
             let amount = reading.amount();
-            format!("{sentence} Not kept; {} {} stays.", typed(amount), amount.unit.symbol())
+            let stays = say!("Not kept; {length} stays.", length = format!("{} {}", typed(amount), amount.unit.symbol()));
+            format!("{sentence} {stays}")
         }
-        None => format!("{sentence} Not kept yet."),
+        None => format!("{sentence} {}", say!("Not kept yet.")),
     });
     let id = format!("body-{}", measure.key);
     let (fault_id, wanted_id) = (format!("{id}-fault"), format!("{id}-wanted"));
@@ -121,7 +131,7 @@ pub fn BodyMeasureRow(props: &Props) -> Html {
                 <label for={id.clone()}>{ measure.name }</label>
                 <span class="field-unit">
                     <input {id} inputmode="decimal" autocomplete="off" value={(*text).clone()} {oninput} {onblur}
-                        aria-label={format!("{}, in {}", measure.name, unit.name())} aria-invalid={fault.is_some().to_string()}
+                        aria-label={say!("{measure}, in {unit}", measure = measure.name, unit = unit.name())} aria-invalid={fault.is_some().to_string()}
                         aria-describedby={(!described.is_empty()).then(|| described.join(" "))} />
                     <span class="unit" aria-hidden="true">{ unit.symbol() }</span>
                 </span>
@@ -133,14 +143,14 @@ pub fn BodyMeasureRow(props: &Props) -> Html {
                 <p class="hint" id={wanted_id}>{ wanted }</p>
             }
             <details class="body-how">
-                <summary aria-label={format!("How to take it: {}", measure.name.to_lowercase())}>{ "How to take it" }</summary>
+                <summary aria-label={say!("How to take it: {measure}", measure = within(measure.name))}>{ say!("How to take it") }</summary>
                 <div class="body-how-in">
                     if let Some(picture) = picture {
                         <Drawn picture={*picture} />
                     }
                     <p>{ measure.how }</p>
                 </div>
-                <p class="hint">{ format!("One reading lies about {} from the next, from breath and where the tape lies. The fitting room reckons with that.", spread(measure, unit)) }</p>
+                <p class="hint">{ say!("One reading lies about {length} from the next, from breath and where the tape lies. The fitting room reckons with that.", length = spread(measure, unit)) }</p>
             </details>
         </li>
     }
@@ -149,7 +159,7 @@ pub fn BodyMeasureRow(props: &Props) -> Html {
 /// How far one reading lies from the next, in a unit.
 fn spread(measure: &BodyMeasure, unit: Unit) -> String {
     let length = Unit::Centimetre.convert(measure.spread_cm, unit).unwrap_or(measure.spread_cm);
-    format!("{} {}", written(length, 1, Decimal::Point), unit.symbol())
+    format!("{} {}", written(length, 1, Decimal::spoken()), unit.symbol())
 }
 
 #[cfg(test)]

@@ -2,6 +2,8 @@
 
 use garment_assay::check::Check;
 use garment_assay::cost::{BuildUp, Cost, Leg};
+use garment_assay::language::within;
+use garment_assay::say;
 use garment_assay::source::Kind;
 use yew::prelude::*;
 
@@ -57,27 +59,27 @@ fn behind(cost: &Cost, check: &Callback<&'static str, Option<(&'static Check, At
             .enumerate()
             .map(|(place, (check, href))| html! { <>{ if place > 0 { ", " } else { "" } }<a {href}>{ check.name }</a></> })
             .collect::<Html>();
-        html! { <>{ links }{ if more > 0 { format!(", and {more} more") } else { String::new() } }</> }
+        html! { <>{ links }{ if more > 0 { format!(", {}", say!("and {count} more", count = more)) } else { String::new() } }</> }
     };
     let judged = cost.sources.iter().all(|source| source.kind == Kind::Judgement);
     let sources: Vec<&str> = cost.sources.iter().map(|source| source.name).collect();
     html! {
         <div class="step-behind">
             if !cost.moved_by.is_empty() {
-                <p>{ "Moved by: " }{ links(&cost.moved_by) }{ "." }</p>
+                <p>{ say!("Moved by:") }{ " " }{ links(&cost.moved_by) }{ "." }</p>
             }
             if !cost.open.is_empty() {
-                <p>{ "Would narrow it: " }{ links(&cost.open) }{ "." }</p>
+                <p>{ say!("Would narrow it:") }{ " " }{ links(&cost.open) }{ "." }</p>
             }
             if !cost.shares.is_empty() {
-                <p>{ format!("Moves together with other parts by: {}.", cost.shares.join(", ").to_lowercase()) }</p>
+                <p>{ say!("Moves together with other parts by: {parts}.", parts = cost.shares.iter().map(|share| within(share)).collect::<Vec<_>>().join(", ")) }</p>
             }
             if !cost.edited.is_empty() {
-                <p><b>{ "Changed by you: " }</b>{ format!("{}.", cost.edited.iter().map(|rate| rate.name).collect::<Vec<_>>().join(", ")) }</p>
+                <p><b>{ say!("Changed by you:") }{ " " }</b>{ format!("{}.", cost.edited.iter().map(|rate| rate.name).collect::<Vec<_>>().join(", ")) }</p>
             }
             if !sources.is_empty() {
-                <p>{ if judged { "Rests on judgement: ".to_owned() } else { "Rests on: ".to_owned() } }{ format!("{}.", sources.join("; ")) }
-                    if let Some(day) = cost.as_of { { format!(" As of {}.", clock::written_day(day)) } }</p>
+                <p>{ if judged { say!("Rests on judgement:") } else { say!("Rests on:") } }{ format!(" {}.", sources.join("; ")) }
+                    if let Some(day) = cost.as_of { { format!(" {}", say!("As of {day}.", day = clock::written_day(day))) } }</p>
             }
         </div>
     }
@@ -96,11 +98,12 @@ pub fn BuildSteps(props: &Props) -> Html {
     let part = |cost: &Cost| if sum > 0.0 { cost.amount.mean() / sum } else { 0.0 };
     let middle = total.median();
     let whole = middle.max(ticket.unwrap_or_default()).max(f64::MIN_POSITIVE);
-    let name = if *to_the_port { "What the offer is made up of" } else { "What the ticket is made up of" };
+    let name = if *to_the_port { say!("What the offer is made up of") } else { say!("What the ticket is made up of") };
     let said = lines.iter().map(|cost| format!("{} {}", cost.name, about(part(cost) * middle))).collect::<Vec<_>>().join(", ");
     let mut at = 0.0;
     let left = ticket.map(|ticket| ticket - middle);
-    let left_word = if left.is_some_and(|left| left < 0.0) { "Less than the make comes to" } else { "Not explained by the make" };
+    let left_word =
+        if left.is_some_and(|left| left < 0.0) { say!("Less than the make comes to") } else { say!("Not explained by the make") };
     let left_said = left.zip(*ticket).map(|(left, ticket)| {
         let ends = total.range();
         let (less, more) = (ticket - ends.high, ticket - ends.low);
@@ -108,7 +111,7 @@ pub fn BuildSteps(props: &Props) -> Html {
     });
     html! {
         <>
-            <p class="unseen" role="img" aria-label={format!("{name}, step by step in {}: {said}; together {}.", currency.code(), about(middle))}></p>
+            <p class="unseen" role="img" aria-label={say!("{name}, step by step in {currency}: {parts}; together {amount}.", name, currency = currency.code(), parts = said, amount = about(middle))}></p>
             <ul class="steps-up">
                 { for lines.iter().map(|cost| {
                     let from = at;
@@ -119,7 +122,7 @@ pub fn BuildSteps(props: &Props) -> Html {
                             <details>
                                 <summary>
                                     <span class="step-name">{ cost.name }
-                                        if !cost.edited.is_empty() { <small class="changed">{ " changed by you" }</small> }
+                                        if !cost.edited.is_empty() { <small class="changed">{ " " }{ say!("changed by you") }</small> }
                                     </span>
                                     { bar(from, at, whole, leg_class(cost.leg)) }
                                     <span class="step-range">{ between(ends.low, ends.high) }</span>
@@ -130,7 +133,7 @@ pub fn BuildSteps(props: &Props) -> Html {
                     }
                 }) }
                 <li class="step-total">
-                    <span class="step-name">{ if *to_the_port { "Together, at the port" } else { "Together, by the make" } }</span>
+                    <span class="step-name">{ if *to_the_port { say!("Together, at the port") } else { say!("Together, by the make") } }</span>
                     { bar(0.0, middle, whole, "step-together") }
                     <span class="step-range">{ { let ends = total.range(); between(ends.low, ends.high) } }</span>
                 </li>
@@ -143,22 +146,22 @@ pub fn BuildSteps(props: &Props) -> Html {
                 }
             </ul>
             <details class="meaning">
-                <summary>{ "The same as a table" }</summary>
+                <summary>{ say!("The same as a table") }</summary>
                 <div class="scroll-x" tabindex="0" role="region" aria-label={name}>
                     <table class="plain-table">
                         <caption class="unseen">{ name }</caption>
-                        <thead><tr><th scope="col">{ "Part" }</th><th scope="col">{ "Usual" }</th><th scope="col">{ "Four in five" }</th><th scope="col">{ "Share" }</th></tr></thead>
+                        <thead><tr><th scope="col">{ say!("of the build-up" | "Part") }</th><th scope="col">{ say!("Usual") }</th><th scope="col">{ say!("Four in five") }</th><th scope="col">{ say!("of the whole" | "Share") }</th></tr></thead>
                         <tbody>
                             { for lines.iter().map(|cost| html! {
                                 <tr key={cost.key}>
                                     <th scope="row">{ cost.name }</th>
                                     <td>{ about(cost.amount.median()) }</td>
                                     <td>{ { let ends = cost.amount.range(); between(ends.low, ends.high) } }</td>
-                                    <td>{ if part(cost) < 0.005 { "under 1 %".to_owned() } else { share(part(cost)) } }</td>
+                                    <td>{ if part(cost) < 0.005 { say!("under 1 %").to_owned() } else { share(part(cost)) } }</td>
                                 </tr>
                             }) }
                             <tr>
-                                <th scope="row">{ "Together" }</th>
+                                <th scope="row">{ say!("Together") }</th>
                                 <td>{ about(middle) }</td>
                                 <td>{ { let ends = total.range(); between(ends.low, ends.high) } }</td>
                                 <td>{ share(1.0) }</td>
@@ -166,7 +169,7 @@ pub fn BuildSteps(props: &Props) -> Html {
                         </tbody>
                     </table>
                 </div>
-                <p class="hint">{ format!("Amounts in {}. Each range is that of the part alone: ends do not add up, because not all parts are dear at once. Bars share out the middle of the whole.", currency.code()) }</p>
+                <p class="hint">{ say!("Amounts in {currency}. Each range is that of the part alone: ends do not add up, because not all parts are dear at once. Bars share out the middle of the whole.", currency = currency.code()) }</p>
             </details>
         </>
     }

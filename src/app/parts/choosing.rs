@@ -1,6 +1,8 @@
 //! What can be done with the garments that were ticked on the rack: compare, move, put away, hand on.
 
 use garment_assay::garment::{Act, Id, TermsAct};
+use garment_assay::language::one;
+use garment_assay::say;
 use yew::prelude::*;
 
 use crate::app::model::Message;
@@ -33,7 +35,7 @@ pub struct Props {
 
 /// "1 garment", "3 garments".
 fn garments(count: usize) -> String {
-    if count == 1 { "1 garment".to_owned() } else { format!("{count} garments") }
+    if one(count) { say!("{count} garment", count) } else { say!("{count} garments", count) }
 }
 
 /// The foot of the rack while garments are ticked.
@@ -45,7 +47,9 @@ pub fn Choosing(props: &Props) -> Html {
     let put_away = {
         let (send, leave, ids, away) = (send.clone(), leave.clone(), ids.clone(), *away);
         Callback::from(move |_: MouseEvent| {
-            let said = format!("{}: {}.", if away { "Taken out again" } else { "Put away" }, garments(ids.len()));
+            let garments = garments(ids.len());
+            let said =
+                if away { say!("Taken out again: {garments}.", garments) } else { say!("Put away: {garments}.", garments) };
             send.emit(Message::DoneToMany(ids.clone(), Act::Archived(!away), said));
             leave.emit(());
         })
@@ -55,7 +59,12 @@ pub fn Choosing(props: &Props) -> Html {
     let list = {
         let (send, leave, ids) = (send.clone(), leave.clone(), ids.clone());
         Callback::from(move |_: MouseEvent| {
-            let said = format!("{} the short list: {}.", if listed { "Off" } else { "On" }, garments(ids.len()));
+            let garments = garments(ids.len());
+            let said = if listed {
+                say!("Off the short list: {garments}.", garments)
+            } else {
+                say!("On the short list: {garments}.", garments)
+            };
             send.emit(Message::DoneToMany(ids.clone(), Act::Terms(TermsAct::Shortlisted(!listed)), said));
             leave.emit(());
         })
@@ -63,10 +72,11 @@ pub fn Choosing(props: &Props) -> Html {
     let moved = {
         let (send, leave, ids) = (send.clone(), leave.clone(), ids.clone());
         Callback::from(move |name: String| {
+            let garments = garments(ids.len());
             let said = if name.is_empty() {
-                format!("Out of their collections: {}.", garments(ids.len()))
+                say!("Out of their collections: {garments}.", garments)
             } else {
-                format!("In {name}: {}.", garments(ids.len()))
+                say!("In {collection}: {garments}.", collection = name, garments)
             };
             send.emit(Message::DoneToMany(ids.clone(), Act::Collection(name), said));
             leave.emit(());
@@ -84,40 +94,40 @@ pub fn Choosing(props: &Props) -> Html {
     if *moving && count > 0 {
         return html! {
             <div class="foot foot-pick">
-                <CollectionField id="move-to" label={format!("Move {} to the collection", garments(count))} hint="A new name makes a new collection. Empty takes them out."
-                    name="" known={collections.clone()} button="Move" chosen={moved} />
-                <button type="button" class="second" onclick={turn(false)}>{ "Back" }</button>
+                <CollectionField id="move-to" label={say!("Move {garments} to the collection", garments = garments(count))} hint={say!("A new name makes a new collection. Empty takes them out.")}
+                    name="" known={collections.clone()} button={say!("garments, to a collection" | "Move")} chosen={moved} />
+                <button type="button" class="second" onclick={turn(false)}>{ say!("Back") }</button>
             </div>
         };
     }
     html! {
         <div class="foot foot-pick">
             <p role="status">{ match count {
-                0 => "Tick garments: two to four to set side by side, any number for the rest.".to_owned(),
-                1 => "1 chosen. Choose another to set it beside.".to_owned(),
-                count if count > MOST_BESIDE => format!("{count} chosen. Side by side there is room for {MOST_BESIDE}."),
-                count => format!("{count} chosen."),
+                0 => say!("Tick garments: two to four to set side by side, any number for the rest.").to_owned(),
+                1 => say!("1 chosen. Choose another to set it beside.").to_owned(),
+                count if count > MOST_BESIDE => say!("{count} chosen. Side by side there is room for {most}.", count, most = MOST_BESIDE),
+                count => say!("{count} chosen.", count),
             } }</p>
             if (2..=MOST_BESIDE).contains(&count) {
-                <a class="prime" href={Route::Beside(ids.clone()).href()}>{ "Set side by side" }</a>
+                <a class="prime" href={Route::Beside(ids.clone()).href()}>{ say!("Set side by side") }</a>
             } else {
-                <button type="button" class="prime" disabled=true>{ "Set side by side" }</button>
+                <button type="button" class="prime" disabled=true>{ say!("Set side by side") }</button>
             }
             if (2..=MOST_BESIDE).contains(&count) {
-                <a class="second" href={Route::BesideSheet(ids.clone()).href()}>{ "Print on one page" }</a>
+                <a class="second" href={Route::BesideSheet(ids.clone()).href()}>{ say!("Print on one page") }</a>
             }
-            <button type="button" class="second" disabled={count == 0} onclick={list}>{ if listed { "Off the short list" } else { "On the short list" } }</button>
-            <button type="button" class="second" disabled={count == 0} onclick={turn(true)}>{ "Move to a collection" }</button>
-            <button type="button" class="second" disabled={count == 0} onclick={put_away}>{ if *away { "Take out again" } else { "Put away" } }</button>
+            <button type="button" class="second" disabled={count == 0} onclick={list}>{ if listed { say!("Off the short list") } else { say!("On the short list") } }</button>
+            <button type="button" class="second" disabled={count == 0} onclick={turn(true)}>{ say!("Move to a collection") }</button>
+            <button type="button" class="second" disabled={count == 0} onclick={put_away}>{ if *away { say!("Take out again") } else { say!("Put away") } }</button>
             if count > 0 {
-                <a class="second" href={Route::HandOn(ids.clone()).href()}>{ "Export these" }</a>
+                <a class="second" href={Route::HandOn(ids.clone()).href()}>{ say!("Export these") }</a>
             } else {
-                <button type="button" class="second" disabled=true>{ "Export these" }</button>
+                <button type="button" class="second" disabled=true>{ say!("Export these") }</button>
             }
             if count < shown.len() {
-                <button type="button" class="second" onclick={all}>{ format!("Tick all {}", shown.len()) }</button>
+                <button type="button" class="second" onclick={all}>{ say!("Tick all {count}", count = shown.len()) }</button>
             }
-            <button type="button" class="second" onclick={end}>{ "Leave it" }</button>
+            <button type="button" class="second" onclick={end}>{ say!("Leave it") }</button>
         </div>
     }
 }

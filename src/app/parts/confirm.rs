@@ -1,5 +1,6 @@
 //! A question before something that cannot be undone.
 
+use garment_assay::say;
 use yew::prelude::*;
 
 use crate::app::browser::document;
@@ -40,7 +41,7 @@ pub fn Confirm(props: &Props) -> Html {
             <h2 id="confirm-question">{ &props.question }</h2>
             <p id="confirm-explains">{ &props.explains }</p>
             <div class="foot-buttons">
-                <button type="button" class="second" onclick={no}>{ "Keep it" }</button>
+                <button type="button" class="second" onclick={no}>{ say!("Keep it") }</button>
                 <button type="button" class="grave" onclick={yes}>{ &props.yes }</button>
             </div>
         </dialog>

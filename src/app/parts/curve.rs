@@ -1,5 +1,7 @@
 //! An operating curve: the chance to pass against the share that is bad.
 
+use garment_assay::quantity::{Decimal, written};
+use garment_assay::say;
 use yew::prelude::*;
 
 #[derive(Properties, PartialEq)]
@@ -23,7 +25,7 @@ pub fn Curve(props: &Props) -> Html {
     let line: Vec<String> = points.iter().map(|(share, chance)| format!("{:.1} {:.1}", x(*share), y(*chance))).collect();
     let label = |share: f64| {
         let percent = share * 100.0;
-        if percent < 10.0 { format!("{percent:.1}") } else { format!("{percent:.0}") }
+        written(percent, if percent < 10.0 { 1 } else { 0 }, Decimal::spoken())
     };
     html! {
         <svg class="curve" viewBox="0 0 344 158" role="img" aria-label={says.clone()}>
@@ -37,7 +39,7 @@ pub fn Curve(props: &Props) -> Html {
                     <text class="curve-word" x={format!("{:.1}", x(*share))} y="142" text-anchor="middle">{ label(*share) }</text>
                 </g>
             }) }
-            <text class="curve-word" x="334" y="155" text-anchor="end">{ "% of pieces bad; upwards: % of such lots that pass" }</text>
+            <text class="curve-word" x="334" y="155" text-anchor="end">{ say!("% of pieces bad; upwards: % of such lots that pass") }</text>
         </svg>
     }
 }

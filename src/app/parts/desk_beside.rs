@@ -3,6 +3,7 @@
 use garment_assay::check::{Check, Level};
 use garment_assay::garment::Readings;
 use garment_assay::quantity::System;
+use garment_assay::say;
 use yew::prelude::*;
 
 use super::desk_reading::{DeskReading, in_a_line};
@@ -77,16 +78,16 @@ pub fn DeskBeside(props: &Props) -> Html {
                 <p class="caution"><Icon shape={Shape::Care} /><span>{ caution }</span></p>
             }
             <div class="row">
-                <button type="button" class="ghost" aria-pressed={cannot_tell.to_string()} onclick={cannot}>{ "Can’t tell" }</button>
+                <button type="button" class="ghost" aria-pressed={cannot_tell.to_string()} onclick={cannot}>{ say!("Can’t tell") }</button>
                 if *answered {
-                    <button type="button" class="ghost" onclick={back}>{ "Take answer back" }</button>
+                    <button type="button" class="ghost" onclick={back}>{ say!("Take answer back") }</button>
                 }
             </div>
             if in_a_line(check).is_some() {
                 <DeskReading key={check.key} {check} kept={kept.clone()} system={*system} used={done.reform(Done::Read)} />
             }
             if let Some(page) = page {
-                <p><a href={page}>{ if in_a_line(check).is_none() && !check.instruments.is_empty() { "Measure it on its own page" } else { "Open this check on its own page" } }</a></p>
+                <p><a href={page}>{ if in_a_line(check).is_none() && !check.instruments.is_empty() { say!("Measure it on its own page") } else { say!("Open this check on its own page") } }</a></p>
             }
         </div>
     }

@@ -3,6 +3,7 @@
 
 use garment_assay::catalog::{FAMILIES, Family};
 use garment_assay::garment::{Act, Garment, Id, TermsAct};
+use garment_assay::say;
 use garment_assay::trade::{Currency, Day, PriceKind};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
@@ -217,16 +218,16 @@ pub fn DeskHead(props: &Props) -> Html {
         html! { <datalist {id}>{ for words.iter().map(|word| html! { <option key={word.clone()} value={word.clone()} /> }) }</datalist> }
     };
     html! {
-        <section class="card quick-head" aria-label="The sample" ref={part} {onkeydown}>
-            { field("quick-name", "A name for it", &shown.label, None, |head, text| head.label = text) }
-            { field("quick-style", "Style number", &shown.style, None, |head, text| head.style = text) }
+        <section class="card quick-head" aria-label={say!("The sample")} ref={part} {onkeydown}>
+            { field("quick-name", say!("A name for it"), &shown.label, None, |head, text| head.label = text) }
+            { field("quick-style", say!("Style number"), &shown.style, None, |head, text| head.style = text) }
             if *face_down {
-                <p class="hint">{ "The ticket lies face down." }</p>
+                <p class="hint">{ say!("The ticket lies face down.") }</p>
             } else {
-                { field("quick-price", "Price", &shown.ticket.amount, None, |head, text| head.ticket.amount = text) }
+                { field("quick-price", say!("Price"), &shown.ticket.amount, None, |head, text| head.ticket.amount = text) }
             }
             <div class="field">
-                <label for="quick-currency">{ "Currency" }</label>
+                <label for="quick-currency">{ say!("Currency") }</label>
                 <select id="quick-currency" onchange={currency}>
                     { for Currency::ALL.into_iter().map(|currency| html! {
                         <option key={currency.code()} value={currency.code()} selected={currency == shown.ticket.currency}>{ currency.code() }</option>
@@ -234,23 +235,23 @@ pub fn DeskHead(props: &Props) -> Html {
                 </select>
             </div>
             <div class="field">
-                <label for="quick-price-kind">{ "Kind of price" }</label>
+                <label for="quick-price-kind">{ say!("Kind of price") }</label>
                 <select id="quick-price-kind" onchange={kind}>
-                    <option value="wholesale" selected={shown.ticket.kind == PriceKind::Wholesale}>{ "wholesale" }</option>
-                    <option value="retail" selected={shown.ticket.kind == PriceKind::Retail}>{ "retail" }</option>
+                    <option value="wholesale" selected={shown.ticket.kind == PriceKind::Wholesale}>{ say!("wholesale") }</option>
+                    <option value="retail" selected={shown.ticket.kind == PriceKind::Retail}>{ say!("retail") }</option>
                 </select>
             </div>
             <div class="field">
-                <label for="quick-family">{ "What it is" }</label>
+                <label for="quick-family">{ say!("What it is") }</label>
                 <select id="quick-family" onchange={family} disabled={!free} aria-describedby={(!free).then_some("quick-family-said")}>
                     { for FAMILIES.into_iter().map(|family| html! {
                         <option key={family.key} value={family.key} selected={family.key == shown.family.key}>{ family.name }</option>
                     }) }
                 </select>
             </div>
-            { field("quick-place", "Stand", &shown.place, Some("quick-places"), |head, text| head.place = text) }
-            { field("quick-supplier", "Supplier", &shown.supplier, Some("quick-suppliers"), |head, text| head.supplier = text) }
-            { field("quick-collection", "Collection", &shown.collection, Some("quick-collections"), |head, text| head.collection = text) }
+            { field("quick-place", say!("booth at a fair" | "Stand"), &shown.place, Some("quick-places"), |head, text| head.place = text) }
+            { field("quick-supplier", say!("Supplier"), &shown.supplier, Some("quick-suppliers"), |head, text| head.supplier = text) }
+            { field("quick-collection", say!("Collection"), &shown.collection, Some("quick-collections"), |head, text| head.collection = text) }
             { offered("quick-places", places) }
             { offered("quick-suppliers", suppliers) }
             { offered("quick-collections", collections) }
@@ -258,7 +259,7 @@ pub fn DeskHead(props: &Props) -> Html {
                 <p class="fault" id="quick-price-fault" role="alert">{ fault }</p>
             }
             if !free {
-                <p class="hint" id="quick-family-said">{ "What it is stays as it is once more than this is noted." }</p>
+                <p class="hint" id="quick-family-said">{ say!("What it is stays as it is once more than this is noted.") }</p>
             }
         </section>
     }

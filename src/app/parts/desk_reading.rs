@@ -4,6 +4,7 @@ use garment_assay::check::Check;
 use garment_assay::garment::{Given, Readings};
 use garment_assay::measure::{Input, InputKind, Instrument, Needed};
 use garment_assay::quantity::{Decimal, System, read, written_exactly};
+use garment_assay::say;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
@@ -44,12 +45,12 @@ fn readings(
     system: System,
 ) -> Result<Readings, String> {
     let given = inputs.iter().zip(texts).map(|(input, text)| {
-        let amount =
-            read(text, input.unit_in(system), Decimal::Point).map_err(|fault| format!("{}: {}", input.name, fault.sentence()))?;
+        let amount = read(text, input.unit_in(system), Decimal::spoken())
+            .map_err(|fault| format!("{}: {}", input.name, fault.sentence()))?;
         Ok(Given { input: input.key, amount: amount.number, unit: amount.unit })
     });
     let readings = Readings { instrument, given: given.collect::<Result<Vec<Given>, String>>()? };
-    readings.outcome().map_err(|fault| fault.sentence(system, Decimal::Point))?;
+    readings.outcome().map_err(|fault| fault.sentence(system, Decimal::spoken()))?;
     Ok(readings)
 }
 
@@ -84,7 +85,7 @@ pub fn DeskReading(props: &Props) -> Html {
     };
     html! {
         <div class="quick-reading" role="group" aria-label={instrument.name} {onkeydown}>
-            <p class="hint">{ format!("Or measure it: {}", instrument.says) }</p>
+            <p class="hint">{ say!("Or measure it: {how}", how = instrument.says) }</p>
             { for inputs.iter().enumerate().map(|(place, input)| {
                 let oninput = {
                     let texts = texts.clone();
@@ -99,7 +100,7 @@ pub fn DeskReading(props: &Props) -> Html {
                 let id = format!("quick-reading-{place}");
                 let unit = input.unit_in(system).symbol();
                 let now = kept.iter().flat_map(|kept| &kept.given).find(|given| given.input == input.key);
-                let now = now.map(|given| format!("{} {}", written_exactly(given.amount, 3, Decimal::Point), given.unit.symbol()).trim().to_owned());
+                let now = now.map(|given| format!("{} {}", written_exactly(given.amount, 3, Decimal::spoken()), given.unit.symbol()).trim().to_owned());
                 html! {
                     <div class="field" key={input.key}>
                         <label for={id.clone()}>{ if unit.is_empty() { input.name.to_owned() } else { format!("{}, {unit}", input.name) } }</label>
@@ -108,7 +109,7 @@ pub fn DeskReading(props: &Props) -> Html {
                     </div>
                 }
             }) }
-            <button type="button" class="second" onclick={move |_: MouseEvent| take_it()}>{ "Use it" }</button>
+            <button type="button" class="second" onclick={move |_: MouseEvent| take_it()}>{ say!("Use it") }</button>
             if let Some(outcome) = outcome {
                 <output>{ words::outcome(&outcome, instrument.unit, system) }</output>
             }

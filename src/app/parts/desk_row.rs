@@ -1,6 +1,7 @@
 //! One check as a row of the quick sheet: its name, and its answers in one line, worst first.
 
 use garment_assay::check::{Check, Level};
+use garment_assay::say;
 use yew::prelude::*;
 
 /// What is done to a row.
@@ -53,7 +54,7 @@ pub fn DeskRow(props: &Props) -> Html {
             <button type="button" class="quick-row-name" tabindex="-1" onclick={move |_: MouseEvent| named()}>
                 <b {id}>{ check.name }</b>
                 if *closed {
-                    <small>{ "does not apply here" }</small>
+                    <small>{ say!("does not apply here") }</small>
                 } else if !said.is_empty() {
                     <small>{ said }</small>
                 }

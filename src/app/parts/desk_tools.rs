@@ -1,6 +1,8 @@
 //! Over the rows of the quick sheet: the search for a check, and the keys.
 
 use garment_assay::check::Check;
+use garment_assay::language::said;
+use garment_assay::say;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
@@ -50,24 +52,24 @@ pub fn DeskTools(props: &Props) -> Html {
             _ => {}
         })
     };
-    let said = match (search.trim().is_empty(), matched) {
+    let found = match (search.trim().is_empty(), matched) {
         (true, _) => String::new(),
-        (false, Some(row)) => format!("Enter goes to: {}", checks.get(row).map_or("", |check| check.name)),
-        (false, None) => "No check has that in its name.".to_owned(),
+        (false, Some(row)) => say!("Enter goes to: {check}", check = checks.get(row).map_or("", |check| check.name)),
+        (false, None) => say!("No check has that in its name.").to_owned(),
     };
     html! {
         <>
             <div class="quick-tools">
                 <div class="quick-search" role="search">
-                    <label class="search"><Icon shape={Shape::Search} /><span class="unseen">{ "Search for a check" }</span>
-                        <input ref={field} type="search" placeholder="Search for a check" value={(*search).clone()} {oninput} {onkeydown} /></label>
-                    <p class="hint" role="status">{ said }</p>
+                    <label class="search"><Icon shape={Shape::Search} /><span class="unseen">{ say!("Search for a check") }</span>
+                        <input ref={field} type="search" placeholder={say!("Search for a check")} value={(*search).clone()} {oninput} {onkeydown} /></label>
+                    <p class="hint" role="status">{ found }</p>
                 </div>
-                <button type="button" class="ghost" aria-expanded={keys.to_string()} onclick={toggled.reform(|_: MouseEvent| ())}>{ "Keys" }</button>
+                <button type="button" class="ghost" aria-expanded={keys.to_string()} onclick={toggled.reform(|_: MouseEvent| ())}>{ say!("of the keyboard" | "Keys") }</button>
             </div>
             if *keys {
                 <dl class="quick-keys card">
-                    { for KEYS.iter().map(|(key, what)| html! { <div key={*key}><dt>{ *key }</dt><dd>{ *what }</dd></div> }) }
+                    { for KEYS.iter().map(|(key, what)| html! { <div key={*key}><dt>{ said(key) }</dt><dd>{ said(what) }</dd></div> }) }
                 </dl>
             }
         </>

@@ -5,7 +5,9 @@ use std::rc::Rc;
 use garment_assay::catalog::FitTable;
 use garment_assay::fit::{Allowance, Alteration, Sits, Way};
 use garment_assay::garment::{FitAct, FitReport, Garment};
+use garment_assay::language::within;
 use garment_assay::quantity::{Decimal, System, Unit, read, written_exactly};
+use garment_assay::say;
 use garment_assay::specimen::{LeftInside, Picture};
 use yew::prelude::*;
 
@@ -32,7 +34,7 @@ pub struct Props {
 fn found(garment: &Garment, allowance: &'static Allowance, system: System, act: &Callback<FitAct>) -> Html {
     let unit = Unit::Centimetre.in_system(system);
     let kept = garment.fitting().allowance(allowance).map_or_else(String::new, |amount| {
-        let number = written_exactly(amount.number, 6, Decimal::Point).replace('\u{202f}', "");
+        let number = written_exactly(amount.number, 6, Decimal::spoken()).replace('\u{202f}', "");
         if amount.unit == unit { number } else { format!("{number} {}", amount.unit.symbol()) }
     });
     let write = {
@@ -42,14 +44,16 @@ fn found(garment: &Garment, allowance: &'static Allowance, system: System, act: 
                 act.emit(FitAct::Allowance(allowance, None));
                 return Ok(());
             }
-            let amount = read(&text, unit, Decimal::Point).map_err(|fault| fault.sentence())?;
+            let amount = read(&text, unit, Decimal::spoken()).map_err(|fault| fault.sentence())?;
             match amount.in_unit(Unit::Centimetre) {
                 Some(centimetres) if (0.0..=allowance.most_cm).contains(&centimetres) => {
                     act.emit(FitAct::Allowance(allowance, Some(amount)));
                     Ok(())
                 }
-                Some(_) => Err(format!("Between 0 and {} is believed here.", fit_words::about(allowance.most_cm, system))),
-                None => Err("Type a length.".to_owned()),
+                Some(_) => {
+                    Err(say!("Between 0 and {length} is believed here.", length = fit_words::about(allowance.most_cm, system)))
+                }
+                None => Err(say!("Type a length.").to_owned()),
             }
         })
     };
@@ -76,23 +80,20 @@ fn job(alteration: &'static Alteration, place: &str) -> Html {
 #[component]
 pub fn Inside(props: &Props) -> Html {
     let Props { garment, table, report, system, act } = props;
-    let jobs: Vec<(&'static Alteration, String)> = report
-        .rows
-        .iter()
-        .flat_map(|row| row.mend.iter().map(|alteration| (*alteration, row.point.name.to_lowercase())))
-        .collect();
+    let jobs: Vec<(&'static Alteration, String)> =
+        report.rows.iter().flat_map(|row| row.mend.iter().map(|alteration| (*alteration, within(row.point.name)))).collect();
     let short: Vec<String> = report
         .rows
         .iter()
         .filter(|row| row.mend.is_empty())
         .filter_map(|row| Some((row, row.fit.as_ref().ok()?.amiss()?)))
         .map(|(row, (way, by))| {
-            let what = if way == Way::Out { "more" } else { "less" };
-            format!(
-                "{}: about {} {what} is needed, and no alteration goes so far.",
-                row.point.name,
-                fit_words::about(by, *system)
-            )
+            let (place, length) = (row.point.name, fit_words::about(by, *system));
+            if way == Way::Out {
+                say!("{place}: about {length} more is needed, and no alteration goes so far.", place, length)
+            } else {
+                say!("{place}: about {length} less is needed, and no alteration goes so far.", place, length)
+            }
         })
         .collect();
     // It fits, and lies looser or longer than the cut has it: what could be taken in, for one who wants that.
@@ -100,27 +101,27 @@ pub fn Inside(props: &Props) -> Html {
         .filter(|row| row.mend.is_empty())
         .filter_map(|row| Some((row, row.fit.as_ref().ok()?)))
         .filter(|(_, fit)| fit.now.sits() == Sits::Loose && fit.amiss().is_none())
-        .flat_map(|(row, fit)| fit.line.alterations.iter().map(|alteration| (*alteration, row.point.name.to_lowercase())))
+        .flat_map(|(row, fit)| fit.line.alterations.iter().map(|alteration| (*alteration, within(row.point.name))))
         .filter(|(alteration, _)| alteration.way == Way::In)
         .collect();
     html! {
         <>
             if !table.allowances.is_empty() {
-                <p class="hint">{ "Turn it inside out and lay a ruler on what was left for later. Cloth left inside says that the maker thought of it." }</p>
+                <p class="hint">{ say!("Turn it inside out and lay a ruler on what was left for later. Cloth left inside says that the maker thought of it.") }</p>
             }
             { for table.allowances.iter().map(|allowance| found(garment, allowance, *system, act)) }
             if jobs.is_empty() && short.is_empty() {
-                <p>{ if report.rows.iter().any(|row| row.fit.is_ok()) { "Nothing that was measured needs a tailor." } else { "What the tape finds amiss stands here with what mends it. What the mirror shows says its own cure." } }</p>
+                <p>{ if report.rows.iter().any(|row| row.fit.is_ok()) { say!("Nothing that was measured needs a tailor.") } else { say!("What the tape finds amiss stands here with what mends it. What the mirror shows says its own cure.") } }</p>
             }
             if !jobs.is_empty() {
                 <ul class="fit-jobs">{ for jobs.iter().map(|(alteration, place)| job(alteration, place)) }</ul>
             }
             { for short.into_iter().map(|sentence| html! { <p key={sentence.clone()}>{ sentence }</p> }) }
             if !closer.is_empty() {
-                <p>{ "If you want it nearer to the cut:" }</p>
+                <p>{ say!("If you want it nearer to the cut:") }</p>
                 <ul class="fit-jobs">{ for closer.iter().map(|(alteration, place)| job(alteration, place)) }</ul>
             }
-            <p class="caution"><Icon shape={Shape::Care} /><span>{ "Prices differ from place to place: ask before you buy with an alteration in mind." }</span></p>
+            <p class="caution"><Icon shape={Shape::Care} /><span>{ say!("Prices differ from place to place: ask before you buy with an alteration in mind.") }</span></p>
         </>
     }
 }

@@ -5,7 +5,9 @@ use std::rc::Rc;
 use garment_assay::catalog::FitTable;
 use garment_assay::fit::{Between, BodyMeasure, LabelSystem, Nominal, Span, nominal};
 use garment_assay::garment::{FitAct, FitReport, Garment, LabelSize};
+use garment_assay::language::within;
 use garment_assay::quantity::System;
+use garment_assay::say;
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
@@ -32,19 +34,16 @@ fn range(between: Between, system: System) -> String {
 
 /// What a label means, and what this piece measures where it speaks of the body.
 fn meaning(means: &Nominal, report: &FitReport, system: System) -> String {
-    let found = means
-        .found_cm
-        .map_or_else(String::new, |found| format!(" Pieces so marked were found to measure {}.", range(found, system)));
-    let named = range(means.body_cm, system);
-    format!("It names a {} of {named}.{found}{}", means.body.name.to_lowercase(), this_one(report, means.body, system))
+    let found = means.found_cm.map(|found| say!("Pieces so marked were found to measure {range}.", range = range(found, system)));
+    let named = say!("It names a {measure} of {range}.", measure = within(means.body.name), range = range(means.body_cm, system));
+    [Some(named), found, this_one(report, means.body, system)].into_iter().flatten().collect::<Vec<_>>().join(" ")
 }
 
-fn this_one(report: &FitReport, body: &BodyMeasure, system: System) -> String {
+fn this_one(report: &FitReport, body: &BodyMeasure, system: System) -> Option<String> {
     let mut known = report.rows.iter().filter_map(|row| row.fit.as_ref().ok());
-    match known.find(|fit| fit.line.against.iter().any(|against| against.measure == body)) {
-        Some(fit) => format!(" This one: {}.", fit_words::length(fit.tape.garment.value, fit.tape.garment.spread, system)),
-        None => String::new(),
-    }
+    let fit = known.find(|fit| fit.line.against.iter().any(|against| against.measure == body))?;
+    let length = fit_words::length(fit.tape.garment.value, fit.tape.garment.spread, system);
+    Some(say!("This one: {length}.", length))
 }
 
 /// What the label says, and what to make of it.
@@ -89,16 +88,16 @@ pub fn SizeLabel(props: &Props) -> Html {
     let means = nominal(counted, &text).ok().map(|means| meaning(&means, report, *system));
     html! {
         <details class="fit-label" open={size.is_some()}>
-            <summary>{ "The size on the label" }</summary>
+            <summary>{ say!("The size on the label") }</summary>
             <div class="field">
-                <label for="fit-counted">{ "How it counts" }</label>
+                <label for="fit-counted">{ say!("How it counts") }</label>
                 <select id="fit-counted" {onchange} disabled={table.labels.len() < 2}>
                     { for table.labels.iter().map(|other| html! { <option key={other.key()} value={other.key()} selected={*other == counted}>{ other.words() }</option> }) }
                 </select>
             </div>
-            <Typed id="fit-size" label="What it says" kept={text} {typing} {write} />
+            <Typed id="fit-size" label={say!("What it says")} kept={text} {typing} {write} />
             if let Some(means) = means { <p>{ means }</p> }
-            <p class="hint">{ counted.trust() }{ " Measure; a label is a hint." }</p>
+            <p class="hint">{ counted.trust() }{ " " }{ say!("Measure; a label is a hint.") }</p>
         </details>
     }
 }

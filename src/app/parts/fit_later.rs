@@ -6,8 +6,11 @@ use garment_assay::catalog::FitTable;
 use garment_assay::check::Check;
 use garment_assay::fit::Time;
 use garment_assay::garment::{Answer, FitAct, FitReport, Garment, Standing, USUAL_WASH, WashKnown};
+use garment_assay::language::said;
 use garment_assay::measure::{Drying, Warmth};
 use garment_assay::quantity::System;
+use garment_assay::say;
+use garment_assay::to_say;
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
@@ -32,19 +35,19 @@ pub struct Props {
 
 /// A wash, in storage's order and in words, metric and imperial.
 const WARMTHS: [(Warmth, &str, [&str; 2]); 3] = [
-    (Warmth::Cool, "cool", ["cool, 30 °C", "cool, 85 °F"]),
-    (Warmth::Warm, "warm", ["warm, 40 °C", "warm, 105 °F"]),
-    (Warmth::Hot, "hot", ["hot, 60 °C and over", "hot, 140 °F and over"]),
+    (Warmth::Cool, "cool", [to_say!("cool, 30 °C"), to_say!("cool, 85 °F")]),
+    (Warmth::Warm, "warm", [to_say!("warm, 40 °C"), to_say!("warm, 105 °F")]),
+    (Warmth::Hot, "hot", [to_say!("hot, 60 °C and over"), to_say!("hot, 140 °F and over")]),
 ];
 const DRYINGS: [(Drying, &str, &str); 2] =
-    [(Drying::Line, "line", "on a line or flat"), (Drying::Tumble, "tumble", "in a tumble dryer")];
+    [(Drying::Line, "line", to_say!("on a line or flat")), (Drying::Tumble, "tumble", to_say!("in a tumble dryer"))];
 
 /// What the cloth is taken to be, in a few words.
 pub fn state(garment: &Garment, table: &FitTable) -> &'static str {
     match garment.fitting().cloth() {
         Some(cloth) => cloth.name,
-        None if table.cloths.is_empty() => "not judged",
-        None => "the cloth is not said yet",
+        None if table.cloths.is_empty() => say!("not judged"),
+        None => say!("the cloth is not said yet"),
     }
 }
 
@@ -72,26 +75,26 @@ fn wash(props: &Props) -> Html {
     html! {
         <div class="fit-wash">
             <div class="field">
-                <label for="fit-cloth">{ "What the cloth is" }</label>
+                <label for="fit-cloth">{ say!("What the cloth is") }</label>
                 <select id="fit-cloth" onchange={cloth} aria-describedby="fit-cloth-tell">
-                    <option value="" selected={fitting.cloth().is_none()}>{ "Not said" }</option>
+                    <option value="" selected={fitting.cloth().is_none()}>{ say!("Not said") }</option>
                     { for table.cloths.iter().map(|cloth| html! {
                         <option key={cloth.key} value={cloth.key} selected={fitting.cloth() == Some(*cloth)}>{ cloth.name }</option>
                     }) }
                 </select>
-                <p class="hint" id="fit-cloth-tell">{ fitting.cloth().map_or("Raw cloth shrinks far, washed cloth little.", |cloth| cloth.tell) }</p>
+                <p class="hint" id="fit-cloth-tell">{ fitting.cloth().map_or(say!("Raw cloth shrinks far, washed cloth little."), |cloth| cloth.tell) }</p>
             </div>
             if fitting.cloth().is_some() {
                 <div class="field">
-                    <label for="fit-heat">{ "Wash" }</label>
+                    <label for="fit-heat">{ say!("how it is washed" | "Wash") }</label>
                     <select id="fit-heat" onchange={heat}>
-                        { for WARMTHS.iter().map(|(value, key, words)| html! { <option key={*key} value={*key} selected={*value == warmth}>{ words[own] }</option> }) }
+                        { for WARMTHS.iter().map(|(value, key, words)| html! { <option key={*key} value={*key} selected={*value == warmth}>{ said(words[own]) }</option> }) }
                     </select>
                 </div>
                 <div class="field">
-                    <label for="fit-dry">{ "Dry" }</label>
+                    <label for="fit-dry">{ say!("how it is dried" | "Dry") }</label>
                     <select id="fit-dry" onchange={dry}>
-                        { for DRYINGS.iter().map(|(value, key, words)| html! { <option key={*key} value={*key} selected={*value == drying}>{ *words }</option> }) }
+                        { for DRYINGS.iter().map(|(value, key, words)| html! { <option key={*key} value={*key} selected={*value == drying}>{ said(words) }</option> }) }
                     </select>
                 </div>
             }
@@ -110,8 +113,8 @@ fn growth(props: &Props) -> Html {
     let way = Route::Check(garment.id().clone(), check.key.to_owned()).href();
     html! {
         <p class="hint">
-            { if known { "Wear takes into account how much longer your pull left the cloth. " } else { "Nobody has seen yet how much longer a pull leaves this cloth; wear is taken as usual. " } }
-            <a href={way}>{ if known { "Look again" } else { "Pull it and see" } }</a>
+            { if known { say!("Wear takes into account how much longer your pull left the cloth.") } else { say!("Nobody has seen yet how much longer a pull leaves this cloth; wear is taken as usual.") } }{ " " }
+            <a href={way}>{ if known { say!("Look again") } else { say!("Pull it and see") } }</a>
         </p>
     }
 }
@@ -126,7 +129,7 @@ pub fn Later(props: &Props) -> Html {
     html! {
         <>
             if props.table.cloths.is_empty() {
-                <p>{ "No figures were found of what washing, cleaning and wearing change in pieces of this kind: only today is judged." }</p>
+                <p>{ say!("No figures were found of what washing, cleaning and wearing change in pieces of this kind: only today is judged.") }</p>
             } else {
                 { wash(props) }
             }
@@ -134,7 +137,7 @@ pub fn Later(props: &Props) -> Html {
                 <p class="hint">{ why }</p>
             }
             if report.wash == WashKnown::Yes && rows.is_empty() {
-                <p class="hint">{ "Measure a place above, and it stands here as it will be later." }</p>
+                <p class="hint">{ say!("Measure a place above, and it stands here as it will be later.") }</p>
             }
             if !rows.is_empty() {
                 <ul class="fit-rows">
@@ -150,11 +153,11 @@ pub fn Later(props: &Props) -> Html {
                         </li>
                     }) }
                 </ul>
-                <p class="hint">{ "Washed: after the first washes, dry and not worn. Worn: a day later. Four times of five it ends between the two numbers; nobody can tell more beforehand." }</p>
+                <p class="hint">{ say!("Washed: after the first washes, dry and not worn. Worn: a day later. Four times of five it ends between the two numbers; nobody can tell more beforehand.") }</p>
             }
             { growth(props) }
             if report.rows.iter().any(|row| row.fit.is_ok()) {
-                <h3>{ "Another size" }</h3>
+                <h3>{ say!("Another size") }</h3>
                 <p class="fit-size">{ fit_words::size(report.size) }</p>
             }
             <SizeLabel garment={props.garment.clone()} table={props.table} report={report.clone()} {system} act={props.act.clone()} />

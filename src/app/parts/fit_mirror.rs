@@ -5,6 +5,9 @@ use std::rc::Rc;
 use garment_assay::catalog::{FitTable, Move, Sign};
 use garment_assay::fit::Went;
 use garment_assay::garment::{FitAct, Garment};
+use garment_assay::language::said;
+use garment_assay::say;
+use garment_assay::to_say;
 use yew::prelude::*;
 
 use super::drawn::Drawn;
@@ -21,10 +24,12 @@ pub struct Props {
 }
 
 /// What must be said before anything is put on.
-const CAUTION: &str = "Ask before you try on goods that are not yours, and do not strain seams or fastenings. New goods can hold pins or bits of \
-    needle: feel bands and hems from outside first.";
+const CAUTION: &str = to_say!(
+    "Ask before you try on goods that are not yours, and do not strain seams or fastenings. New goods can hold pins or bits of \
+    needle: feel bands and hems from outside first."
+);
 /// What must be said of raw cloth.
-const RAW: &str = "Raw indigo rubs off on skin, pale seats and bags until it has been washed a few times.";
+const RAW: &str = to_say!("Raw indigo rubs off on skin, pale seats and bags until it has been washed a few times.");
 
 /// One move and its three answers.
 fn one_move(garment: &Garment, one: &'static Move, act: &Callback<FitAct>) -> Html {
@@ -68,7 +73,7 @@ fn one_sign(garment: &Garment, sign: &'static Sign, act: &Callback<FitAct>) -> H
             </div>
             <fieldset class="chips">
                 <legend class="unseen">{ sign.name }</legend>
-                { for [(false, "Not there"), (true, "I see it")].into_iter().map(|(value, word)| html! {
+                { for [(false, say!("Not there")), (true, say!("I see it"))].into_iter().map(|(value, word)| html! {
                     <label key={word} class="chip" data-chosen={(seen == Some(value)).to_string()}>
                         <input type="radio" name={format!("sign-{}", sign.key)} checked={seen == Some(value)} onchange={answer(value)} /><span>{ word }</span>
                     </label>
@@ -98,16 +103,16 @@ pub fn Mirror(props: &Props) -> Html {
     html! {
         <>
             { for [CAUTION].iter().chain(raw.then_some(&RAW)).map(|caution| html! {
-                <p key={*caution} class="caution"><Icon shape={Shape::Care} /><span>{ *caution }</span></p>
+                <p key={*caution} class="caution"><Icon shape={Shape::Care} /><span>{ said(caution) }</span></p>
             }) }
-            <h3>{ "Move" }<small>{ format!("{moves} of {} made", table.moves.len()) }</small></h3>
+            <h3>{ say!("your body" | "Move") }<small>{ say!("{count} of {all} made", count = moves, all = table.moves.len()) }</small></h3>
             <ul class="fit-rows">{ for table.moves.iter().map(|one| one_move(garment, one, act)) }</ul>
             <details class="fit-signs" open={looked > 0}>
-                <summary>{ format!("Stand and look for lines ({looked} of {})", table.signs.len()) }</summary>
-                <p class="hint">{ "A line points to the tight spot. Level lines: too narrow across. Upright: too wide. Slanting: from tight to loose." }</p>
+                <summary>{ say!("Stand and look for lines ({count} of {all})", count = looked, all = table.signs.len()) }</summary>
+                <p class="hint">{ say!("A line points to the tight spot. Level lines: too narrow across. Upright: too wide. Slanting: from tight to loose.") }</p>
                 <ul class="fit-rows">{ for table.signs.iter().map(|sign| one_sign(garment, sign, act)) }</ul>
                 if looked < table.signs.len() {
-                    <p><button type="button" class="second" onclick={none_there}>{ if looked == 0 { "None of these is there" } else { "None of the others is there" } }</button></p>
+                    <p><button type="button" class="second" onclick={none_there}>{ if looked == 0 { say!("None of these is there") } else { say!("None of the others is there") } }</button></p>
                 }
             </details>
         </>

@@ -1,5 +1,6 @@
 //! One part of the fitting room: its name, how far it has come, and what is in it once it is open. From its end the next one opens.
 
+use garment_assay::say;
 use yew::prelude::*;
 
 use crate::app::browser::document;
@@ -51,7 +52,7 @@ pub fn FitPart(props: &Props) -> Html {
                 <div class="fit-part-in">
                     { children.clone() }
                     if let Some(next) = next {
-                        <button type="button" class="second fit-next" onclick={go_on}>{ "Next: " }{ next }</button>
+                        <button type="button" class="second fit-next" onclick={go_on}>{ say!("Next: {part}", part = next) }</button>
                     }
                 </div>
             }

@@ -2,6 +2,7 @@
 //! zone is where this cut is meant to end; dashes are the range of four cases in five.
 
 use garment_assay::fit::{LineFit, Moment, Time};
+use garment_assay::say;
 use yew::prelude::*;
 
 #[derive(Properties, PartialEq)]
@@ -24,11 +25,11 @@ const ENDS: (f64, f64) = (128.0, 314.0);
 const STRIP: f64 = 13.0;
 const STEP: f64 = 17.0;
 
-const fn name(time: Time) -> &'static str {
+fn name(time: Time) -> &'static str {
     match time {
-        Time::Now => "cloth now",
-        Time::Washed => "washed",
-        Time::Worn => "washed and worn",
+        Time::Now => say!("cloth now"),
+        Time::Washed => say!("washed"),
+        Time::Worn => say!("washed and worn"),
     }
 }
 
@@ -95,7 +96,7 @@ pub fn FitScale(props: &Props) -> Html {
             <rect class="fit-meant" x={low.to_string()} y="0" width={(high - low).max(1.5).to_string()} height={height.to_string()} rx="2" />
             <path class="fit-limit" d={format!("M{floor} 0v{height}{}", ceiling.map_or_else(String::new, |ceiling| format!("M{ceiling} 0v{height}")))} />
             <path class="fit-body" d={format!("{}H{}V2z", torn(2.0), along.at(body))} />
-            <text class="fit-name" x="10" y={(2.0 + STRIP - 3.0).to_string()}>{ "body" }</text>
+            <text class="fit-name" x="10" y={(2.0 + STRIP - 3.0).to_string()}>{ say!("body") }</text>
             { for moments.iter().enumerate().map(|(place, (time, moment))| {
                 let y = 2.0 + STEP * (place + 1) as f64;
                 let ends = [moment.ease.low, moment.ease.middle, moment.ease.high].map(|ease| along.at(body + ease));

@@ -5,8 +5,10 @@ use std::rc::Rc;
 
 use garment_assay::fit::LineFit;
 use garment_assay::garment::{Act, FitReport, Garment, Missing, Row, Taped};
+use garment_assay::language::within;
 use garment_assay::measure::{GIRTH, PointOfMeasure};
 use garment_assay::quantity::{Amount, Decimal, System, Unit, read, written_exactly};
+use garment_assay::say;
 use yew::prelude::*;
 
 use super::drawn::Drawn;
@@ -43,7 +45,7 @@ pub struct Props {
 /// One reading as it was given; with several, none, for they are changed on the tape sheet.
 fn kept(taped: Option<&Taped>, unit: Unit) -> String {
     let Some([reading]) = taped.map(Taped::readings) else { return String::new() };
-    let number = written_exactly(reading.number, 6, Decimal::Point).replace('\u{202f}', "").replace('\u{2212}', "-");
+    let number = written_exactly(reading.number, 6, Decimal::spoken()).replace('\u{202f}', "").replace('\u{2212}', "-");
     if reading.unit == unit { number } else { format!("{number} {}", reading.unit.symbol()) }
 }
 
@@ -52,9 +54,9 @@ fn taken(text: &str, point: &'static PointOfMeasure, round: bool, system: System
     if text.trim().is_empty() {
         return Ok(None);
     }
-    let amount: Amount = read(text, GIRTH.inputs[1].unit_in(system), Decimal::Point).map_err(|fault| fault.sentence())?;
-    let taped = Taped::new(vec![amount], round).ok_or_else(|| "Type a length.".to_owned())?;
-    taped.outcome(point).map_err(|fault| fault.sentence(system, Decimal::Point))?;
+    let amount: Amount = read(text, GIRTH.inputs[1].unit_in(system), Decimal::spoken()).map_err(|fault| fault.sentence())?;
+    let taped = Taped::new(vec![amount], round).ok_or_else(|| say!("Type a length.").to_owned())?;
+    taped.outcome(point).map_err(|fault| fault.sentence(system, Decimal::spoken()))?;
     Ok(Some(taped))
 }
 
@@ -78,7 +80,7 @@ fn field(props: &Props, row: &Row) -> Html {
     let unit = GIRTH.inputs[1].unit_in(system);
     if taped.is_some_and(|taped| taped.readings().len() > 1) {
         let sheet = Route::TapeSheet(garment.id().clone()).href();
-        return html! { <div><h3>{ point.name }</h3><p class="hint">{ "The mean of several readings. " }<a href={sheet}>{ "Tape sheet" }</a></p></div> };
+        return html! { <div><h3>{ point.name }</h3><p class="hint">{ say!("The mean of several readings.") }{ " " }<a href={sheet}>{ say!("Tape sheet") }</a></p></div> };
     }
     let round = taped.is_some_and(Taped::round);
     let write = {
@@ -92,9 +94,9 @@ fn field(props: &Props, row: &Row) -> Html {
     };
     let typing = typed.reform(|text: String| (point.key, Some(text)));
     let how = match (point.doubled, round) {
-        (true, false) => "flat width",
-        (true, true) => "all round",
-        (false, _) => "length",
+        (true, false) => say!("flat width"),
+        (true, true) => say!("all round"),
+        (false, _) => say!("length"),
     };
     let text = drafts.get(point.key).cloned().unwrap_or_else(|| kept(taped, unit));
     html! {
@@ -104,22 +106,22 @@ fn field(props: &Props, row: &Row) -> Html {
 
 /// What is missing at a place, and the way there.
 fn missing(props: &Props, row: &Row, missing: Missing) -> Html {
-    let body = row.body.name.to_lowercase();
+    let body = within(row.body.name);
     let said = match missing {
         Missing::Garment => {
-            return html! { <p class="hint">{ format!("The {body} is known; the cloth is not measured here.") }</p> };
+            return html! { <p class="hint">{ say!("The {measure} is known; the cloth is not measured here.", measure = body) }</p> };
         }
-        Missing::Body => "The cloth is measured; what is missing: ",
-        Missing::Both => "Cloth and body are not measured here. ",
+        Missing::Body => say!("The cloth is measured; what is missing:"),
+        Missing::Both => say!("Cloth and body are not measured here."),
     };
     let way = match &props.measures {
-        Some(measures) => html! { <a href={measures.clone()}>{ format!("Add the {body}") }</a> },
+        Some(measures) => html! { <a href={measures.clone()}>{ say!("Add the {measure}", measure = body) }</a> },
         None => {
             let choose = props.choose.reform(|_: MouseEvent| ());
-            html! { <button type="button" class="ghost fit-way" onclick={choose}>{ "For whom is it?" }</button> }
+            html! { <button type="button" class="ghost fit-way" onclick={choose}>{ say!("For whom is it?") }</button> }
         }
     };
-    html! { <p class="hint">{ said }{ way }</p> }
+    html! { <p class="hint">{ said }{ " " }{ way }</p> }
 }
 
 /// How cloth and body sit there.
@@ -127,20 +129,20 @@ fn said(fit: &LineFit, row: &Row, system: System) -> Html {
     let now = &fit.now;
     let (garment, body) = (fit.tape.garment, fit.tape.body);
     let figures = [
-        ("Cloth", fit_words::length(garment.value, garment.spread, system)),
-        ("Body", fit_words::length(body.value, body.spread, system)),
-        ("Ease", fit_words::length(now.ease.middle, garment.spread.hypot(body.spread), system)),
-        ("This cut has", fit_words::meant(&fit.wanted, system)),
+        (say!("Cloth"), fit_words::length(garment.value, garment.spread, system)),
+        (say!("Body"), fit_words::length(body.value, body.spread, system)),
+        (say!("Ease"), fit_words::length(now.ease.middle, garment.spread.hypot(body.spread), system)),
+        (say!("This cut has"), fit_words::meant(&fit.wanted, system)),
     ];
     html! {
         <>
-            <p class="fit-sits"><b>{ now.sits().words(fit.line.lies) }</b><small>{ format!("now, {}", percent(now.chance(now.sits()))) }</small></p>
+            <p class="fit-sits"><b>{ now.sits().words(fit.line.lies) }</b><small>{ say!("now, {chance}", chance = percent(now.chance(now.sits()))) }</small></p>
             <FitScale fit={fit.clone()} />
             <dl class="figures fit-figures">
                 { for figures.into_iter().map(|(name, figure)| html! { <div key={name}><dt>{ name }</dt><dd>{ figure }</dd></div> }) }
             </dl>
             if row.adds_cm > 0.0 {
-                <p class="hint">{ format!("Body: the {} with {} added, because the cloth lies at another place.", row.body.name.to_lowercase(), fit_words::about(row.adds_cm, system)) }</p>
+                <p class="hint">{ say!("Body: the {measure} with {length} added, because the cloth lies at another place.", measure = within(row.body.name), length = fit_words::about(row.adds_cm, system)) }</p>
             }
         </>
     }
@@ -155,7 +157,7 @@ pub fn TapeRows(props: &Props) -> Html {
     let stretched = report.rows.iter().filter_map(|row| row.fit.as_ref().ok()).any(|fit| fit.wanted.low < 0.0);
     html! {
         <div class="fit-tape">
-            <p class="hint">{ "Lay it flat, fastened, without pulling. Type flat widths as you read them; they are doubled here. Leave out what you cannot measure." }</p>
+            <p class="hint">{ say!("Lay it flat, fastened, without pulling. Type flat widths as you read them; they are doubled here. Leave out what you cannot measure.") }</p>
             <ul class="fit-rows">
                 { for report.rows.iter().map(|row| {
                     let picture = pictures.iter().find(|(key, _)| *key == row.point.key).map(|(_, picture)| *picture);
@@ -174,9 +176,9 @@ pub fn TapeRows(props: &Props) -> Html {
                 }) }
             </ul>
             if report.rows.iter().any(|row| row.fit.is_ok()) {
-                <p class="hint">{ "Ease is cloth minus body. " }{ if stretched { "Below 0 the cloth is stretched or the band sits firm, which some cuts mean it to. " } else { "" } }{ "In the drawing the pale zone is where this cut is meant to end, and the dashes are where this piece may end. ± is 1 standard deviation; the per cent say how sure the word is." }</p>
+                <p class="hint">{ say!("Ease is cloth minus body.") }{ " " }{ if stretched { say!("Below 0 the cloth is stretched or the band sits firm, which some cuts mean it to.") } else { "" } }{ if stretched { " " } else { "" } }{ say!("In the drawing the pale zone is where this cut is meant to end, and the dashes are where this piece may end. ± is 1 standard deviation; the per cent say how sure the word is.") }</p>
             }
-            <p><a class="onward" href={Route::TapeSheet(garment.id().clone()).href()}><b>{ "Tape sheet: how to lay it, read again, other places" }</b></a></p>
+            <p><a class="onward" href={Route::TapeSheet(garment.id().clone()).href()}><b>{ say!("Tape sheet: how to lay it, read again, other places") }</b></a></p>
         </div>
     }
 }

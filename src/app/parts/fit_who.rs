@@ -4,6 +4,7 @@ use std::rc::Rc;
 
 use garment_assay::fit::{Person, PersonId};
 use garment_assay::garment::{FitAct, Garment};
+use garment_assay::say;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
@@ -42,11 +43,11 @@ pub fn Who(props: &Props) -> Html {
         <>
             if !people.is_empty() {
                 <fieldset class="chips">
-                    <legend class="unseen">{ "For whom it is" }</legend>
+                    <legend class="unseen">{ say!("For whom it is") }</legend>
                     { for people.iter().map(|person| {
                         let is = wearer.as_ref() == Some(person.id());
                         let onchange = { let id = person.id().clone(); act.reform(move |_: Event| FitAct::Who(Some(id.clone()))) };
-                        let name = if person.name().is_empty() { "No name" } else { person.name() };
+                        let name = if person.name().is_empty() { say!("No name") } else { person.name() };
                         html! {
                             <label key={person.id().as_str()} class="chip" data-chosen={is.to_string()}>
                                 <input type="radio" name="who" checked={is} {onchange} /><span><b>{ name.to_owned() }</b></span>
@@ -56,19 +57,19 @@ pub fn Who(props: &Props) -> Html {
                 </fieldset>
             }
             if gone {
-                <p class="hint">{ "The person it was noted for is no longer kept on this device." }</p>
+                <p class="hint">{ say!("The person it was noted for is no longer kept on this device.") }</p>
             }
             if let Some(wearer) = wearer {
-                <p><a class="second" href={Route::Person(wearer.clone(), Some(garment.id().clone())).href()}>{ "Their measures" }</a></p>
+                <p><a class="second" href={Route::Person(wearer.clone(), Some(garment.id().clone())).href()}>{ say!("Their measures") }</a></p>
             }
             <form class="fit-add" {onsubmit}>
                 <div class="field">
-                    <label for="fit-new">{ if people.is_empty() { "What you call them" } else { "Somebody else" } }</label>
-                    <input ref={field} id="fit-new" autocomplete="off" maxlength={Person::LONGEST_NAME.to_string()} placeholder="Me" />
+                    <label for="fit-new">{ if people.is_empty() { say!("What you call them") } else { say!("Somebody else") } }</label>
+                    <input ref={field} id="fit-new" autocomplete="off" maxlength={Person::LONGEST_NAME.to_string()} placeholder={say!("Me")} />
                 </div>
-                <button type="submit" class="second">{ "Add" }</button>
+                <button type="submit" class="second">{ say!("Add") }</button>
             </form>
-            <p class="hint">{ "Whoever you add is measured next, only where this piece is compared. Measures stay on this device, and you can delete them. Without any, the mirror still tells." }</p>
+            <p class="hint">{ say!("Whoever you add is measured next, only where this piece is compared. Measures stay on this device, and you can delete them. Without any, the mirror still tells.") }</p>
         </>
     }
 }

@@ -1,7 +1,10 @@
 //! A guess at the ticket: the range is committed before the ticket is turned over, then both are held against each other.
 
 use garment_assay::garment::{Act, Garment, Guess, Shown};
+use garment_assay::language;
+use garment_assay::language::one;
 use garment_assay::rack::{Habit, Verdict, reveal};
+use garment_assay::say;
 use garment_assay::trade::{Currency, Day, PriceKind, Ticket};
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -39,24 +42,29 @@ fn guess_of(texts: &[String; 3], currency: Currency, kind: PriceKind, today: Day
         draft.ticket().map(|ticket| ticket.map(|ticket| ticket.minor))
     };
     let (Some(low), Some(high)) = (amount(&texts[0])?, amount(&texts[1])?) else {
-        return Err("Type the lowest and the highest price that you think likely.".to_owned());
+        return Err(say!("Type the lowest and the highest price that you think likely.").to_owned());
     };
-    let guess =
-        Guess::new(low, high, currency, kind, today).ok_or("The lower price must be above nothing and below the higher one.")?;
+    let guess = Guess::new(low, high, currency, kind, today)
+        .ok_or(say!("The lower price must be above nothing and below the higher one."))?;
     match amount(&texts[2])? {
         None => Ok(guess),
-        Some(best) => Ok(guess.with_best(best).ok_or("The likeliest price must lie inside your range.")?),
+        Some(best) => Ok(guess.with_best(best).ok_or(say!("The likeliest price must lie inside your range."))?),
     }
 }
 
 fn said(guess: &Guess) -> String {
     let amount = |minor| guess.currency().whole(minor);
-    let kind = if guess.kind() == PriceKind::Wholesale { " wholesale" } else { "" };
-    let best = guess.best().map_or(String::new(), |best| {
+    let range = language::money(guess.currency().code(), known_between(amount(guess.low()), amount(guess.high())));
+    let best = guess.best().map(|best| {
         let ticket = Ticket { minor: best, currency: guess.currency(), kind: PriceKind::Retail, face_down: false };
-        format!(", likeliest {}", words::amount(&ticket))
+        words::amount(&ticket)
     });
-    format!("{} {}{kind}{best}", guess.currency().code(), known_between(amount(guess.low()), amount(guess.high())))
+    match (guess.kind(), best) {
+        (PriceKind::Retail, None) => range,
+        (PriceKind::Retail, Some(best)) => say!("{range}, likeliest {amount}", range, amount = best),
+        (PriceKind::Wholesale, None) => say!("{range} wholesale", range),
+        (PriceKind::Wholesale, Some(best)) => say!("{range} wholesale, likeliest {amount}", range, amount = best),
+    }
 }
 
 #[component]
@@ -100,17 +108,20 @@ fn Fields(props: &Props) -> Html {
     };
     html! {
         <form {onsubmit}>
-            <p class="hint">{ format!("Name a range in {} that you think holds {} four times in five.", currency.code(),
-                if kind == PriceKind::Wholesale { "the offer" } else { "the ticket" }) }</p>
+            <p class="hint">{ if kind == PriceKind::Wholesale {
+                say!("Name a range in {currency} that you think holds the offer four times in five.", currency = currency.code())
+            } else {
+                say!("Name a range in {currency} that you think holds the ticket four times in five.", currency = currency.code())
+            } }</p>
             <div class="field-row">
-                { field(0, "guess-low", "At least") }
-                { field(1, "guess-high", "At most") }
-                { field(2, "guess-best", "Likeliest, if any") }
+                { field(0, "guess-low", say!("At least")) }
+                { field(1, "guess-high", say!("At most")) }
+                { field(2, "guess-best", say!("Likeliest, if any")) }
             </div>
             if let Some(fault) = fault.as_ref() {
                 <p class="fault" id="guess-fault" role="alert">{ fault }</p>
             }
-            <p class="guess-commit"><button type="submit" class="second">{ "Commit this guess" }</button></p>
+            <p class="guess-commit"><button type="submit" class="second">{ say!("Commit this guess") }</button></p>
         </form>
     }
 }
@@ -132,7 +143,7 @@ fn Late(props: &Props) -> Html {
             event.prevent_default();
             match draft.ticket() {
                 Ok(Some(ticket)) => act.emit(Act::Ticket(Some(ticket))),
-                Ok(None) => fault.set(Some("Type the price as it stands on the ticket.".into())),
+                Ok(None) => fault.set(Some(say!("Type the price as it stands on the ticket.").into())),
                 Err(sentence) => fault.set(Some(sentence.into())),
             }
         })
@@ -140,9 +151,14 @@ fn Late(props: &Props) -> Html {
     html! {
         <form {onsubmit}>
             <TicketFields draft={(*draft).clone()} {typed} fault={(*fault).clone()} />
-            <p class="guess-commit"><button type="submit" class="prime">{ "Note the ticket" }</button></p>
+            <p class="guess-commit"><button type="submit" class="prime">{ say!("Note the ticket") }</button></p>
         </form>
     }
+}
+
+/// The link to all guesses.
+fn over_time(count: usize) -> String {
+    if one(count) { say!("Your {count} guess over time", count) } else { say!("Your {count} guesses over time", count) }
 }
 
 /// The card of guess and reveal; nothing where the ticket was seen without a guess.
@@ -158,7 +174,7 @@ pub fn GuessCard(props: &Props) -> Html {
             <>
                 <Fields ..props.clone() />
                 if let Some(turn) = turn {
-                    <p><button type="button" class="ghost" onclick={turn}>{ "Turn the ticket over without a guess" }</button></p>
+                    <p><button type="button" class="ghost" onclick={turn}>{ say!("Turn the ticket over without a guess") }</button></p>
                 }
             </>
         },
@@ -166,13 +182,13 @@ pub fn GuessCard(props: &Props) -> Html {
             <>
                 <p class="figure">{ said(guess) }</p>
                 if let Some(turn) = turn {
-                    <p>{ "Your guess stands. The ticket lies face down." }</p>
-                    <div class="row"><button type="button" class="prime" onclick={turn}>{ "Turn the ticket over" }</button></div>
+                    <p>{ say!("Your guess stands. The ticket lies face down.") }</p>
+                    <div class="row"><button type="button" class="prime" onclick={turn}>{ say!("Turn the ticket over") }</button></div>
                 } else {
-                    <p>{ "Your guess stands. Enter the ticket when you have seen it." }</p>
+                    <p>{ say!("Your guess stands. Enter the ticket when you have seen it.") }</p>
                     <Late ..props.clone() />
                 }
-                <p><button type="button" class="ghost" onclick={again}>{ "Take the guess back" }</button></p>
+                <p><button type="button" class="ghost" onclick={again}>{ say!("Take the guess back") }</button></p>
             </>
         },
         (Some(guess), Some(ticket)) => {
@@ -182,7 +198,7 @@ pub fn GuessCard(props: &Props) -> Html {
                     html! {
                         <ul class="revealed">
                             <li>{ yours }</li>
-                            if let Some(tool) = tool { <li>{ tool }</li> } else { <li>{ "Tool: it said nothing at that moment." }</li> }
+                            if let Some(tool) = tool { <li>{ tool }</li> } else { <li>{ say!("Tool: it said nothing at that moment.") }</li> }
                         </ul>
                     }
                 }
@@ -190,19 +206,19 @@ pub fn GuessCard(props: &Props) -> Html {
             };
             html! {
                 <>
-                    <p>{ format!("Ticket {}. You guessed {}.", words::ticket(ticket), said(guess)) }</p>
+                    <p>{ say!("Ticket {price}. You guessed {range}.", price = words::ticket(ticket), range = said(guess)) }</p>
                     { told }
-                    <p class="hint">{ "Points: 100 for a narrow range about the ticket, 0 for one of no use. A miss costs ten times what it is off." }</p>
+                    <p class="hint">{ say!("Points: 100 for a narrow range about the ticket, 0 for one of no use. A miss costs ten times what it is off.") }</p>
                     if habit.verdict != Verdict::TooFew { <p>{ habit.verdict.words() }</p> }
-                    <p><a href={habit_href}>{ match habit.guesses { 1 => "Your 1 guess over time".to_owned(), count => format!("Your {count} guesses over time") } }</a></p>
+                    <p><a href={habit_href}>{ over_time(habit.guesses) }</a></p>
                 </>
             }
         }
     };
     let heading = match (garment.guess(), garment.ticket_in_view()) {
-        (None, _) => "Guess first",
-        (Some(_), None) => "Your guess",
-        (Some(_), Some(_)) => "Your guess and the ticket",
+        (None, _) => say!("Guess first"),
+        (Some(_), None) => say!("Your guess"),
+        (Some(_), Some(_)) => say!("Your guess and the ticket"),
     };
     html! { <section class="card guess-card"><h2 tabindex="-1" ref={&props.heading}>{ heading }</h2>{ body }</section> }
 }

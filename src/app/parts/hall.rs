@@ -1,5 +1,6 @@
 //! What stands where a page will be, while its code is on the way or when it did not come.
 
+use garment_assay::say;
 use yew::prelude::*;
 
 use super::bar::Bar;
@@ -22,14 +23,14 @@ pub fn Hall(props: &Props) -> Html {
     let onclick = props.again.reform(|_: MouseEvent| ());
     html! {
         <div class="side-room hall" aria-busy={(!props.missing).to_string()}>
-            <Bar title="One moment" back={Route::Rack.href()} back_name="Rack" />
+            <Bar title={say!("One moment")} back={Route::Rack.href()} back_name={say!("Rack")} />
             if props.missing {
                 <section class="card">
-                    <p class="fault" role="alert">{ "This part of the app did not load. It needs the network once; after that it works without. Your notes are untouched." }</p>
-                    <div class="foot-buttons"><button type="button" class="second" {onclick}>{ "Try again" }</button></div>
+                    <p class="fault" role="alert">{ say!("This part of the app did not load. It needs the network once; after that it works without. Your notes are untouched.") }</p>
+                    <div class="foot-buttons"><button type="button" class="second" {onclick}>{ say!("Try again") }</button></div>
                 </section>
             } else {
-                <p class="side-room-wait" role="status">{ "Loading this part of the app." }</p>
+                <p class="side-room-wait" role="status">{ say!("Loading this part of the app.") }</p>
             }
         </div>
     }

@@ -5,8 +5,11 @@ use std::rc::Rc;
 
 use garment_assay::garment::{Answer, Deal, Fate, Fitting, Garment, Id, Part, Photograph, Terms, differences, joined};
 use garment_assay::grading::Care;
+use garment_assay::language::one;
+use garment_assay::language::within;
 use garment_assay::notebook::Choice;
 use garment_assay::quantity::{Decimal, System, written_exactly};
+use garment_assay::say;
 use garment_assay::trade::{Currency, PriceKind, Ticket};
 use yew::prelude::*;
 
@@ -31,29 +34,29 @@ pub struct Props {
 /// What a part is called.
 fn called(part: Part) -> String {
     match part {
-        Part::Family => "Kind".to_owned(),
-        Part::Noted => "Noted on".to_owned(),
-        Part::Label => "Name for it".to_owned(),
-        Part::Place => "Place".to_owned(),
-        Part::Note => "Note".to_owned(),
-        Part::Ticket => "Ticket".to_owned(),
-        Part::Guess => "Guess".to_owned(),
-        Part::Reference => "For predictions".to_owned(),
-        Part::Shop => "Kind of shop".to_owned(),
-        Part::Name => "Name on it".to_owned(),
-        Part::Deal => "Plan".to_owned(),
-        Part::Terms => "Offer".to_owned(),
-        Part::Lot => "Lot".to_owned(),
-        Part::Photographs => "Photographs".to_owned(),
-        Part::Collection => "Collection".to_owned(),
-        Part::Archived => "Put away".to_owned(),
-        Part::SecondHand => "Worn before".to_owned(),
-        Part::Fitting => "Fitting room".to_owned(),
+        Part::Family => say!("of garment" | "Kind").to_owned(),
+        Part::Noted => say!("Noted on").to_owned(),
+        Part::Label => say!("Name for it").to_owned(),
+        Part::Place => say!("where the garment hangs" | "Place").to_owned(),
+        Part::Note => say!("Note").to_owned(),
+        Part::Ticket => say!("Ticket").to_owned(),
+        Part::Guess => say!("noun" | "Guess").to_owned(),
+        Part::Reference => say!("For predictions").to_owned(),
+        Part::Shop => say!("Kind of shop").to_owned(),
+        Part::Name => say!("Name on it").to_owned(),
+        Part::Deal => say!("Plan").to_owned(),
+        Part::Terms => say!("Offer").to_owned(),
+        Part::Lot => say!("of goods" | "Lot").to_owned(),
+        Part::Photographs => say!("Photographs").to_owned(),
+        Part::Collection => say!("Collection").to_owned(),
+        Part::Archived => say!("Put away").to_owned(),
+        Part::SecondHand => say!("Worn before").to_owned(),
+        Part::Fitting => say!("Fitting room").to_owned(),
         Part::Answer(check) => check.name.to_owned(),
-        Part::CheckNote(check) => format!("Note on: {}", check.name.to_lowercase()),
-        Part::Measure(point) => format!("Tape: {}", point.name.to_lowercase()),
-        Part::Order => "Order of the answers".to_owned(),
-        Part::Aside => "From another version".to_owned(),
+        Part::CheckNote(check) => say!("Note on: {check}", check = within(check.name)),
+        Part::Measure(point) => say!("Tape: {place}", place = within(point.name)),
+        Part::Order => say!("Order of the answers").to_owned(),
+        Part::Aside => say!("From another version").to_owned(),
     }
 }
 
@@ -62,27 +65,33 @@ fn money(minor: u64, currency: Currency) -> String {
 }
 
 fn yes(is: bool) -> String {
-    if is { "yes" } else { "no" }.to_owned()
+    if is { say!("yes") } else { say!("no") }.to_owned()
 }
 
 fn offer(terms: &Terms) -> String {
     let price = terms.prices().iter().map(|price| match terms.currency() {
-        Some(currency) => format!("{} from {}", money(price.minor, currency), price.from),
-        None => format!("a price from {}", price.from),
+        Some(currency) => say!(
+            "a price, from so many pieces on" | "{amount} from {pieces}",
+            amount = money(price.minor, currency),
+            pieces = price.from
+        ),
+        None => say!("from so many pieces on" | "a price from {pieces}", pieces = price.from),
     });
     let texts = [terms.supplier(), terms.style(), terms.colourways(), terms.sizes()].map(str::to_owned);
     let term = terms.incoterm().map(|term| term.code().to_owned());
-    let least = terms.minimum().map(|pieces| format!("at least {pieces}"));
-    let days = terms.delivery().map(|(first, last)| format!("{} to {}", clock::written_day(first), clock::written_day(last)));
-    let short = terms.shortlisted().then(|| "on the short list".to_owned());
+    let least = terms.minimum().map(|pieces| say!("at least {pieces}", pieces));
+    let days = terms
+        .delivery()
+        .map(|(first, last)| say!("{first} to {last}", first = clock::written_day(first), last = clock::written_day(last)));
+    let short = terms.shortlisted().then(|| say!("on the short list").to_owned());
     let all = texts.into_iter().filter(|text| !text.is_empty()).chain(term).chain(price).chain(least).chain(days).chain(short);
     all.collect::<Vec<_>>().join(", ")
 }
 
 fn plan(deal: &Deal) -> String {
-    let wears = deal.wears_a_year().map(|wears| format!("worn {wears} times a year"));
-    let target = deal.target().map(|_| "a ticket to come".to_owned());
-    let least = deal.minimum().map(|pieces| format!("at least {pieces} pieces"));
+    let wears = deal.wears_a_year().map(|wears| say!("worn {count} times a year", count = wears));
+    let target = deal.target().map(|_| say!("a ticket to come").to_owned());
+    let least = deal.minimum().map(|pieces| say!("at least {pieces} pieces", pieces));
     [wears, target, least].into_iter().flatten().collect::<Vec<_>>().join(", ")
 }
 
@@ -90,8 +99,8 @@ fn answer(garment: &Garment, part: Part, system: System) -> String {
     let Part::Answer(check) = part else { return String::new() };
     let said = words::answer(garment, check, system);
     match garment.answer(check) {
-        Some(Answer::Judged { care: Care::Careful, .. }) => format!("{said}, looked closely"),
-        Some(Answer::Judged { care: Care::Unsure, .. }) => format!("{said}, unsure"),
+        Some(Answer::Judged { care: Care::Careful, .. }) => say!("{answer}, looked closely", answer = said),
+        Some(Answer::Judged { care: Care::Unsure, .. }) => say!("{answer}, unsure", answer = said),
         _ => said,
     }
 }
@@ -106,15 +115,21 @@ fn said(garment: &Garment, part: Part, system: System) -> String {
         Part::Note => garment.note().to_owned(),
         Part::Ticket => garment.ticket().map(words::ticket).unwrap_or_default(),
         Part::Guess => garment.guess().map_or(String::new(), |guess| {
-            format!("{} to {}", money(guess.low(), guess.currency()), money(guess.high(), guess.currency()))
+            let [low, high] = [guess.low(), guess.high()].map(|minor| money(minor, guess.currency()));
+            say!("{low} to {high}", low, high)
         }),
-        Part::Reference => if garment.is_reference() { "counts" } else { "left out" }.to_owned(),
+        Part::Reference => if garment.is_reference() { say!("counts") } else { say!("left out") }.to_owned(),
         Part::Shop => garment.shop().map_or("", |shop| shop.name()).to_owned(),
         Part::Name => garment.name().map_or("", |name| name.words()).to_owned(),
         Part::Deal => plan(garment.deal()),
         Part::Terms => offer(garment.terms()),
         Part::Lot => garment.lot().map_or(String::new(), |log| {
-            format!("{} pieces, {} looked at, {} found", log.lot.pieces(), log.looked_at, log.findings.len())
+            say!(
+                "{pieces} pieces, {looked} looked at, {found} found",
+                pieces = log.lot.pieces(),
+                looked = log.looked_at,
+                found = log.findings.len()
+            )
         }),
         Part::Photographs => match garment.photographs().count() {
             0 => String::new(),
@@ -126,18 +141,18 @@ fn said(garment: &Garment, part: Part, system: System) -> String {
         Part::Collection => garment.collection().to_owned(),
         Part::Archived => yes(garment.archived()),
         Part::SecondHand => yes(garment.is_second_hand()),
-        Part::Fitting => if *garment.fitting() == Fitting::default() { "" } else { "noted" }.to_owned(),
+        Part::Fitting => if *garment.fitting() == Fitting::default() { "" } else { say!("noted") }.to_owned(),
         Part::Answer(_) => answer(garment, part, system),
         Part::CheckNote(check) => garment.check_note(check).to_owned(),
         Part::Measure(point) => garment.taped(point).map_or(String::new(), |taped| {
             let amounts = taped
                 .readings()
                 .iter()
-                .map(|amount| format!("{} {}", written_exactly(amount.number, 2, Decimal::Point), amount.unit.symbol()));
+                .map(|amount| format!("{} {}", written_exactly(amount.number, 2, Decimal::spoken()), amount.unit.symbol()));
             amounts.collect::<Vec<_>>().join(", ")
         }),
-        Part::Order => "same answers".to_owned(),
-        Part::Aside => if garment.aside().is_empty() { "" } else { "something this version cannot read" }.to_owned(),
+        Part::Order => say!("same answers").to_owned(),
+        Part::Aside => if garment.aside().is_empty() { "" } else { say!("something this version cannot read") }.to_owned(),
     }
 }
 
@@ -145,12 +160,12 @@ fn said(garment: &Garment, part: Part, system: System) -> String {
 fn becomes(part: Part, fate: Fate, theirs: &str) -> &'static str {
     match (fate, part) {
         (Fate::Mine, Part::Label | Part::Place | Part::Collection) if !theirs.is_empty() => {
-            "Joined: yours, theirs goes into the note"
+            say!("Joined: yours, theirs goes into the note")
         }
-        (Fate::Mine, Part::Answer(_)) if !theirs.is_empty() => "Joined: yours, theirs goes into the note on this check",
-        (Fate::Mine, _) => "Joined: yours",
-        (Fate::Theirs, _) => "Joined: theirs",
-        (Fate::Both, _) => "Joined: both",
+        (Fate::Mine, Part::Answer(_)) if !theirs.is_empty() => say!("Joined: yours, theirs goes into the note on this check"),
+        (Fate::Mine, _) => say!("Joined: yours"),
+        (Fate::Theirs, _) => say!("Joined: theirs"),
+        (Fate::Both, _) => say!("Joined: both"),
     }
 }
 
@@ -163,18 +178,28 @@ const fn choice_key(choice: Choice) -> &'static str {
     }
 }
 
-const fn choice_words(choice: Choice) -> &'static str {
+fn choice_words(choice: Choice) -> &'static str {
     match choice {
-        Choice::Both => "Keep both",
-        Choice::Join => "Join them in one",
-        Choice::Theirs => "Take theirs",
-        Choice::Mine => "Keep mine",
+        Choice::Both => say!("Keep both"),
+        Choice::Join => say!("Join them in one"),
+        Choice::Theirs => say!("Take theirs"),
+        Choice::Mine => say!("Keep mine"),
     }
+}
+
+/// What the rest is folded behind.
+fn more(count: usize) -> String {
+    if one(count) { say!("{count} more that differs", count) } else { say!("{count} more that differ", count) }
+}
+
+/// The heading over all pairs.
+fn not_as_here(count: usize) -> String {
+    if one(count) { say!("Not as here: {count} garment", count) } else { say!("Not as here: {count} garments", count) }
 }
 
 fn or_nothing(text: String) -> Html {
     if text.is_empty() {
-        html! { <i>{ "nothing" }</i> }
+        html! { <i>{ say!("nothing") }</i> }
     } else {
         html! { <span class="conflict-said">{ text }</span> }
     }
@@ -202,8 +227,8 @@ fn Pair(props: &PairProps) -> Html {
         html! {
             <li key={called(part)}>
                 <b>{ called(part) }</b>
-                <p><small>{ "Yours" }</small>{ or_nothing(said(mine, part, *system)) }</p>
-                <p><small>{ "Theirs" }</small>{ or_nothing(their_words) }</p>
+                <p><small>{ say!("Yours") }</small>{ or_nothing(said(mine, part, *system)) }</p>
+                <p><small>{ say!("Theirs") }</small>{ or_nothing(their_words) }</p>
                 if let Some(becomes) = becomes {
                     <small class="conflict-fate">{ becomes }</small>
                 }
@@ -218,7 +243,7 @@ fn Pair(props: &PairProps) -> Html {
             <ul class="conflict-parts">{ for first.iter().map(|part| row(*part)) }</ul>
             if !rest.is_empty() {
                 <details>
-                    <summary>{ format!("{} more that differ", rest.len()) }</summary>
+                    <summary>{ more(rest.len()) }</summary>
                     <ul class="conflict-parts">{ for rest.iter().map(|part| row(*part)) }</ul>
                 </details>
             }
@@ -236,7 +261,7 @@ fn Pair(props: &PairProps) -> Html {
             if let Err(fault) = &both {
                 <p class="hint">{ fault.to_string() }</p>
             } else if *choice == Choice::Join {
-                <p class="hint">{ "Where yours says something it stays, and theirs fills what is open. Notes of both are kept, yours first." }</p>
+                <p class="hint">{ say!("Where yours says something it stays, and theirs fills what is open. Notes of both are kept, yours first.") }</p>
             }
         </fieldset>
     }
@@ -252,9 +277,9 @@ pub fn ImportConflicts(props: &Props) -> Html {
     };
     html! {
         <div class="conflicts" role="group" aria-labelledby="conflicts-title">
-            <h4 id="conflicts-title">{ if pairs.len() == 1 { "Not as here: 1 garment".to_owned() } else { format!("Not as here: {} garments", pairs.len()) } }</h4>
+            <h4 id="conflicts-title">{ not_as_here(pairs.len()) }</h4>
             if pairs.len() > 1 {
-                <p>{ "For all of them at once:" }</p>
+                <p>{ say!("For all of them at once:") }</p>
                 <div class="row">
                     { for Choice::ALL.into_iter().map(|value| html! {
                         <button key={choice_key(value)} type="button" class="second" onclick={for_all(value)}>{ choice_words(value) }</button>

@@ -3,8 +3,10 @@
 use std::collections::BTreeMap;
 
 use garment_assay::garment::{Given, Readings};
+use garment_assay::language::within;
 use garment_assay::measure::{Choice, Input, InputKind, Instrument, Needed, Outcome};
 use garment_assay::quantity::{Decimal, System, Unit, read, written_exactly};
+use garment_assay::say;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
@@ -48,7 +50,7 @@ fn drafted(given: &Option<Vec<Given>>) -> Draft {
         .iter()
         .flatten()
         .map(|given| {
-            let text = written_exactly(given.amount, 6, Decimal::Point).replace(['\u{2212}', '\u{202f}'], "");
+            let text = written_exactly(given.amount, 6, Decimal::spoken()).replace(['\u{2212}', '\u{202f}'], "");
             let sign = if given.amount < 0.0 { "-" } else { "" };
             (given.input, Typed { text: format!("{sign}{text}"), unit: given.unit })
         })
@@ -72,7 +74,7 @@ fn readings(instrument: &'static Instrument, draft: &Draft) -> Result<Readings, 
     let (mut given, mut faults) = (Vec::new(), Faults::new());
     for input in instrument.inputs {
         let Some(typed) = draft.get(input.key).filter(|typed| !typed.text.trim().is_empty()) else { continue };
-        match read(&typed.text, typed.unit, Decimal::Point) {
+        match read(&typed.text, typed.unit, Decimal::spoken()) {
             Ok(amount) => given.push(Given { input: input.key, amount: amount.number, unit: amount.unit }),
             Err(fault) => {
                 faults.insert(input.key, fault.sentence());
@@ -129,7 +131,7 @@ fn Field(props: &FieldProps) -> Html {
                 <div class="field">
                     <label for={id.clone()}>{ input.name }</label>
                     <select {id} {onchange} aria-describedby={ask_id.clone()} aria-invalid={fault.is_some().to_string()}>
-                        <option value="" selected={text.is_empty()}>{ "choose" }</option>
+                        <option value="" selected={text.is_empty()}>{ say!("choose") }</option>
                         { for choices.iter().enumerate().filter(|(place, choice)| choice.is_offered || *text == place.to_string()).map(|(place, choice): (usize, &'static Choice)| html! {
                             <option key={choice.key} value={place.to_string()} selected={*text == place.to_string()}>{ choice.name }</option>
                         }) }
@@ -160,7 +162,7 @@ fn Field(props: &FieldProps) -> Html {
             let usual = input
                 .usual()
                 .and_then(|amount| input.unit.convert(amount, unit))
-                .map(|amount| format!("{} if left empty", written_exactly(amount, 2, Decimal::Point)));
+                .map(|amount| say!("{amount} if left empty", amount = written_exactly(amount, 2, Decimal::spoken())));
             html! {
                 <div class="field">
                     <label for={id.clone()}>{ input.name }</label>
@@ -169,7 +171,7 @@ fn Field(props: &FieldProps) -> Html {
                             value={text.clone()} {oninput} {onblur}
                             aria-invalid={fault.is_some().to_string()} aria-describedby={if fault.is_some() { format!("{fault_id} {ask_id}") } else { ask_id.clone() }} />
                         if units.len() > 1 {
-                            <select aria-label={format!("Unit of {}", input.name.to_lowercase())} onchange={onunit}>
+                            <select aria-label={say!("Unit of {reading}", reading = within(input.name))} onchange={onunit}>
                                 { for units.into_iter().map(|choice| html! { <option key={choice.key()} value={choice.key()} selected={choice == unit}>{ choice.symbol() }</option> }) }
                             </select>
                         } else if !unit.symbol().is_empty() {
@@ -227,7 +229,7 @@ pub fn InstrumentForm(props: &Props) -> Html {
         typed.as_ref().ok().filter(|readings| !readings.given.is_empty()).and_then(|readings| match readings.outcome() {
             Ok(outcome) => Some(outcome),
             Err(fault) => {
-                let sentence = fault.sentence(system, Decimal::Point);
+                let sentence = fault.sentence(system, Decimal::spoken());
                 match fault.input() {
                     Some(input) => drop(faults.insert(input.key, sentence)),
                     None => whole_fault = Some(sentence),
@@ -285,12 +287,12 @@ pub fn InstrumentForm(props: &Props) -> Html {
             }
             { for instrument.inputs.iter().filter(|input| !usual(input) && !spare(input)).map(field) }
             if instrument.inputs.iter().any(|input| spare(&input)) {
-                <details><summary>{ "If you have it" }</summary>
+                <details><summary>{ say!("If you have it") }</summary>
                     { for instrument.inputs.iter().filter(spare).map(field) }
                 </details>
             }
             if instrument.inputs.iter().any(|input| usual(&input)) {
-                <details><summary>{ "How good is the reading" }</summary>
+                <details><summary>{ say!("How good is the reading") }</summary>
                     { for instrument.inputs.iter().filter(usual).map(field) }
                 </details>
             }
@@ -304,12 +306,12 @@ pub fn InstrumentForm(props: &Props) -> Html {
                         <small class="advice">{ sentence }</small>
                     }
                 } else {
-                    <small>{ "The reading and its spread appear here." }</small>
+                    <small>{ say!("The reading and its spread appear here.") }</small>
                 }
             </output>
             if let Some(verb) = verb {
                 <button type="button" class="prime" disabled={outcome.is_none() || is_kept} onclick={use_it}>
-                    { if is_kept { AttrValue::Static("Used") } else { verb.clone() } }
+                    { if is_kept { AttrValue::Static(say!("of a reading" | "Used")) } else { verb.clone() } }
                 </button>
             }
         </div>

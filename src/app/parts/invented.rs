@@ -3,6 +3,8 @@
 use std::rc::Rc;
 
 use garment_assay::garment::Garment;
+use garment_assay::language::one;
+use garment_assay::say;
 use yew::prelude::*;
 
 use crate::app::browser::shipped;
@@ -16,6 +18,10 @@ enum Coming {
     Not,
     Fetched,
     Failed,
+}
+
+fn how_many(count: usize) -> String {
+    if one(count) { say!("{count} garment here is invented.", count) } else { say!("{count} garments here are invented.", count) }
 }
 
 #[derive(Properties, PartialEq)]
@@ -34,8 +40,8 @@ pub fn Invented(props: &Props) -> Html {
     if count > 0 {
         let out = send.reform(|_: MouseEvent| Message::TakeOutInvented);
         return html! {
-            <p class="invented"><span>{ match count { 1 => "1 garment here is invented. ".to_owned(), _ => format!("{count} garments here are invented. ") } }</span>
-                <button type="button" class="ghost" onclick={out}>{ "Take the invented rack out" }</button></p>
+            <p class="invented"><span>{ how_many(count) }{ " " }</span>
+                <button type="button" class="ghost" onclick={out}>{ say!("Take the invented rack out") }</button></p>
         };
     }
     html! { <LookRound came={send.reform(Message::Invent)} /> }
@@ -68,9 +74,9 @@ pub fn LookRound(props: &LookRoundProps) -> Html {
     html! {
         <div class="invented">
             <button type="button" class="ghost" onclick={add} disabled={*coming == Coming::Fetched}>
-                { if *coming == Coming::Fetched { "Fetching it" } else { "Look round in an invented rack" } }</button>
+                { if *coming == Coming::Fetched { say!("Fetching it") } else { say!("Look round in an invented rack") } }</button>
             if *coming == Coming::Failed {
-                <p class="fault" role="alert">{ "The invented rack could not be fetched. It comes over the network the first time: try again where you have one." }</p>
+                <p class="fault" role="alert">{ say!("The invented rack could not be fetched. It comes over the network the first time: try again where you have one.") }</p>
             }
         </div>
     }

@@ -2,6 +2,7 @@
 //! stitched line.
 
 use garment_assay::cost::Range;
+use garment_assay::say;
 use garment_assay::trade::Currency;
 use yew::prelude::*;
 
@@ -107,14 +108,17 @@ pub fn MoneyScale(props: &Props) -> Html {
     });
     let area = format!("{line}L{WIDTH} {FOOT}L0 {FOOT}Z");
     let code = currency.code();
-    let mut label =
-        format!("Money scale in {code}. {called} {}, middle {}.", between(likely.low, likely.high), about(likely.usual));
-    if let Some(guess) = guess {
-        label.push_str(&format!(" Your guess {}.", known_between(guess.low, guess.high)));
-    }
-    if let Some(ticket) = ticket {
-        label.push_str(&format!(" Ticket {}.", known(*ticket)));
-    }
+    let scale_said = say!("Money scale in {currency}.", currency = code);
+    let likely_said = say!(
+        "{name} {range}, middle {amount}.",
+        name = called,
+        range = between(likely.low, likely.high),
+        amount = about(likely.usual)
+    );
+    let guess_said = guess.map(|guess| say!("Your guess {range}.", range = known_between(guess.low, guess.high)));
+    let ticket_said = ticket.map(|ticket| say!("Ticket {price}.", price = known(ticket)));
+    let label =
+        [Some(scale_said), Some(likely_said), guess_said, ticket_said].into_iter().flatten().collect::<Vec<_>>().join(" ");
     let (range_y, guess_y) = (FOOT + STRIP + 11.0, FOOT + STRIP + 25.0);
     let height = if guess.is_some() { 110 } else { 94 };
     html! {

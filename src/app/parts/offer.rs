@@ -2,6 +2,8 @@
 
 use garment_assay::cost::{BuildUp, DutyBase, Offer};
 use garment_assay::garment::Deal;
+use garment_assay::quantity::{Decimal, written};
+use garment_assay::say;
 use garment_assay::trade::{Currency, PriceKind, Ticket};
 use yew::prelude::*;
 
@@ -57,46 +59,56 @@ pub fn OfferCard(props: &Props) -> Html {
     let tickets = MARGINS.iter().filter_map(|margin| Some((share(*margin), offer.ticket_for(*margin, tax).ok()?)));
     html! {
         <section class="card">
-            <h2>{ "The offer, for a shop" }</h2>
+            <h2>{ say!("The offer, for a shop") }</h2>
             <div class="field-pair">
-                <Typed id="target" label={format!("Retail ticket, {}", currency.code())} kept={target_text(&deal, currency)} write={target}
-                    hint={if deal.target().is_none() { format!("Empty: {} is taken, the middle of what is likely.", about(*middle)) } else { String::new() }} />
-                <Typed id="minimum" label="Smallest order, pieces" kept={deal.minimum().map_or(String::new(), |pieces| pieces.to_string())} write={minimum} />
+                <Typed id="target" label={say!("Retail ticket, {currency}", currency = currency.code())} kept={target_text(&deal, currency)} write={target}
+                    hint={if deal.target().is_none() { say!("Empty: {amount} is taken, the middle of what is likely.", amount = about(*middle)) } else { String::new() }} />
+                <Typed id="minimum" label={say!("Smallest order, pieces")} kept={deal.minimum().map_or(String::new(), |pieces| pieces.to_string())} write={minimum} />
             </div>
             { match offer.against(ticket, tax) {
                 Err(fault) => html! { <p class="fault">{ fault.to_string() }</p> },
                 Ok(view) => html! {
                     <>
                         <dl class="figures">
-                            <div><dt>{ "Landed" }</dt><dd>{ exact(currency, view.landed) }</dd></div>
-                            <div><dt>{ "Margin" }</dt><dd>{ share(view.margin) }<small>{ " of the price" }</small></dd></div>
-                            <div><dt>{ "Mark-up" }</dt><dd>{ share(view.markup) }<small>{ format!(" on cost, × {:.2}", view.multiple) }</small></dd></div>
+                            <div><dt>{ say!("Landed") }</dt><dd>{ exact(currency, view.landed) }</dd></div>
+                            <div><dt>{ say!("Margin") }</dt><dd>{ share(view.margin) }<small>{ " " }{ say!("of the price") }</small></dd></div>
+                            <div><dt>{ say!("Mark-up") }</dt><dd>{ share(view.markup) }<small>{ " " }{ say!("on cost, × {multiple}", multiple = written(view.multiple, 2, Decimal::spoken())) }</small></dd></div>
                         </dl>
                         <table class="plain-table">
-                            <caption class="unseen">{ "From offer to margin" }</caption>
+                            <caption class="unseen">{ say!("From offer to margin") }</caption>
                             <tbody>
-                                { row("Offer, at the factory’s port", exact(currency, offer.price)) }
-                                { row("Freight", exact(currency, offer.freight)) }
-                                { row(&format!("Duty, {} on {}", percent1(offer.duty_rate), if offer.base == DutyBase::WithFreight { "offer and freight" } else { "the offer" }),
+                                { row(say!("Offer, at the factory’s port"), exact(currency, offer.price)) }
+                                { row(say!("Freight"), exact(currency, offer.freight)) }
+                                { row(&duty(&offer),
                                     exact(currency, view.landed - offer.price - offer.freight - offer.fee_rate * offer.price)) }
-                                { row("Entry fees", exact(currency, offer.fee_rate * offer.price)) }
-                                { row("Landed", exact(currency, view.landed)) }
-                                { row(if tax > 0.0 { "Retail price without tax" } else { "Retail price; tax comes at the till" }, exact(currency, view.before_tax)) }
-                                { row("Stays with the shop, a piece", exact(currency, view.stays)) }
+                                { row(say!("Entry fees"), exact(currency, offer.fee_rate * offer.price)) }
+                                { row(say!("Landed"), exact(currency, view.landed)) }
+                                { row(if tax > 0.0 { say!("Retail price without tax") } else { say!("Retail price; tax comes at the till") }, exact(currency, view.before_tax)) }
+                                { row(say!("Stays with the shop, a piece"), exact(currency, view.stays)) }
                                 if deal.minimum().is_some() {
-                                    { row("Bound in the smallest order", exact(currency, view.smallest_order)) }
+                                    { row(say!("Bound in the smallest order"), exact(currency, view.smallest_order)) }
                                 }
                                 if let Some(pieces) = view.pays_after {
-                                    { row("Pieces to sell at full price until it is paid", pieces.to_string()) }
+                                    { row(say!("Pieces to sell at full price until it is paid"), pieces.to_string()) }
                                 }
                             </tbody>
                         </table>
                     </>
                 },
             } }
-            <p>{ "Ticket for a margin of " }{ tickets.map(|(margin, ticket)| format!("{margin}: {}", exact(currency, ticket))).collect::<Vec<_>>().join(", ") }{ "." }</p>
-            <p class="hint">{ "Freight, duty and fees are the averages of the rates. Duty may be nothing or more than this: it hangs on fibre and country." }</p>
+            <p>{ say!("Ticket for a margin of {tickets}.", tickets = tickets.map(|(margin, ticket)| format!("{margin}: {}", exact(currency, ticket))).collect::<Vec<_>>().join(", ")) }</p>
+            <p class="hint">{ say!("Freight, duty and fees are the averages of the rates. Duty may be nothing or more than this: it hangs on fibre and country.") }</p>
         </section>
+    }
+}
+
+/// The line of the duty: how much, on what.
+fn duty(offer: &Offer) -> String {
+    let share = percent1(offer.duty_rate);
+    if offer.base == DutyBase::WithFreight {
+        say!("Duty, {share} on offer and freight", share)
+    } else {
+        say!("Duty, {share} on the offer", share)
     }
 }
 
@@ -106,5 +118,5 @@ fn row(name: &str, amount: String) -> Html {
 
 /// A share with one decimal.
 fn percent1(share: f64) -> String {
-    format!("{:.1} %", share * 100.0)
+    format!("{} %", written(share * 100.0, 1, Decimal::spoken()))
 }

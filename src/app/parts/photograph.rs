@@ -3,6 +3,7 @@
 use std::rc::Rc;
 
 use garment_assay::garment::{Photograph, PhotographId};
+use garment_assay::say;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
@@ -13,7 +14,7 @@ use crate::app::words;
 /// What is said in its place to those who do not see it, and under it where it has no caption.
 pub fn spoken(one: &Photograph) -> String {
     if one.caption().is_empty() {
-        format!("Photograph added {}", clock::written_day(one.added()))
+        say!("Photograph added {day}", day = clock::written_day(one.added()))
     } else {
         one.caption().to_owned()
     }
@@ -64,7 +65,7 @@ pub fn Tile(props: &TileProps) -> Html {
                     Some(Seen::Here(address)) => html! {
                         <img src={address.url()} alt={spoken(one)} width={width.to_string()} height={height.to_string()} decoding="async" />
                     },
-                    Some(Seen::Missing) => html! { <span class="photograph-gone"><span class="unseen">{ format!("{}: ", spoken(one)) }</span>{ "Not on this device" }</span> },
+                    Some(Seen::Missing) => html! { <span class="photograph-gone"><span class="unseen">{ format!("{}: ", spoken(one)) }</span>{ say!("Not on this device") }</span> },
                     None => html! { <span class="photograph-gone" aria-busy="true"><span class="unseen">{ spoken(one) }</span></span> },
                 } }
             </button>
@@ -151,33 +152,33 @@ pub fn OpenPhotograph(props: &Props) -> Html {
     };
     let (closed, cancelled, removed) = (ended(close), ended(close), ended(remove));
     let facts = [
-        Some(format!("{width} by {height} pixels")),
+        Some(say!("{width} by {height} pixels", width, height)),
         match &seen {
             Some(Seen::Here(address)) => Some(words::size(address.bytes())),
             _ => None,
         },
-        Some(format!("added {}", clock::written_day(one.added()))),
-        one.check().map(|check| format!("for the check: {}", check.name)),
+        Some(say!("added {day}", day = clock::written_day(one.added()))),
+        one.check().map(|check| say!("for the check: {check}", check = check.name)),
     ];
     html! {
         <dialog class="confirm photograph-open" ref={dialog} oncancel={Callback::from(move |_: Event| cancelled())} aria-labelledby="photograph-title">
-            <h2 id="photograph-title">{ "Photograph" }</h2>
+            <h2 id="photograph-title">{ say!("Photograph") }</h2>
             { match &seen {
                 Some(Seen::Here(address)) => html! { <img src={address.url()} alt={spoken(one)} width={width.to_string()} height={height.to_string()} /> },
                 Some(Seen::Missing) => html! {
-                    <p>{ "The picture is not on this device; only what was noted of it is. Where it was added, save with photographs as a zip, and import that zip here in the settings." }</p>
+                    <p>{ say!("The picture is not on this device; only what was noted of it is. Where it was added, save with photographs as a zip, and import that zip here in the settings.") }</p>
                 },
-                None => html! { <p aria-busy="true">{ "Looking for it." }</p> },
+                None => html! { <p aria-busy="true">{ say!("Looking for it.") }</p> },
             } }
             <div class="field">
-                <label for="photograph-caption">{ "What it shows" }</label>
+                <label for="photograph-caption">{ say!("What it shows") }</label>
                 <input id="photograph-caption" autocomplete="off" maxlength={Photograph::LONGEST_CAPTION.to_string()} value={(*typed).clone()} oninput={type_on} onchange={write} />
             </div>
             <p class="hint">{ facts.into_iter().flatten().collect::<Vec<_>>().join(" · ") }</p>
             <div class="foot-buttons">
                 // Not the field, which would bring up the keyboard of a telephone over the picture.
-                <button type="button" class="second" autofocus=true onclick={Callback::from(move |_: MouseEvent| closed())}>{ "Close" }</button>
-                <button type="button" class="grave" onclick={Callback::from(move |_: MouseEvent| removed())}>{ "Remove" }</button>
+                <button type="button" class="second" autofocus=true onclick={Callback::from(move |_: MouseEvent| closed())}>{ say!("a dialog" | "Close") }</button>
+                <button type="button" class="grave" onclick={Callback::from(move |_: MouseEvent| removed())}>{ say!("Remove") }</button>
             </div>
         </dialog>
     }

@@ -3,7 +3,9 @@
 use std::rc::Rc;
 
 use garment_assay::garment::Garment;
+use garment_assay::language::one;
 use garment_assay::notebook::photographs_of;
+use garment_assay::say;
 use garment_assay::trade::Day;
 use yew::prelude::*;
 
@@ -31,16 +33,18 @@ pub struct Props {
 
 /// What the photographs here come to; those that are elsewhere are said.
 fn weight(count: usize, here: usize, bytes: f64) -> String {
+    let photographs = words::photographs(count);
     if here == 0 {
-        return format!("{}, not on this device.", words::photographs(count));
+        return say!("{photographs}, not on this device.", photographs);
     }
-    let mut said = format!("{}, {}", words::photographs(count), words::size(bytes));
+    let size = words::size(bytes);
     match count - here.min(count) {
-        0 => {}
-        1 => said.push_str("; 1 of them is not on this device"),
-        away => said.push_str(&format!("; {away} of them are not on this device")),
+        0 => format!("{photographs}, {size}."),
+        count if one(count) => {
+            say!("{photographs}, {size}; {count} of them is not on this device.", photographs, size, count)
+        }
+        count => say!("{photographs}, {size}; {count} of them are not on this device.", photographs, size, count),
     }
-    format!("{said}.")
 }
 
 /// A button, where there are photographs; otherwise nothing.
@@ -74,10 +78,16 @@ pub fn PhotographsOut(props: &Props) -> Html {
                 }
                 let said = match told {
                     Packing::Packed(count, all) => return packing.set(Some((count, all))),
-                    Packing::Saved(0) => format!("Handed to the browser to save: {said_name}."),
-                    Packing::Saved(left_out) => format!(
-                        "Handed to the browser to save: {said_name}. {} not in it: not on this device, or damaged.",
-                        if left_out == 1 { "1 photograph is".to_owned() } else { format!("{left_out} photographs are") }
+                    Packing::Saved(0) => say!("Handed to the browser to save: {file}.", file = said_name),
+                    Packing::Saved(count) if one(count) => say!(
+                        "Handed to the browser to save: {file}. {count} photograph is not in it: not on this device, or damaged.",
+                        file = said_name,
+                        count
+                    ),
+                    Packing::Saved(count) => say!(
+                        "Handed to the browser to save: {file}. {count} photographs are not in it: not on this device, or damaged.",
+                        file = said_name,
+                        count
                     ),
                     Packing::Failed(why) => why,
                 };
@@ -90,7 +100,7 @@ pub fn PhotographsOut(props: &Props) -> Html {
         <div class="photographs-out">
             <p><button type="button" class="second" {onclick} disabled={packing.is_some()}>{ save }</button></p>
             <p class="hint" role="status">{ match (*packing, &*weighed) {
-                (Some((count, all)), _) => format!("Packing photograph {} of {all}.", count + 1),
+                (Some((count, all)), _) => say!("Packing photograph {number} of {all}.", number = count + 1, all),
                 (None, Some(weighed)) => weighed.clone(),
                 (None, None) => format!("{}.", words::photographs(ids.len())),
             } }</p>

@@ -1,6 +1,8 @@
 //! One question of practice: specimens, the answers, and afterwards what was true.
 
 use garment_assay::practice::{Described, Given, Judged, Next, PriceGuess, Takes};
+use garment_assay::quantity::{Decimal, written};
+use garment_assay::say;
 use garment_assay::trade::Band;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -25,7 +27,7 @@ pub struct Props {
 fn evidence(described: &Described) -> Html {
     html! {
         <>
-            <p>{ format!("{}, in {}.", described.family().name, described.channel().name()) }</p>
+            <p>{ say!("{garment}, in {shop}.", garment = described.family().name, shop = described.channel().name()) }</p>
             <ul class="practice-evidence">
                 { for described.answers().iter().map(|(check, level)| html! {
                     <li key={check.key}><small>{ check.name }</small>{ " " }<b>{ level.name }</b></li>
@@ -48,7 +50,7 @@ fn WholeAnswer(props: &WholeProps) -> Html {
         Callback::from(move |event: SubmitEvent| {
             event.prevent_default();
             let Some(band) = *band else {
-                fault.set(Some("Choose a band."));
+                fault.set(Some(say!("Choose a band.")));
                 return;
             };
             let (low, high) = (amount(&low), amount(&high));
@@ -59,7 +61,7 @@ fn WholeAnswer(props: &WholeProps) -> Html {
                 (true, ..) => None,
                 (false, Some(low), Some(high)) if low <= high => Some(PriceGuess { low, high }),
                 _ => {
-                    fault.set(Some("Type two prices, the smaller first, or none."));
+                    fault.set(Some(say!("Type two prices, the smaller first, or none.")));
                     return;
                 }
             };
@@ -70,7 +72,7 @@ fn WholeAnswer(props: &WholeProps) -> Html {
     html! {
         <form {onsubmit} novalidate=true>
             <fieldset class="chips">
-                <legend>{ "How well made" }</legend>
+                <legend>{ say!("How well made") }</legend>
                 { for Band::ALL.into_iter().map(|one| {
                     let onchange = { let band = band.clone(); Callback::from(move |_: Event| band.set(Some(one.index()))) };
                     html! {
@@ -82,15 +84,15 @@ fn WholeAnswer(props: &WholeProps) -> Html {
             </fieldset>
             if let Some(currency) = currency {
                 <div class="practice-prices">
-                    <div class="field"><label for="practice-low">{ format!("Ticket at least, {currency}") }</label><input id="practice-low" ref={low} inputmode="decimal" autocomplete="off" /></div>
-                    <div class="field"><label for="practice-high">{ format!("At most, {currency}") }</label><input id="practice-high" ref={high} inputmode="decimal" autocomplete="off" /></div>
+                    <div class="field"><label for="practice-low">{ say!("Ticket at least, {currency}", currency) }</label><input id="practice-low" ref={low} inputmode="decimal" autocomplete="off" /></div>
+                    <div class="field"><label for="practice-high">{ say!("At most, {currency}", currency) }</label><input id="practice-high" ref={high} inputmode="decimal" autocomplete="off" /></div>
                 </div>
-                <p class="hint">{ "So wide that four tickets of five would lie inside. Leave both empty to guess the band alone." }</p>
+                <p class="hint">{ say!("So wide that four tickets of five would lie inside. Leave both empty to guess the band alone.") }</p>
             }
             if let Some(fault) = *fault {
                 <p class="fault" role="alert">{ fault }</p>
             }
-            <p><button type="submit" class="prime">{ "Answer" }</button></p>
+            <p><button type="submit" class="prime">{ say!("verb" | "Answer") }</button></p>
         </form>
     }
 }
@@ -124,25 +126,35 @@ fn buttons(takes: &Takes, answer: &Callback<Given>) -> Html {
     }
 }
 
+/// How a range did.
+fn of_the_range(held: bool, points: f64) -> String {
+    let points = written(points.clamp(0.0, 100.0), 0, Decimal::spoken());
+    if held {
+        say!("Your range held it: {points} points of 100.", points)
+    } else {
+        say!("Your range did not hold it: {points} points of 100.", points)
+    }
+}
+
 /// What is true, and how the guess at the ticket was.
 fn told(next: &Next, judged: &Judged) -> Html {
     let ticket = next.question.described().and_then(|described| {
         let (ticket, currency) = described.ticket()?;
         let (low, high) = described.likely()?;
-        Some(format!(
-            "Its ticket: {}. The app would have said {} to {}.",
-            sum(currency, ticket),
-            sum(currency, low),
-            sum(currency, high)
+        Some(say!(
+            "Its ticket: {price}. The app would have said {low} to {high}.",
+            price = sum(currency, ticket),
+            low = sum(currency, low),
+            high = sum(currency, high)
         ))
     });
     html! {
         <>
-            <p class="practice-told" data-right={judged.right.to_string()}><b>{ if judged.right { "Right" } else { "Not so" } }</b>{ format!(": {}. ", judged.truth) }{ judged.because.clone() }</p>
+            <p class="practice-told" data-right={judged.right.to_string()}><b>{ if judged.right { say!("of an answer" | "Right") } else { say!("Not so") } }</b>{ format!(": {}. ", judged.truth) }{ judged.because.clone() }</p>
             if let Some(ticket) = ticket {
                 <p>{ ticket }
                     if let Some(score) = judged.ticket {
-                        { format!(" Your range {}: {:.0} points of 100.", if score.held { "held it" } else { "did not hold it" }, score.points.clamp(0.0, 100.0)) }
+                        { " " }{ of_the_range(score.held, score.points) }
                     }
                 </p>
             }
@@ -172,7 +184,7 @@ pub fn QuestionCard(props: &Props) -> Html {
         <section class="card practice-question">
             <h2 ref={heading} tabindex="-1">{ question.asks }</h2>
             if next.again {
-                <p class="hint">{ "A like one that you missed before." }</p>
+                <p class="hint">{ say!("A like one that you missed before.") }</p>
             }
             if !question.shown.is_empty() {
                 <div class="practice-shown" data-count={question.shown.len().to_string()}>
@@ -180,13 +192,13 @@ pub fn QuestionCard(props: &Props) -> Html {
                         <figure key={place}>
                             <Drawn picture={shown.picture} seed={shown.seed} aloud={judged.is_some()} />
                             if question.shown.len() > 1 {
-                                <figcaption>{ if place == 0 { "The first" } else { "The second" } }</figcaption>
+                                <figcaption>{ if place == 0 { say!("The first") } else { say!("The second") } }</figcaption>
                             }
                         </figure>
                     }) }
                 </div>
                 if judged.is_none() {
-                    <p class="unseen">{ "A drawn specimen. What it shows is the question; it is told in words after the answer." }</p>
+                    <p class="unseen">{ say!("A drawn specimen. What it shows is the question; it is told in words after the answer.") }</p>
                 }
             }
             if let Some(described) = question.described() {
@@ -194,7 +206,7 @@ pub fn QuestionCard(props: &Props) -> Html {
             }
             if let Some(judged) = judged {
                 <div role="status">{ told(next, judged) }</div>
-                <p><button ref={onward} type="button" class="prime" {onclick}>{ "Next" }</button></p>
+                <p><button ref={onward} type="button" class="prime" {onclick}>{ say!("Next") }</button></p>
             } else if let Some(described) = question.described() {
                 <WholeAnswer described={described.clone()} answer={answer.clone()} />
             } else {

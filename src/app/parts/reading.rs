@@ -4,6 +4,7 @@ use garment_assay::check::Check;
 use garment_assay::garment::{Act, Answer, Readings};
 use garment_assay::measure::Instrument;
 use garment_assay::quantity::{Decimal, System, Unit, written, written_exactly};
+use garment_assay::say;
 use yew::prelude::*;
 
 use super::instrument_form::InstrumentForm;
@@ -31,17 +32,14 @@ pub struct Props {
 /// Over what length a count would tell which side of an edge it lies on, where it does not yet.
 fn count_longer(check: &Check, readings: &Readings, system: System) -> Option<String> {
     let telling = readings.length_that_tells(check)?;
-    let edge = written_exactly(telling.edge, 1, Decimal::Point);
+    let edge = written_exactly(telling.edge, 1, Decimal::spoken());
     let unit = match system {
         System::Metric => Unit::Centimetre,
         System::Imperial => Unit::Inch,
     };
     let (over, _) = telling.over.in_unit(unit)?;
-    Some(format!(
-        "It could be either side of {edge} per inch. Count over {} {} to tell.",
-        written(over.ceil(), 0, Decimal::Point),
-        unit.symbol()
-    ))
+    let length = format!("{} {}", written(over.ceil(), 0, Decimal::spoken()), unit.symbol());
+    Some(say!("It could be either side of {edge} per inch. Count over {length} to tell.", edge, length))
 }
 
 /// The instruments of a check, one of them open.
@@ -64,14 +62,14 @@ pub fn Reading(props: &Props) -> Html {
     };
     let used = act.reform(move |readings| Act::Answer(check, Answer::Measured(readings)));
     html! {
-        <section class="reading" aria-label="Measure it">
+        <section class="reading" aria-label={say!("Measure it")}>
             <button type="button" class="reading-open" aria-expanded={open.to_string()} onclick={toggle}>
-                <b>{ "Measure it" }</b><small>{ first.says }</small>
+                <b>{ say!("Measure it") }</b><small>{ first.says }</small>
             </button>
             if *open {
                 if check.instruments.len() > 1 {
                     <fieldset class="ways">
-                        <legend class="unseen">{ "How" }</legend>
+                        <legend class="unseen">{ say!("to measure it" | "How") }</legend>
                         { for check.instruments.iter().copied().map(|way| {
                             let onchange = { let chosen = chosen.clone(); Callback::from(move |_: Event| chosen.set(Some(way))) };
                             html! {
@@ -87,15 +85,15 @@ pub fn Reading(props: &Props) -> Html {
                             <output class="figure">{ words::outcome(&outcome, instrument.unit, *system) }</output>
                         }
                         if Means::of(instrument) == Means::Camera {
-                            <a class="prime" href={format!("{live}{}", instrument.key)}>{ "Use the camera" }</a>
+                            <a class="prime" href={format!("{live}{}", instrument.key)}>{ say!("Use the camera") }</a>
                         } else if Means::of(instrument) == Means::Picture {
-                            <a class="prime" href={format!("{picture}{}", instrument.key)}>{ "Take or choose a picture" }</a>
+                            <a class="prime" href={format!("{picture}{}", instrument.key)}>{ say!("Take or choose a picture") }</a>
                         } else {
-                            <a class="prime" href={format!("{marks}{}", instrument.key)}>{ "Open the ruler" }</a>
+                            <a class="prime" href={format!("{marks}{}", instrument.key)}>{ say!("Open the ruler") }</a>
                         }
                     </div>
                 } else {
-                    <InstrumentForm key={instrument.key} {instrument} {given} system={*system} verb="Use this reading" {used} {advice} />
+                    <InstrumentForm key={instrument.key} {instrument} {given} system={*system} verb={say!("Use this reading")} {used} {advice} />
                 }
             }
         </section>

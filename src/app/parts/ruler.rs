@@ -2,6 +2,7 @@
 
 use garment_assay::measure::ScreenScale;
 use garment_assay::quantity::System;
+use garment_assay::say;
 use yew::prelude::*;
 
 use crate::app::browser::screen;
@@ -53,14 +54,15 @@ fn ticks(px_per_mm: f64, system: System, height: f64) -> Vec<(f64, f64, Option<u
 pub fn Ruler(props: &Props) -> Html {
     let ticks = ticks(props.scale.px_per_mm, props.system, props.height - 8.0);
     let path = ticks.iter().fold(String::new(), |path, (at, length, _)| format!("{path}M0 {:.3}h{length}", at + ZERO));
-    let unit = match props.system {
-        System::Metric => "centimetres",
-        System::Imperial => "inches",
+    let length = ticks.iter().filter_map(|tick| tick.2).max().unwrap_or(0);
+    let label = match props.system {
+        System::Metric => say!("Ruler in centimetres, {length} long", length),
+        System::Imperial => say!("Ruler in inches, {length} long", length),
     };
     let height = props.height;
     html! {
         <svg class="ruler" width={BREADTH.to_string()} height={height.to_string()} viewBox={format!("0 0 {BREADTH} {height}")} role="img"
-            aria-label={format!("Ruler in {unit}, {} long", ticks.iter().filter_map(|tick| tick.2).max().unwrap_or(0))}>
+            aria-label={label}>
             <rect class="ruler-strip" width={BREADTH.to_string()} height={height.to_string()} />
             <path class="ruler-ticks" d={path} />
             { for ticks.iter().filter_map(|(at, _, number)| Some((at, (*number)?))).filter(|(_, number)| *number > 0).map(|(at, number)| html! {

@@ -4,6 +4,7 @@ use garment_assay::check::Check;
 use garment_assay::garment::{Errand, Readings};
 use garment_assay::measure::Instrument;
 use garment_assay::quantity::System;
+use garment_assay::say;
 use yew::prelude::*;
 
 use super::bar::Bar;
@@ -102,14 +103,14 @@ pub fn SideRoom(props: &Props) -> Html {
         <div id="side-room" class="side-room" aria-busy={(*stage == Stage::Loading).to_string()}>
             if *stage != Stage::Open {
                 <div ref={before}>
-                    <Bar title={instrument.name} under={props.check.map_or(instrument.says, |check| check.name)} back={props.back.clone()} back_name="Back" />
+                    <Bar title={instrument.name} under={props.check.map_or(instrument.says, |check| check.name)} back={props.back.clone()} back_name={say!("Back")} />
                     if *stage == Stage::Failed {
                         <section class="card">
-                            <p class="fault" role="alert">{ "The part for camera and pictures did not load. It needs the network once; after that it works without." }</p>
-                            <div class="foot-buttons"><button type="button" class="second" onclick={again}>{ "Try again" }</button></div>
+                            <p class="fault" role="alert">{ say!("The part for camera and pictures did not load. It needs the network once; after that it works without.") }</p>
+                            <div class="foot-buttons"><button type="button" class="second" onclick={again}>{ say!("Try again") }</button></div>
                         </section>
                     } else {
-                        <p class="side-room-wait" role="status">{ "Loading the part for camera and pictures." }</p>
+                        <p class="side-room-wait" role="status">{ say!("Loading the part for camera and pictures.") }</p>
                     }
                 </div>
             }

@@ -1,6 +1,8 @@
 //! The gap between two tickets as steps that lead from the one to the other.
 
+use garment_assay::language;
 use garment_assay::rack::TicketGap;
+use garment_assay::say;
 use yew::prelude::*;
 
 use crate::app::steps::{Step, about, money, plain, signed, steps, with_spread};
@@ -22,38 +24,47 @@ pub struct Props {
 
 /// What the gap is, in a sentence or two; `tell` says an amount.
 fn said(found: &TicketGap, shown: &[Step], [from, to]: [&str; 2], tell: impl Fn(f64) -> String) -> String {
-    let code = found.currency.code();
     let gap = found.gap.gap;
     let (rest, spread) = shown.last().map_or((0.0, 0.0), |step| (step.amount, step.spread));
     let explained = gap - rest;
-    let about = |amount: f64| format!("{code} {}", plain(amount.abs(), spread));
-    let dearer = |amount: f64| if amount > 0.0 { "dearer" } else { "cheaper" };
+    let about = |amount: f64| language::money(found.currency.code(), plain(amount.abs(), spread));
+    let (amount, left) = (about(explained), about(rest));
     if gap.abs() < 0.005 {
-        return format!(
-            "{from} and {to} ask the same. By what you checked {to} would be about {} {}.",
-            about(explained),
-            dearer(explained)
-        );
+        let same = say!("{from} and {to} ask the same.", from, to);
+        let make = if explained > 0.0 {
+            say!("By what you checked {to} would be about {amount} dearer.", to, amount)
+        } else {
+            say!("By what you checked {to} would be about {amount} cheaper.", to, amount)
+        };
+        return format!("{same} {make}");
     }
-    let first = format!("{to} asks {} {} than {from}.", tell(gap.abs()), if gap > 0.0 { "more" } else { "less" });
-    if found.gap.shares.is_empty() {
-        return format!(
-            "{first} Nothing that you checked tells them apart in cost, so all of it is not explained: name, design, season."
-        );
-    }
-    if explained * gap >= 0.0 && rest * gap >= 0.0 {
-        return format!(
-            "{first} What you checked accounts for about {} of that. About {} is not explained: name, design, season.",
-            about(explained),
-            about(rest)
-        );
-    }
-    format!(
-        "{first} By what you checked alone it would be about {} {}. The rest, about {} the other way, is not explained: name, design, season.",
-        about(explained),
-        dearer(explained),
-        about(rest)
-    )
+    let first = if gap > 0.0 {
+        say!("{to} asks {amount} more than {from}.", to, from, amount = tell(gap.abs()))
+    } else {
+        say!("{to} asks {amount} less than {from}.", to, from, amount = tell(gap.abs()))
+    };
+    let then = if found.gap.shares.is_empty() {
+        say!("Nothing that you checked tells them apart in cost, so all of it is not explained: name, design, season.").to_owned()
+    } else if explained * gap >= 0.0 && rest * gap >= 0.0 {
+        say!(
+            "What you checked accounts for about {amount} of that. About {rest} is not explained: name, design, season.",
+            amount,
+            rest = left
+        )
+    } else if explained > 0.0 {
+        say!(
+            "By what you checked alone it would be about {amount} dearer. The rest, about {rest} the other way, is not explained: name, design, season.",
+            amount,
+            rest = left
+        )
+    } else {
+        say!(
+            "By what you checked alone it would be about {amount} cheaper. The rest, about {rest} the other way, is not explained: name, design, season.",
+            amount,
+            rest = left
+        )
+    };
+    format!("{first} {then}")
 }
 
 /// A ticket, or a step, as a line of the picture.
@@ -77,7 +88,7 @@ fn bar(along: impl Fn(f64) -> f64, from: f64, to: f64, class: &'static str) -> H
 pub fn Steps(props: &Props) -> Html {
     let Props { found, from, to, converted } = props;
     let said_as = |amount: f64, converted: bool| {
-        if converted { format!("about {}", about(found.currency, amount)) } else { money(found.currency, amount) }
+        if converted { say!("about {amount}", amount = about(found.currency, amount)) } else { money(found.currency, amount) }
     };
     let any = converted[0] || converted[1];
     let tell = |amount: f64| said_as(amount, any);
@@ -102,7 +113,7 @@ pub fn Steps(props: &Props) -> Html {
                 <li><b>{ format!("{}: {}", from.0, from.1) }</b>{ bar(along, found.first, found.first, "gap-ticket") }<span>{ said_as(found.first, converted[0]) }</span></li>
                 { for shown.iter().map(|step| html! {
                     <li key={step.name.clone()}>
-                        <span class="gap-name">{ &step.name }if !step.is_clear() { <small>{ " uncertain" }</small> }</span>
+                        <span class="gap-name">{ &step.name }if !step.is_clear() { <small>{ " " }{ say!("uncertain") }</small> }</span>
                         { bar(along, step.from, step.to, class(step)) }
                         <span>{ signed(step.amount, step.spread) }</span>
                     </li>
@@ -110,22 +121,22 @@ pub fn Steps(props: &Props) -> Html {
                 <li><b>{ format!("{}: {}", to.0, to.1) }</b>{ bar(along, found.second, found.second, "gap-ticket") }<span>{ said_as(found.second, converted[1]) }</span></li>
             </ol>
             if vague {
-                <p class="hint">{ "Outlined steps are smaller than their own spread: they may be nothing." }</p>
+                <p class="hint">{ say!("Outlined steps are smaller than their own spread: they may be nothing.") }</p>
             }
             <details class="meaning">
-                <summary>{ "Numbers" }</summary>
-                <div class="scroll-x" tabindex="0" role="region" aria-label="Numbers of the gap">
+                <summary>{ say!("Numbers") }</summary>
+                <div class="scroll-x" tabindex="0" role="region" aria-label={say!("Numbers of the gap")}>
                     <table class="gap-table">
-                        <thead><tr><th scope="col">{ "What differs" }</th><th scope="col">{ format!("{code}, ± one standard deviation") }</th></tr></thead>
+                        <thead><tr><th scope="col">{ say!("What differs") }</th><th scope="col">{ say!("{currency}, ± one standard deviation", currency = code) }</th></tr></thead>
                         <tbody>
                             { for every.iter().map(|step| html! {
                                 <tr key={step.name.clone()}><th scope="row">{ &step.name }</th><td>{ with_spread(step.amount, step.spread) }</td></tr>
                             }) }
-                            <tr><th scope="row">{ "Together: the gap" }</th><td>{ if any { tell(found.gap.gap.abs()) } else { plain(found.gap.gap, 0.0) } }</td></tr>
+                            <tr><th scope="row">{ say!("Together: the gap") }</th><td>{ if any { tell(found.gap.gap.abs()) } else { plain(found.gap.gap, 0.0) } }</td></tr>
                         </tbody>
                     </table>
                 </div>
-                <p>{ "Each ticket is taken as a product of what goes into it, and the gap is shared out by how much each factor differs (additive log-mean Divisia). Shares and rest sum to the gap to the last cent; rounded to what they deserve, as here, they may miss it by a little. The rates behind it are judgement." }</p>
+                <p>{ say!("Each ticket is taken as a product of what goes into it, and the gap is shared out by how much each factor differs (additive log-mean Divisia). Shares and rest sum to the gap to the last cent; rounded to what they deserve, as here, they may miss it by a little. The rates behind it are judgement.") }</p>
             </details>
         </>
     }
@@ -141,7 +152,8 @@ mod tests {
         let share = |amount: &f64| GapShare { name: "cloth".to_owned(), amount: *amount, spread: 3.0 };
         let gap = gap(50.0, second, shares.iter().map(share)).expect("numbers");
         let found = TicketGap { currency: Currency::Eur, first: 50.0, second, gap };
-        said(&found, &steps(&found, FEW), ["A", "B"], |amount| money(found.currency, amount))
+        // A code and its amount stay on one line.
+        said(&found, &steps(&found, FEW), ["A", "B"], |amount| money(found.currency, amount)).replace('\u{a0}', " ")
     }
 
     #[test]

@@ -1,6 +1,7 @@
 //! Fields for the ticket: amount, currency, retail or wholesale, face down or open.
 
-use garment_assay::quantity::{Amount, Decimal, Unit, read};
+use garment_assay::quantity::{Amount, Decimal, Unit, read, written};
+use garment_assay::say;
 use garment_assay::trade::{Currency, PriceKind, Ticket};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
@@ -29,8 +30,9 @@ impl Draft {
         let unit = 10_u64.pow(ticket.currency.decimals());
         let part = ticket.minor % unit;
         let width = ticket.currency.decimals() as usize;
+        let sign = Decimal::spoken().sign();
         let amount =
-            if part == 0 { (ticket.minor / unit).to_string() } else { format!("{}.{part:0width$}", ticket.minor / unit) };
+            if part == 0 { (ticket.minor / unit).to_string() } else { format!("{}{sign}{part:0width$}", ticket.minor / unit) };
         Draft { amount, currency: ticket.currency, kind: ticket.kind, face_down: ticket.face_down }
     }
 
@@ -40,23 +42,26 @@ impl Draft {
         if text.is_empty() {
             return Ok(None);
         }
-        let Ok(Amount { number, .. }) = read(text, Unit::Count, Decimal::Point) else {
-            return Err("Type the price as it stands on the ticket, such as 89.90 or 1299.".to_owned());
+        let Ok(Amount { number, .. }) = read(text, Unit::Count, Decimal::spoken()) else {
+            return Err(say!(
+                "Type the price as it stands on the ticket, such as {price} or 1299.",
+                price = written(89.9, 2, Decimal::spoken())
+            ));
         };
         let decimals = self.currency.decimals();
         let minor = number * f64::from(10_u32.pow(decimals));
         let fault = |text: &str| Err(text.to_owned());
         if number < 0.0 {
-            return fault("A ticket is not below zero. Type the price as it stands there.");
+            return fault(say!("A ticket is not below zero. Type the price as it stands there."));
         }
         if minor > 1e12 {
-            return fault("That is more than this app can keep. Check the number of digits.");
+            return fault(say!("That is more than this app can keep. Check the number of digits."));
         }
         if (minor - minor.round()).abs() > 1e-6 {
-            return Err(format!(
-                "{} has {} decimals at most. Type the price as it stands on the ticket.",
-                self.currency.code(),
-                decimals
+            return Err(say!(
+                "{currency} has {count} decimals at most. Type the price as it stands on the ticket.",
+                currency = self.currency.code(),
+                count = decimals
             ));
         }
         let minor = minor.round() as u64;
@@ -112,15 +117,15 @@ pub fn TicketFields(props: &Props) -> Html {
     });
     html! {
         <fieldset class="ticket-fields">
-            <legend>{ "Ticket" }<small>{ " (leave it out if you want to guess first)" }</small></legend>
+            <legend>{ say!("Ticket") }<small>{ " " }{ say!("(leave it out if you want to guess first)") }</small></legend>
             <div class="field-row">
                 <div class="field">
-                    <label for="ticket-amount">{ "Price" }</label>
+                    <label for="ticket-amount">{ say!("Price") }</label>
                     <input id="ticket-amount" inputmode="decimal" autocomplete="off" value={draft.amount.clone()} oninput={amount} data-covered={draft.face_down.then_some("yes")}
                         aria-invalid={fault.is_some().to_string()} aria-describedby={fault.is_some().then_some("ticket-fault")} />
                 </div>
                 <div class="field">
-                    <label for="ticket-currency">{ "Currency" }</label>
+                    <label for="ticket-currency">{ say!("Currency") }</label>
                     <select id="ticket-currency" onchange={currency}>
                         { for Currency::ALL.into_iter().map(|currency| html! {
                             <option key={currency.code()} value={currency.code()} selected={currency == draft.currency}>{ currency.code() }</option>
@@ -128,17 +133,17 @@ pub fn TicketFields(props: &Props) -> Html {
                     </select>
                 </div>
                 <div class="field">
-                    <label for="ticket-kind">{ "Kind" }</label>
+                    <label for="ticket-kind">{ say!("of price" | "Kind") }</label>
                     <select id="ticket-kind" onchange={kind}>
-                        <option value="retail" selected={draft.kind == PriceKind::Retail}>{ "retail" }</option>
-                        <option value="wholesale" selected={draft.kind == PriceKind::Wholesale}>{ "wholesale" }</option>
+                        <option value="retail" selected={draft.kind == PriceKind::Retail}>{ say!("retail") }</option>
+                        <option value="wholesale" selected={draft.kind == PriceKind::Wholesale}>{ say!("wholesale") }</option>
                     </select>
                 </div>
             </div>
             if let Some(fault) = fault {
                 <p class="fault" id="ticket-fault" role="alert">{ fault }</p>
             }
-            <label class="tick"><input type="checkbox" checked={draft.face_down} onchange={face_down} /><span>{ "Lay it face down: do not show it to me yet" }</span></label>
+            <label class="tick"><input type="checkbox" checked={draft.face_down} onchange={face_down} /><span>{ say!("Lay it face down: do not show it to me yet") }</span></label>
         </fieldset>
     }
 }

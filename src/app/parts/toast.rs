@@ -2,6 +2,7 @@
 
 use std::rc::Rc;
 
+use garment_assay::say;
 use yew::prelude::*;
 
 use crate::app::model::{Message, Notice};
@@ -25,9 +26,9 @@ pub fn Toast(props: &Props) -> Html {
         <div class="toast">
             <p role="status">{ &props.notice.text }</p>
             if props.notice.can_undo() {
-                <button type="button" class="toast-undo" onclick={undo}>{ "Undo" }</button>
+                <button type="button" class="toast-undo" onclick={undo}>{ say!("Undo") }</button>
             }
-            <button type="button" class="icon-button" onclick={read} aria-label="Close this message"><Icon shape={Shape::Close} /></button>
+            <button type="button" class="icon-button" onclick={read} aria-label={say!("Close this message")}><Icon shape={Shape::Close} /></button>
         </div>
     }
 }

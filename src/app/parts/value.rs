@@ -2,7 +2,8 @@
 
 use garment_assay::cost::{Outlay, Wears, break_even};
 use garment_assay::garment::Deal;
-use garment_assay::quantity::{Amount, Decimal, Unit, read};
+use garment_assay::quantity::{Amount, Decimal, Unit, read, written};
+use garment_assay::say;
 use garment_assay::trade::Currency;
 use yew::prelude::*;
 
@@ -37,11 +38,11 @@ pub fn count(text: &str, most: u32) -> Result<Option<u32>, String> {
     if text.trim().is_empty() {
         return Ok(None);
     }
-    match read(text.trim(), Unit::Count, Decimal::Point) {
+    match read(text.trim(), Unit::Count, Decimal::spoken()) {
         Ok(Amount { number, .. }) if number >= 1.0 && number <= f64::from(most) && number.fract() == 0.0 => {
             Ok(Some(number as u32))
         }
-        _ => Err(format!("Type a whole number from 1 to {most}, or nothing.")),
+        _ => Err(say!("Type a whole number from 1 to {most}, or nothing.", most)),
     }
 }
 
@@ -56,24 +57,40 @@ pub fn Value(props: &Props) -> Html {
     let outlay = |price: f64| Outlay { price, wash_cost: *wash_cost, ..Outlay::default() };
     html! {
         <section class="card">
-            <h2>{ "What it is worth to you" }</h2>
-            <Typed id="wears-a-year" label="How often a year you would wear it" kept={deal.wears_a_year().map_or(String::new(), |wears| wears.to_string())}
-                hint="Leave it empty to count what the cloth lasts." {write} />
+            <h2>{ say!("What it is worth to you") }</h2>
+            <Typed id="wears-a-year" label={say!("How often a year you would wear it")} kept={deal.wears_a_year().map_or(String::new(), |wears| wears.to_string())}
+                hint={say!("Leave it empty to count what the cloth lasts.")} {write} />
             if let Some(wears) = wears {
                 <dl class="figures">
-                    <div><dt>{ "Worn in all" }</dt><dd>{ { let ends = wears.range(); between(ends.low, ends.high) } }<small>{ " times" }</small></dd></div>
-                    <div><dt>{ "One wearing" }</dt><dd>{ range(*currency, &wears.cost(&outlay(*price))) }</dd></div>
-                    <div><dt>{ "Middle of likely" }</dt><dd>{ sum(*currency, *middle) }</dd></div>
+                    <div><dt>{ say!("Worn in all") }</dt><dd>{ { let ends = wears.range(); between(ends.low, ends.high) } }<small>{ " " }{ say!("times") }</small></dd></div>
+                    <div><dt>{ say!("One wearing") }</dt><dd>{ range(*currency, &wears.cost(&outlay(*price))) }</dd></div>
+                    <div><dt>{ say!("Middle of likely") }</dt><dd>{ sum(*currency, *middle) }</dd></div>
                 </dl>
-                <p class="hint">{ format!("Four in five lie between these ends. Washing is counted{}{}.",
-                    if *is_ticket { "; the price is the ticket" } else { "; the price is the middle of the likely range, for want of a ticket" },
-                    if deal.wears_a_year().is_some() { format!("; kept {years:.0} years, as people do") } else { String::new() }) }</p>
+                <p class="hint">{ say!("Four in five lie between these ends.") }{ " " }{ counted(*is_ticket, deal.wears_a_year().map(|_| *years)) }</p>
                 if *is_ticket {
                     <p>{ even(wears, &outlay(*price), &outlay(*middle), *currency) }</p>
                 }
-                <p class="hint">{ "How long it lasts hangs on use and washing more than on price: in a university test of 65 garments, price did not tell which lasted." }</p>
+                <p class="hint">{ say!("How long it lasts hangs on use and washing more than on price: in a university test of 65 garments, price did not tell which lasted.") }</p>
             }
         </section>
+    }
+}
+
+/// What was counted: with which price, and for how many years where wearings a year were said.
+fn counted(is_ticket: bool, years: Option<f64>) -> String {
+    let years = years.map(|years| written(years, 0, Decimal::spoken()));
+    match (is_ticket, years) {
+        (true, None) => say!("Washing is counted; the price is the ticket.").to_owned(),
+        (true, Some(years)) => {
+            say!("Washing is counted; the price is the ticket; kept {years} years, as people do.", years)
+        }
+        (false, None) => {
+            say!("Washing is counted; the price is the middle of the likely range, for want of a ticket.").to_owned()
+        }
+        (false, Some(years)) => say!(
+            "Washing is counted; the price is the middle of the likely range, for want of a ticket; kept {years} years, as people do.",
+            years
+        ),
     }
 }
 
@@ -81,11 +98,11 @@ pub fn Value(props: &Props) -> Html {
 fn even(wears: &Wears, own: &Outlay, other: &Outlay, currency: Currency) -> String {
     let usual = wears.cost(other).usual;
     match break_even(own.price, wears.care(own), usual) {
-        Some(wearings) => format!(
-            "Worn {} times or more it costs no more each time than one at the middle of the likely range ({} a wearing). The chance of that is {}.",
-            about(wearings),
-            sum(currency, usual),
-            percent(wears.reaches(wearings))
+        Some(wearings) => say!(
+            "Worn {count} times or more it costs no more each time than one at the middle of the likely range ({amount} a wearing). The chance of that is {chance}.",
+            count = about(wearings),
+            amount = sum(currency, usual),
+            chance = percent(wears.reaches(wearings))
         ),
         None => String::new(),
     }

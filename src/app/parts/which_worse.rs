@@ -1,6 +1,7 @@
 //! Two drawn answers without their words: which is the worse?
 
 use garment_assay::check::{Check, Level};
+use garment_assay::say;
 use garment_assay::specimen::Picture;
 use yew::prelude::*;
 
@@ -33,15 +34,15 @@ pub fn WhichWorse(props: &Props) -> Html {
     let shown = if worse == 0 { [pair[0], pair[1]] } else { [pair[1], pair[0]] };
     html! {
         <section class="card which-worse">
-            <h2>{ "Which is the worse?" }</h2>
-            <p class="hint">{ "Two answers drawn anew, without their words." }</p>
+            <h2>{ say!("Which is the worse?") }</h2>
+            <p class="hint">{ say!("Two answers drawn anew, without their words.") }</p>
             <div class="which-two">
                 { for shown.into_iter().enumerate().map(|(place, (level, picture))| {
                     let onclick = { let chosen = chosen.clone(); Callback::from(move |_: MouseEvent| chosen.set(Some(place))) };
                     html! {
                         <button key={place} type="button" class="second" aria-pressed={(*chosen == Some(place)).to_string()} {onclick}>
                             <Drawn {picture} seed={u64::from(props.seed)} aloud=true />
-                            <span>{ if chosen.is_some() { level.name } else if place == 0 { "The first" } else { "The second" } }</span>
+                            <span>{ if chosen.is_some() { level.name } else if place == 0 { say!("The first") } else { say!("The second") } }</span>
                         </button>
                     }
                 }) }
@@ -49,8 +50,8 @@ pub fn WhichWorse(props: &Props) -> Html {
             <p role="status">
                 { match *chosen {
                     None => "",
-                    Some(place) if place == worse => "Yes, that is the worse of the two.",
-                    Some(_) => "The other is the worse. Look at both again, now with their words.",
+                    Some(place) if place == worse => say!("Yes, that is the worse of the two."),
+                    Some(_) => say!("The other is the worse. Look at both again, now with their words."),
                 } }
             </p>
         </section>

@@ -1,5 +1,6 @@
 //! The switch between new and second-hand.
 
+use garment_assay::say;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
@@ -21,6 +22,6 @@ pub fn WornSwitch(props: &Props) -> Html {
         }
     });
     html! {
-        <label class="tick"><input type="checkbox" checked={props.on} {onchange} /><span>{ "Second-hand: also ask what wear has left" }</span></label>
+        <label class="tick"><input type="checkbox" checked={props.on} {onchange} /><span>{ say!("Second-hand: also ask what wear has left") }</span></label>
     }
 }

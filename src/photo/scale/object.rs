@@ -1,7 +1,5 @@
 //! What is asked and answered about the scale.
 
-use std::fmt;
-
 use serde::{Deserialize, Serialize};
 
 use super::{card, coin, marks, ruler};
@@ -99,23 +97,6 @@ pub enum ScaleFault {
     FewOnRim,
     /// Places on the rim that do not lie on a circle seen from above, not even a tilted one.
     NotACoin,
-}
-
-impl fmt::Display for ScaleFault {
-    /// The reason and what to do.
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            ScaleFault::Marks => "The marks lie too near each other, or outside the picture. Set them again, far apart.",
-            ScaleFault::Size => "The length between the marks is missing. Type how many millimetres or inches lie between them.",
-            ScaleFault::NotACard => {
-                "These four places are not the corners of a bank card. Set each where the straight sides of the card would meet."
-            }
-            ScaleFault::FewOnRim => "Too few places are marked on the rim of the coin. Mark five or more, spread all round it.",
-            ScaleFault::NotACoin => {
-                "The marks do not lie on the rim of one coin. Set them again on its outer edge, spread all round it."
-            }
-        })
-    }
 }
 
 /// What lies on cloth lies nearer to the phone than the cloth: spread of that height, mm (judgement: rulers from paper to a thick bevel, cards that

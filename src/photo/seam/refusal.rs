@@ -1,10 +1,8 @@
-//! When a reading is not to be trusted: what speaks against it, and words for a person.
-
-use std::fmt;
+//! When a reading is not to be trusted: what speaks against it.
 
 use serde::{Deserialize, Serialize};
 
-/// Why the stitches were not counted. Numbers are for words and for the page.
+/// Why the stitches were not counted. Numbers are for the words, which the page has, and for the page.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub enum SeamRefusal {
     /// The marks are no places in the picture, or lie on one place.
@@ -36,37 +34,6 @@ pub enum SeamRefusal {
     Unsteady,
     /// The stitches are so unlike in length that one may be lost or counted twice.
     Uneven,
-}
-
-impl fmt::Display for SeamRefusal {
-    /// The reason and what to do.
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            SeamRefusal::Marks => f.write_str("The two marks on the seam make no sense. Set them again, far apart, on the same row of stitches."),
-            SeamRefusal::NoSeam => f.write_str(
-                "No row of stitches stands out between the marks. Mark the thread itself, or take the picture again with light from the side.",
-            ),
-            SeamRefusal::TooFew { stitches } => {
-                write!(f, "Only about {stitches} whole stitches lie between the marks. Mark a longer stretch, ten stitches or more.")
-            }
-            SeamRefusal::TooSmall { px_per_stitch } => {
-                write!(f, "A stitch is only about {px_per_stitch:.0} pixels long. Take the picture from closer, so that a stitch has 12 or more.")
-            }
-            SeamRefusal::Faint => f.write_str(
-                "The stitches are too faint to be told apart. Take the picture again: hold still, let the phone focus, with light from the side.",
-            ),
-            SeamRefusal::TwoReadings { likelier, other } => {
-                write!(f, "It may be {likelier:.1} stitches in a centimetre or {other:.1}. Count a few by eye and choose.")
-            }
-            SeamRefusal::Bends => f.write_str("The seam bends too much between the marks. Mark a shorter stretch that is nearly straight."),
-            SeamRefusal::Unsteady => f.write_str(
-                "The row of stitches cannot be followed from mark to mark. Mark a stretch where it lies free, or take the picture from closer.",
-            ),
-            SeamRefusal::Uneven => f.write_str(
-                "The stitches are so uneven that one may be lost or counted twice. Count them by eye, or mark another stretch.",
-            ),
-        }
-    }
 }
 
 /// How far a seam may lie off the straight line between the marks, as a share of it: beyond, it is not followed.

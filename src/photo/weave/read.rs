@@ -1,7 +1,5 @@
 //! From two marks on a yarn to what is said about the cloth, or why nothing is.
 
-use std::fmt;
-
 use serde::{Deserialize, Serialize};
 
 use super::lattice::{Fit, fit};
@@ -48,28 +46,6 @@ pub enum WeaveRefusal {
     Doubtful,
     /// A weave along another direction fits better than any along the marks.
     Astray,
-}
-
-impl fmt::Display for WeaveRefusal {
-    /// The reason and what to do.
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            WeaveRefusal::Marks => "The marks cannot be read. Set both on one yarn, far apart.",
-            WeaveRefusal::Covered => "Ruler or card lie in the way. Mark a yarn further from them.",
-            WeaveRefusal::NoYarns => "The yarns do not stand out. Go closer, focus, and let light fall from the side.",
-            WeaveRefusal::TooFar => "The yarns are too small in the picture. Go closer, so that you see each one.",
-            WeaveRefusal::TooFew => "Too few yarns lie between the marks. Set the marks further apart.",
-            WeaveRefusal::NoWeave => {
-                "What repeats here does not look like a weave along your marks. Set both marks on the same yarn, on flat cloth without a seam."
-            }
-            WeaveRefusal::Astray => {
-                "The marks do not seem to follow a yarn: the weave lies at another angle. Set both on one yarn, not along the slanting line of a twill."
-            }
-            WeaveRefusal::Doubtful => {
-                "Two counts fit this picture about as well. Go closer, let light fall from the side, and set the marks further apart."
-            }
-        })
-    }
 }
 
 /// Angles, in degrees, at which a weave is looked for that fits better than any along the marks; a fit reaches some 7 degrees either way, and a

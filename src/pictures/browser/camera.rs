@@ -5,6 +5,7 @@
 use std::cell::{Cell, RefCell};
 use std::rc::{Rc, Weak};
 
+use garment_assay::say;
 use gloo::events::EventListener;
 use js_sys::{Function, JSON, Reflect};
 use wasm_bindgen::closure::Closure;
@@ -33,16 +34,22 @@ pub enum CameraFault {
 
 impl CameraFault {
     /// What the person is told, and what to do.
-    pub const fn sentence(self) -> &'static str {
+    pub fn sentence(self) -> &'static str {
         match self {
             CameraFault::Refused => {
-                "The browser does not let this page use the camera. Allow it beside the address of the page, or in the site settings of \
+                say!(
+                    "The browser does not let this page use the camera. Allow it beside the address of the page, or in the site settings of \
                  the browser, then try again."
+                )
             }
-            CameraFault::Missing => "No camera was found on this device.",
-            CameraFault::Busy => "The camera did not start. Another app or tab may be using it: close that, then try again.",
-            CameraFault::Insecure => "A browser lends the camera only to a page that came over https. Open the app that way.",
-            CameraFault::Unsupported => "This browser lends no camera to pages.",
+            CameraFault::Missing => say!("No camera was found on this device."),
+            CameraFault::Busy => {
+                say!("The camera did not start. Another app or tab may be using it: close that, then try again.")
+            }
+            CameraFault::Insecure => {
+                say!("A browser lends the camera only to a page that came over https. Open the app that way.")
+            }
+            CameraFault::Unsupported => say!("This browser lends no camera to pages."),
         }
     }
 

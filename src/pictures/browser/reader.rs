@@ -3,10 +3,11 @@
 use std::cell::RefCell;
 use std::rc::{Rc, Weak};
 
+use garment_assay::say;
 use gloo::events::EventListener;
 use gloo::timers::callback::Timeout;
 use js_sys::{Float64Array, Object, Reflect};
-use photo::{Ask, Heard, asked};
+use photo::{Answer, Ask, asked};
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{MessageEvent, Worker, WorkerOptions, WorkerType};
 
@@ -21,7 +22,7 @@ pub enum Told {
     /// It takes longer than a second.
     Slow,
     /// The answer.
-    Answered(Box<Heard>),
+    Answered(Box<Answer>),
     /// There is none.
     Failed(ReadFault),
 }
@@ -46,16 +47,20 @@ impl ReadFault {
     pub fn sentence(self) -> &'static str {
         match self {
             ReadFault::TooOld => {
-                "This browser cannot read pictures beside the page. Chrome 97, Firefox 114 or Safari 16.4, or any later one, can. Count with the ruler on the screen instead."
+                say!(
+                    "This browser cannot read pictures beside the page. Chrome 97, Firefox 114 or Safari 16.4, or any later one, can. Count with the ruler on the screen instead."
+                )
             }
             ReadFault::NotLoaded => {
-                "The part that reads pictures did not load. Load the page again while there is a network; after that it works without one."
+                say!(
+                    "The part that reads pictures did not load. Load the page again while there is a network; after that it works without one."
+                )
             }
             ReadFault::NoPicture => {
-                "This browser cannot open that file as a picture. Take one with the camera, or choose a JPEG or PNG."
+                say!("This browser cannot open that file as a picture. Take one with the camera, or choose a JPEG or PNG.")
             }
-            ReadFault::Memory => "There is not enough memory for this picture. Close other tabs, or take it smaller.",
-            ReadFault::Stopped => "Reading stopped at something unexpected. Your marks are kept. Try again.",
+            ReadFault::Memory => say!("There is not enough memory for this picture. Close other tabs, or take it smaller."),
+            ReadFault::Stopped => say!("Reading stopped at something unexpected. Your marks are kept. Try again."),
         }
     }
 }
@@ -250,8 +255,7 @@ fn heard(weak: &Weak<RefCell<Inner>>, message: &JsValue) {
         inner.loaded = true;
         inner.send_question();
     } else if let Some(numbers) = field(message, "answer").and_then(|numbers| numbers.dyn_into::<Float64Array>().ok()) {
-        let words = field(message, "words").and_then(|words| words.as_string()).unwrap_or_default();
-        told(weak, id, || match photo::heard(&numbers.to_vec(), &words) {
+        told(weak, id, || match photo::heard(&numbers.to_vec()) {
             Some(answer) => Told::Answered(Box::new(answer)),
             None => Told::Failed(ReadFault::Stopped),
         });

@@ -1,8 +1,10 @@
 //! Counting stitches on the camera's picture: two marks on a scale beside the seam, and a comb of bars laid over the stitches.
 
 use garment_assay::garment::{Given, Readings};
+use garment_assay::language::one;
 use garment_assay::measure::{Instrument, STITCH_COMB_LIVE};
-use garment_assay::quantity::{Decimal, System, Unit, read, written_exactly};
+use garment_assay::quantity::{Decimal, System, Unit, read, written, written_exactly};
+use garment_assay::say;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
@@ -90,7 +92,13 @@ const fn usual(system: System) -> (Unit, &'static str) {
 fn typed_before(kept: &Option<Readings>, system: System) -> Option<String> {
     let marked = kept.as_ref()?.given.iter().find(|given| given.input == "marked")?;
     let amount = marked.unit.convert(marked.amount, usual(system).0)?;
-    Some(written_exactly(amount, 3, Decimal::Point))
+    Some(written_exactly(amount, 3, Decimal::spoken()))
+}
+
+/// What is asked of a distance that cannot be.
+fn far_apart() -> String {
+    let least = written(0.2, 1, Decimal::spoken());
+    say!("Type how far apart the two marks are: 5 to 500 mm, or {least} to 19 in.", least)
 }
 
 /// The page.
@@ -117,9 +125,9 @@ pub fn LiveComb(props: &Props) -> Html {
     let current = use_state_eq(|| kept.clone());
 
     let input = instrument.inputs.iter().find(|input| input.key == "marked");
-    let marked = read(&typed, *unit, Decimal::Point).map_err(|fault| fault.sentence()).and_then(|amount| {
+    let marked = read(&typed, *unit, Decimal::spoken()).map_err(|fault| fault.sentence()).and_then(|amount| {
         let mm = amount.in_unit(Unit::Millimetre).filter(|mm| input.is_none_or(|input| (input.least..=input.most).contains(mm)));
-        mm.ok_or_else(|| "Type how far apart the two marks are: 5 to 500 mm, or 0.2 to 19 in.".to_owned())
+        mm.ok_or_else(far_apart)
     });
     let marked_mm = *marked.as_ref().unwrap_or(&50.0);
     let limits = PITCH.map(|pitch| pitch / marked_mm);
@@ -248,8 +256,8 @@ pub fn LiveComb(props: &Props) -> Html {
         Callback::from(move |now| frame.set(now))
     };
 
-    let under = check.clone().unwrap_or(AttrValue::Static("Measure instead of guessing"));
-    let bar = html! { <Bar title={instrument.name} {under} back={back.clone()} back_name="Back" /> };
+    let under = check.clone().unwrap_or(AttrValue::Static(say!("Measure instead of guessing")));
+    let bar = html! { <Bar title={instrument.name} {under} back={back.clone()} back_name={say!("Back")} /> };
     let outcome = (*current).as_ref().map(Readings::outcome);
     let figure = figure(&outcome, current.as_ref(), *moved, instrument, *system);
     if *from == From::Nowhere || *unreadable {
@@ -257,24 +265,24 @@ pub fn LiveComb(props: &Props) -> Html {
             <>
                 { bar }
                 if *unreadable {
-                    <p class="fault lonely" role="alert">{ "That file holds no picture that this browser can read. Choose another one." }</p>
+                    <p class="fault lonely" role="alert">{ say!("That file holds no picture that this browser can read. Choose another one.") }</p>
                 }
                 <section class="card">
-                    <h2>{ "What to do" }</h2>
+                    <h2>{ say!("What to do") }</h2>
                     <ol class="steps">{ for instrument.steps.iter().map(|step| html! { <li key={*step}>{ *step }</li> }) }</ol>
                     <p class="hint">{ instrument.cautions.first().copied().unwrap_or_default() }</p>
-                    <p class="hint">{ "A tap on the picture holds it still. Nothing of it is kept or sent." }</p>
+                    <p class="hint">{ say!("A tap on the picture holds it still. Nothing of it is kept or sent.") }</p>
                 </section>
                 <section class="card">
-                    <h2>{ "Where the formula comes from" }</h2>
+                    <h2>{ say!("Where the formula comes from") }</h2>
                     <dl class="numbers">{ for instrument.sources.iter().map(|source| html! { <div key={source.name}><dt>{ source.name }</dt><dd>{ source.title }</dd></div> }) }</dl>
                 </section>
                 if outcome.is_some() {
-                    <section class="card"><h2>{ "Read before" }</h2>{ figure }</section>
+                    <section class="card"><h2>{ say!("Read before") }</h2>{ figure }</section>
                 }
                 <div class="foot">
-                    <PictureFile words="Choose a picture" {on_file} />
-                    <button type="button" class="prime" onclick={start}>{ "Open the camera" }</button>
+                    <PictureFile words={say!("Choose a picture")} {on_file} />
+                    <button type="button" class="prime" onclick={start}>{ say!("Open the camera") }</button>
                 </div>
             </>
         };
@@ -295,7 +303,7 @@ pub fn LiveComb(props: &Props) -> Html {
         })
     });
     let freeze_button = freeze.reform(|_: MouseEvent| ());
-    let waiting = if open { "The camera is starting." } else { "The picture is being read." };
+    let waiting = if open { say!("The camera is starting.") } else { say!("The picture is being read.") };
     html! {
         <div class="live-screen">
             { bar }
@@ -315,12 +323,12 @@ pub fn LiveComb(props: &Props) -> Html {
             <div class="live-row">
                 { marked_field(&typed, &unit, &marked) }
                 if open {
-                    <button type="button" class="second" disabled={size.is_none()} onclick={freeze_button}>{ if *frozen { "Go live" } else { "Hold still" } }</button>
+                    <button type="button" class="second" disabled={size.is_none()} onclick={freeze_button}>{ if *frozen { say!("Go live") } else { say!("Hold still") } }</button>
                     if let Seen::Live { lamp: true, .. } = seen {
                         <Lamp camera={lamp_of(&camera)} />
                     }
                 } else {
-                    <button type="button" class="second" onclick={to_shutter}>{ "New picture" }</button>
+                    <button type="button" class="second" onclick={to_shutter}>{ say!("New picture") }</button>
                 }
             </div>
             if let Some(fault) = marked.as_ref().err() {
@@ -329,7 +337,7 @@ pub fn LiveComb(props: &Props) -> Html {
             if let Some(use_it) = use_it {
                 <div class="foot">
                     <button type="button" class="prime" onclick={use_it} disabled={outcome.is_none()}>
-                        { outcome.as_ref().map_or("Use this reading".to_owned(), |outcome| format!("Use {}", words::value(outcome.value, outcome.uncertainty))) }
+                        { outcome.as_ref().map_or(say!("Use this reading").to_owned(), |outcome| say!("Use {reading}", reading = words::value(outcome.value, outcome.uncertainty))) }
                     </button>
                 </div>
             }
@@ -352,13 +360,29 @@ fn figure(
                 Some(Ok(outcome)) => html! {
                     <>
                         <b>{ words::value(outcome.value, outcome.uncertainty) }</b>{ " " }
-                        <span>{ "stitches per inch " }{ words::spread_and_per_cm(outcome.value, outcome.uncertainty) }{ bars.map(|bars| format!(" · {bars} bars")) }</span>
+                        <span>{ say!("stitches per inch") }{ " " }{ words::spread_and_per_cm(outcome.value, outcome.uncertainty) }{ bars.map(|bars| format!(" · {}", counted(bars))) }</span>
                     </>
                 },
-                Some(Err(fault)) => html! { <span class="fault">{ fault.sentence(system, Decimal::Point) }</span> },
+                Some(Err(fault)) => html! { <span class="fault">{ fault.sentence(system, Decimal::spoken()) }</span> },
                 None => html! { <span>{ instrument.steps.get(if moved.0 { 2 } else { 1 }).copied().unwrap_or_default() }</span> },
             } }
         </output>
+    }
+}
+
+/// "16 bars".
+fn counted(bars: f64) -> String {
+    let count = bars as usize;
+    if one(count) { say!("{count} bar", count) } else { say!("{count} bars", count) }
+}
+
+/// How far apart the bars are and how many there are, to be read aloud.
+fn aloud(pitch: f64, bars: f64) -> String {
+    let (pitch, count) = (written(pitch, 2, Decimal::spoken()), bars as usize);
+    if one(count) {
+        say!("{pitch} millimetres from bar to bar, {count} bar", pitch, count)
+    } else {
+        say!("{pitch} millimetres from bar to bar, {count} bars", pitch, count)
     }
 }
 
@@ -386,11 +410,11 @@ fn pitch_row(laid: &Laid, marked_mm: f64, view: View, on_laid: &Callback<(Laid, 
     let pitch = laid.share() * marked_mm;
     html! {
         <div class="live-row live-pitch">
-            <label class="unseen" for="pitch">{ "Wider or closer" }</label>
-            <button type="button" class="second" onclick={nudge(-fine)} aria-label="Bars a little closer">{ "−" }</button>
+            <label class="unseen" for="pitch">{ say!("Wider or closer") }</label>
+            <button type="button" class="second" onclick={nudge(-fine)} aria-label={say!("Bars a little closer")}>{ "−" }</button>
             <input id="pitch" type="range" min={PITCH[0].ln().to_string()} max={PITCH[1].ln().to_string()} step="0.001" value={pitch.ln().to_string()} {oninput}
-                aria-valuetext={format!("{pitch:.2} millimetres from bar to bar, {} bars", laid.bars())} />
-            <button type="button" class="second" onclick={nudge(fine)} aria-label="Bars a little wider">{ "+" }</button>
+                aria-valuetext={aloud(pitch, laid.bars())} />
+            <button type="button" class="second" onclick={nudge(fine)} aria-label={say!("Bars a little wider")}>{ "+" }</button>
         </div>
     }
 }
@@ -416,9 +440,9 @@ fn marked_field(typed: &UseStateHandle<String>, unit: &UseStateHandle<Unit>, mar
     let fault = marked.is_err();
     html! {
         <div class="live-marked">
-            <label for="marked">{ "Between the marks" }</label>
+            <label for="marked">{ say!("Between the marks") }</label>
             <input id="marked" inputmode="decimal" autocomplete="off" value={(**typed).clone()} {oninput} aria-invalid={fault.to_string()} aria-describedby={fault.then_some("marked-fault")} />
-            <select aria-label="Unit between the marks" {onchange}>
+            <select aria-label={say!("Unit between the marks")} {onchange}>
                 { for [Unit::Millimetre, Unit::Centimetre, Unit::Inch].into_iter().map(|choice| html! {
                     <option key={choice.key()} value={choice.key()} selected={choice == **unit}>{ choice.symbol() }</option>
                 }) }

@@ -3,8 +3,10 @@
 use std::rc::Rc;
 
 use garment_assay::garment::Readings;
+use garment_assay::language;
 use garment_assay::measure::MarkedYarn;
 use garment_assay::quantity::System;
+use garment_assay::say;
 use photo::{Object, Point, Said};
 use yew::prelude::*;
 
@@ -46,6 +48,17 @@ fn object(job: Job, known: &KnownSize, all: &[Point], system: System) -> Result<
     known.object(&all[..of_size(job, known).min(all.len())], system).map(Some)
 }
 
+/// That a smaller copy is read.
+fn smaller([width, height]: [u32; 2], [less_width, less_height]: [u32; 2]) -> String {
+    say!(
+        "The picture has {width} × {height} pixels. It is read at {less_width} × {less_height}, which is enough and spares memory.",
+        width,
+        height,
+        less_width,
+        less_height
+    )
+}
+
 /// The page.
 #[component]
 pub fn PicturePage(props: &Props) -> Html {
@@ -71,10 +84,10 @@ pub fn PicturePage(props: &Props) -> Html {
         };
         return html! {
             <>
-                <Bar title={instrument.name} under={instrument.says} {back} back_name="Back" />
+                <Bar title={instrument.name} under={instrument.says} {back} back_name={say!("Back")} />
                 <Take how={job.how()} aim={job.aim()} {taken}>
                     <section class="card">
-                        <h2>{ "Where the formula comes from" }</h2>
+                        <h2>{ say!("Where the formula comes from") }</h2>
                         <dl class="numbers">{ for instrument.sources.iter().map(|source| html! { <div key={source.name}><dt>{ source.name }</dt><dd>{ source.title }</dd></div> }) }</dl>
                     </section>
                 </Take>
@@ -142,14 +155,15 @@ pub fn PicturePage(props: &Props) -> Html {
         })
     };
     let front = of_size(job, &known);
-    let names = (0..front).map(|mark| known.kind.mark(mark)).chain(job.marks().iter().map(|(name, _)| (*name).to_owned()));
+    let names =
+        (0..front).map(|mark| known.kind.mark(mark)).chain(job.marks().iter().map(|(name, _)| language::said(name).to_owned()));
     let all = marks.all();
     let heard = reader.answer();
     let how = match marks.chosen() {
         _ if heard.is_some() => "",
-        _ if all.is_some() => "See that each mark is right: drag it, or move it by arrow keys.",
+        _ if all.is_some() => say!("See that each mark is right: drag it, or move it by arrow keys."),
         mark if mark < front => known.kind.how(mark),
-        mark => job.marks().get(mark - front).map_or("", |(_, how)| *how),
+        mark => job.marks().get(mark - front).map_or("", |(_, how)| language::said(how)),
     };
     let joins = (front > 0).then(|| (known.kind.join(), 0, front - 1)).into_iter();
     let joins = joins.chain(job.joins().iter().map(|(join, first, last)| (*join, first + front, last + front)));
@@ -166,7 +180,7 @@ pub fn PicturePage(props: &Props) -> Html {
     };
     html! {
         <div class="picture-screen" data-told={heard.is_some().to_string()}>
-            <Bar title={instrument.name} {back} back_name="Back" />
+            <Bar title={instrument.name} {back} back_name={say!("Back")} />
             <PictureBoard picture={taken.clone()} names={Rc::new(names.collect::<Vec<_>>())} marks={(*marks).clone()} joins={Rc::new(joins.collect::<Vec<_>>())}
                 found={Rc::new(heard.as_ref().map(shown).unwrap_or_default())} {how} on={on_marks} />
             <ReadingProgress reader={reader.clone()} />
@@ -177,16 +191,16 @@ pub fn PicturePage(props: &Props) -> Html {
                 <KnownSizeForm known={(*known).clone()} {system} on={on_known} />
             }
             if let Some([width, height]) = taken.reduced_from() {
-                <p class="why">{ format!("The picture has {width} × {height} pixels. It is read at {} × {}, which is enough and spares memory.", taken.size()[0], taken.size()[1]) }</p>
+                <p class="why">{ smaller([width, height], taken.size()) }</p>
             }
             <div class="foot">
-                <button type="button" class="second" onclick={another}>{ "Other picture" }</button>
+                <button type="button" class="second" onclick={another}>{ say!("Other picture") }</button>
                 if let Some(readings) = &use_it {
                     <button type="button" class="prime" onclick={onuse} disabled={*kept}>
                         { match (readings.outcome(), for_check, *kept) {
-                            (_, false, true) => "Kept".to_owned(),
-                            (Ok(outcome), true, _) => format!("Use {}", words::value(outcome.value, outcome.uncertainty)),
-                            _ => "Keep this reading".to_owned(),
+                            (_, false, true) => say!("Kept").to_owned(),
+                            (Ok(outcome), true, _) => say!("Use {reading}", reading = words::value(outcome.value, outcome.uncertainty)),
+                            _ => say!("Keep this reading").to_owned(),
                         } }
                     </button>
                 } else {

@@ -3,6 +3,7 @@
 use std::cell::RefCell;
 use std::rc::Rc;
 
+use garment_assay::say;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
@@ -95,12 +96,12 @@ pub fn NoCamera(props: &FaultProps) -> Html {
     html! {
         <section class="card">
             <p class="fault" role="alert">{ props.fault.sentence() }</p>
-            <p>{ "A picture from a file does as well." }</p>
+            <p>{ say!("A picture from a file does as well.") }</p>
             <div class="foot-buttons">
                 if props.fault.can_pass() {
-                    <button type="button" class="second" onclick={again}>{ "Try again" }</button>
+                    <button type="button" class="second" onclick={again}>{ say!("Try again") }</button>
                 }
-                <PictureFile words="Choose a picture" on_file={props.on_file.clone()} />
+                <PictureFile words={say!("Choose a picture")} on_file={props.on_file.clone()} />
             </div>
         </section>
     }
@@ -123,7 +124,7 @@ pub fn Lamp(props: &LampProps) -> Html {
             lit.set(!*lit);
         })
     };
-    html! { <button type="button" class="second" aria-pressed={lit.to_string()} {onclick}>{ "Light" }</button> }
+    html! { <button type="button" class="second" aria-pressed={lit.to_string()} {onclick}>{ say!("lamp of the camera" | "Light") }</button> }
 }
 
 /// Lights or puts out the lamp of that camera.
@@ -139,7 +140,7 @@ pub fn lamp_of(camera: &Rc<RefCell<Option<Camera>>>) -> Callback<bool> {
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// What is said while the camera is aimed.
-    #[prop_or(AttrValue::Static("Lay the seam along the line, a ruler beside it."))]
+    #[prop_or(AttrValue::Static(say!("Lay the seam along the line, a ruler beside it.")))]
     pub aim: AttrValue,
     /// Called with the picture taken.
     pub on_taken: Callback<Taken>,
@@ -161,7 +162,7 @@ pub fn Viewfinder(props: &Props) -> Html {
         return html! {
             <div class="camera">
                 <NoCamera {fault} {again} on_file={props.on_file_instead.clone()} />
-                <div class="foot"><button type="button" class="second" onclick={close}>{ "Cancel" }</button></div>
+                <div class="foot"><button type="button" class="second" onclick={close}>{ say!("Cancel") }</button></div>
             </div>
         };
     }
@@ -181,20 +182,20 @@ pub fn Viewfinder(props: &Props) -> Html {
     html! {
         <div class="camera">
             <div class="camera-stage" data-live={live.to_string()}>
-                <video ref={video} playsinline=true muted=true autoplay=true aria-label="What the camera sees"></video>
+                <video ref={video} playsinline=true muted=true autoplay=true aria-label={say!("What the camera sees")}></video>
                 <svg class="camera-guide" viewBox="0 0 300 100" preserveAspectRatio="none" aria-hidden="true" focusable="false">
                     <path class="guide-under" d="M12 50h276" /><path class="guide-line" d="M12 50h276" />
                 </svg>
-                <p class="camera-words">{ if live { props.aim.clone() } else { AttrValue::Static("The camera is starting.") } }</p>
+                <p class="camera-words">{ if live { props.aim.clone() } else { AttrValue::Static(say!("The camera is starting.")) } }</p>
                 <Level />
             </div>
-            <p class="unseen" role="status">{ if live { "The camera is on." } else { "The camera is starting." } }</p>
+            <p class="unseen" role="status">{ if live { say!("The camera is on.") } else { say!("The camera is starting.") } }</p>
             if *failed {
-                <p class="fault lonely" role="alert">{ "That frame could not be kept. Take it once more." }</p>
+                <p class="fault lonely" role="alert">{ say!("That frame could not be kept. Take it once more.") }</p>
             }
             <div class="foot camera-foot">
-                <button type="button" class="second" onclick={close}>{ "Cancel" }</button>
-                <button type="button" class="shutter" aria-label="Take the picture" disabled={!live} onclick={shoot}></button>
+                <button type="button" class="second" onclick={close}>{ say!("Cancel") }</button>
+                <button type="button" class="shutter" aria-label={say!("Take the picture")} disabled={!live} onclick={shoot}></button>
                 if let Seen::Live { lamp: true, .. } = seen {
                     <Lamp camera={lamp_of(&camera)} />
                 } else {

@@ -1,5 +1,6 @@
 //! A picture, live or still, with two marks and a comb on it that fingers and keys move.
 
+use garment_assay::say;
 use yew::prelude::*;
 
 use super::laid::{Laid, Place, View, distance, step, sum};
@@ -264,8 +265,8 @@ pub fn CombStage(props: &Props) -> Html {
             </div>
             if laid.is_some() {
                 <div class="live-zoom">
-                    <button type="button" class="second" aria-label="Picture larger" onclick={nearer(1.5)}>{ "+" }</button>
-                    <button type="button" class="second" aria-label="Picture smaller" onclick={nearer(1.0 / 1.5)}>{ "−" }</button>
+                    <button type="button" class="second" aria-label={say!("Picture larger")} onclick={nearer(1.5)}>{ "+" }</button>
+                    <button type="button" class="second" aria-label={say!("Picture smaller")} onclick={nearer(1.0 / 1.5)}>{ "−" }</button>
                 </div>
             }
             <div class="live-over">{ children.clone() }</div>
@@ -315,14 +316,13 @@ fn overlay(laid: &Laid, view: View, limits: [f64; 2], between: &AttrValue, on_la
             </>
         }
     };
-    let says = |name: &str| format!("{name}; arrow keys move it");
     html! {
         <>
             <path class="halo" d={scale.clone()} /><path class="scale" d={scale} />
             <path class="halo" d={format!("{bars}{first}")} /><path class="bars" d={bars} /><path class="first" d={first} />
-            <g tabindex="0" role="button" aria-label={says(&format!("First mark on the scale, {between} from the second"))} onkeydown={keys(Grip::Mark(0))}>{ knob("scale", from, -KNOB) }</g>
-            <g tabindex="0" role="button" aria-label={says("Second mark on the scale")} onkeydown={keys(Grip::Mark(1))}>{ knob("scale", to, KNOB) }</g>
-            <g tabindex="0" role="button" aria-label={says("First bar of the comb")} onkeydown={keys(Grip::Comb)}>{ knob("first", laid.first, -KNOB) }</g>
+            <g tabindex="0" role="button" aria-label={say!("First mark on the scale, {distance} from the second; arrow keys move it", distance = between)} onkeydown={keys(Grip::Mark(0))}>{ knob("scale", from, -KNOB) }</g>
+            <g tabindex="0" role="button" aria-label={say!("Second mark on the scale; arrow keys move it")} onkeydown={keys(Grip::Mark(1))}>{ knob("scale", to, KNOB) }</g>
+            <g tabindex="0" role="button" aria-label={say!("First bar of the comb; arrow keys move it")} onkeydown={keys(Grip::Comb)}>{ knob("first", laid.first, -KNOB) }</g>
         </>
     }
 }

@@ -2,6 +2,7 @@
 
 use garment_assay::measure::{COINS, Known};
 use garment_assay::quantity::{Decimal, System, Unit, read};
+use garment_assay::say;
 use photo::{Object, Point};
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
@@ -33,12 +34,12 @@ impl Kind {
         }
     }
 
-    const fn name(self) -> &'static str {
+    fn name(self) -> &'static str {
         match self {
-            Kind::Ruler => "Ruler or tape",
-            Kind::Card => "Bank card",
-            Kind::Coin => "Coin",
-            Kind::Distance => "Two places I measured",
+            Kind::Ruler => say!("Ruler or tape"),
+            Kind::Card => say!("Bank card"),
+            Kind::Coin => say!("Coin"),
+            Kind::Distance => say!("Two places I measured"),
         }
     }
 
@@ -61,25 +62,26 @@ impl Kind {
 
     /// What a mark is called.
     pub fn mark(self, place: usize) -> String {
+        let number = place + 1;
         match self {
-            Kind::Ruler => format!("Graduation {}", place + 1),
-            Kind::Card => format!("Corner {} of the card", place + 1),
-            Kind::Coin => format!("Rim {} of the coin", place + 1),
-            Kind::Distance => format!("Place {}", place + 1),
+            Kind::Ruler => say!("Graduation {number}", number),
+            Kind::Card => say!("Corner {number} of the card", number),
+            Kind::Coin => say!("Rim {number} of the coin", number),
+            Kind::Distance => say!("Place {number}", number),
         }
     }
 
     /// What to do for a mark.
-    pub const fn how(self, place: usize) -> &'static str {
+    pub fn how(self, place: usize) -> &'static str {
         match (self, place) {
-            (Kind::Ruler, 0) => "Tap a graduation of the ruler, near one end of the seam.",
-            (Kind::Ruler, _) => "Tap a second graduation, beside the other end of the seam.",
-            (Kind::Card, 0) => "Tap a corner of the card. Where it is rounded, tap where the straight sides would meet.",
-            (Kind::Card, _) => "Tap the next corner round the card.",
-            (Kind::Coin, 0) => "Tap five places on the rim of the coin, spread all round.",
-            (Kind::Coin, _) => "Tap the next place on the rim.",
-            (Kind::Distance, 0) => "Tap one of the two places.",
-            (Kind::Distance, _) => "Tap the other.",
+            (Kind::Ruler, 0) => say!("Tap a graduation of the ruler, near one end of the seam."),
+            (Kind::Ruler, _) => say!("Tap a second graduation, beside the other end of the seam."),
+            (Kind::Card, 0) => say!("Tap a corner of the card. Where it is rounded, tap where the straight sides would meet."),
+            (Kind::Card, _) => say!("Tap the next corner round the card."),
+            (Kind::Coin, 0) => say!("Tap five places on the rim of the coin, spread all round."),
+            (Kind::Coin, _) => say!("Tap the next place on the rim."),
+            (Kind::Distance, 0) => say!("Tap one of the two places."),
+            (Kind::Distance, _) => say!("Tap the other."),
         }
     }
 }
@@ -108,7 +110,7 @@ impl KnownSize {
     /// # Errors
     /// A sentence when the distance is no length.
     pub fn object(&self, marks: &[Point], system: System) -> Result<Object, String> {
-        let missing = || "Set all marks first.".to_owned();
+        let missing = || say!("Set all marks first.").to_owned();
         match (self.kind, marks) {
             (Kind::Card, marks) => Ok(Object::Card(marks.try_into().map_err(|_| missing())?)),
             (Kind::Coin, marks) => Ok(Object::Coin(marks.to_vec(), self.coin.long_mm)),
@@ -119,10 +121,14 @@ impl KnownSize {
     }
 
     fn mm(&self, system: System) -> Result<f64, String> {
-        let amount = read(&self.text, unit(system), Decimal::Point).map_err(|fault| fault.sentence())?;
+        let amount = read(&self.text, unit(system), Decimal::spoken()).map_err(|fault| fault.sentence())?;
         let mm = amount.unit.convert(amount.number, Unit::Millimetre).unwrap_or_default();
         // From a few stitches to the longest tape. Judgement.
-        if (2.0..=2000.0).contains(&mm) { Ok(mm) } else { Err("Type how far apart your two marks are: 2 mm to 2 m.".to_owned()) }
+        if (2.0..=2000.0).contains(&mm) {
+            Ok(mm)
+        } else {
+            Err(say!("Type how far apart your two marks are: 2 mm to 2 m.").to_owned())
+        }
     }
 }
 
@@ -180,14 +186,14 @@ pub fn KnownSizeForm(props: &Props) -> Html {
     html! {
         <div class="known-size">
             <div class="field">
-                <label for="known-kind">{ "Beside it lies" }</label>
+                <label for="known-kind">{ say!("Beside it lies") }</label>
                 <select id="known-kind" onchange={onkind}>
                     { for Kind::ALL.into_iter().map(|kind| html! { <option key={kind.key()} value={kind.key()} selected={kind == known.kind}>{ kind.name() }</option> }) }
                 </select>
             </div>
             if known.kind == Kind::Coin {
                 <div class="field">
-                    <label for="known-coin">{ "Which coin" }</label>
+                    <label for="known-coin">{ say!("Which coin") }</label>
                     <select id="known-coin" onchange={oncoin}>
                         { for COINS.iter().map(|coin| html! { <option key={coin.key} value={coin.key} selected={coin.key == known.coin.key}>{ coin.name }</option> }) }
                     </select>
@@ -195,7 +201,7 @@ pub fn KnownSizeForm(props: &Props) -> Html {
             }
             if matches!(known.kind, Kind::Ruler | Kind::Distance) {
                 <div class="field">
-                    <label for="known-distance">{ "Between your two marks" }</label>
+                    <label for="known-distance">{ say!("Between your two marks") }</label>
                     <div class="field-unit">
                         <input id="known-distance" inputmode="decimal" autocomplete="off" value={known.text.clone()} oninput={ontext}
                             aria-invalid={fault.is_some().to_string()} aria-describedby={fault.as_ref().map(|_| "known-fault")} />

@@ -1,5 +1,7 @@
 //! How flat the phone is held, as a bubble and in words; nothing where the device does not tell.
 
+use garment_assay::quantity::{Decimal, written};
+use garment_assay::say;
 use yew::prelude::*;
 
 use crate::browser::tilt::{self, Tilt};
@@ -19,11 +21,11 @@ pub const HANGING: f64 = 45.0;
 /// What the person is told.
 fn words(tilt: Tilt) -> String {
     if tilt.degrees <= FLAT {
-        "The phone is flat.".to_owned()
+        say!("The phone is flat.").to_owned()
     } else if tilt.degrees <= HANGING {
-        format!("Hold the phone flat: {:.0} degrees off.", tilt.degrees)
+        say!("Hold the phone flat: {count} degrees off.", count = written(tilt.degrees, 0, Decimal::spoken()))
     } else {
-        "Hold the phone square to the cloth.".to_owned()
+        say!("Hold the phone square to the cloth.").to_owned()
     }
 }
 

@@ -10,4 +10,5 @@ pub mod picture;
 pub mod picture_job;
 pub mod picture_result;
 pub mod reading_of_picture;
+pub mod refusal;
 pub mod take;

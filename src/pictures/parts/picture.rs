@@ -2,6 +2,7 @@
 
 use std::rc::Rc;
 
+use garment_assay::say;
 use photo::Point;
 use yew::prelude::*;
 
@@ -88,6 +89,11 @@ const LENS: f64 = 128.0;
 const LENS_ABOVE: f64 = 104.0;
 /// How much a button or key brings the picture nearer.
 const STEP: f64 = 1.6;
+
+/// What the button of a mark is called.
+fn chip(number: usize, mark: String, set: bool) -> String {
+    if set { say!("{number}: {mark}, set", number, mark) } else { say!("{number}: {mark}, not set", number, mark) }
+}
 
 fn distance(one: [f64; 2], other: [f64; 2]) -> f64 {
     (one[0] - other[0]).hypot(one[1] - other[1])
@@ -445,12 +451,15 @@ pub fn PictureBoard(props: &Props) -> Html {
     };
     let name = |mark: usize| names.get(mark).cloned().unwrap_or_default();
     let said = |mark: usize| match marks.places().get(mark).copied().flatten() {
-        Some(place) => format!("{}: {:.0} across, {:.0} down", name(mark), place.x, place.y),
-        None => format!("{}: not set", name(mark)),
+        Some(place) => {
+            let [across, down] = [place.x, place.y].map(|at| format!("{at:.0}"));
+            say!("{mark}: {across} across, {down} down", mark = name(mark), across, down)
+        }
+        None => say!("{mark}: not set", mark = name(mark)),
     };
     html! {
         <div class="picture">
-            <div class="board" ref={board} tabindex="0" role="application" aria-label="Picture. Arrow keys move the chosen mark, with shift by ten. Plus and minus bring it nearer and further. Enter chooses the next mark."
+            <div class="board" ref={board} tabindex="0" role="application" aria-label={say!("Picture. Arrow keys move the chosen mark, with shift by ten. Plus and minus bring it nearer and further. Enter chooses the next mark.")}
                 data-pushing={(*pushing || marks.all().is_some()).to_string()}
                 {onpointerdown} {onpointermove} {onpointerup} {onpointercancel} {onkeydown}>
                 <img ref={image} decoding="async" src={picture.url()} width={size[0].to_string()} height={size[1].to_string()} alt="" draggable="false" />
@@ -473,17 +482,17 @@ pub fn PictureBoard(props: &Props) -> Html {
             if !props.how.is_empty() {
                 <p class="picture-how">{ &props.how }</p>
             }
-            <div class="mark-list" role="group" aria-label="Marks">
+            <div class="mark-list" role="group" aria-label={say!("Marks")}>
                 { for (0..marks.places().len()).map(|mark| html! {
                     <button key={mark} type="button" class="mark-chip" aria-pressed={(mark == marks.chosen()).to_string()} data-set={marks.places()[mark].is_some().to_string()}
-                        aria-label={format!("{}: {}{}", mark + 1, name(mark), if marks.places()[mark].is_some() { ", set" } else { ", not set" })} onclick={choose(mark)}>{ mark + 1 }</button>
+                        aria-label={chip(mark + 1, name(mark), marks.places()[mark].is_some())} onclick={choose(mark)}>{ mark + 1 }</button>
                 }) }
             </div>
-            <div class="picture-tools" role="group" aria-label="Picture">
-                <button type="button" class="second" aria-label="Further" onclick={press(1.0 / STEP)}>{ "−" }</button>
-                <button type="button" class="second" aria-label="Nearer" onclick={press(STEP)}>{ "+" }</button>
-                <button type="button" class="second" aria-pressed={pushing.to_string()} onclick={push}>{ "Move picture" }</button>
-                <button type="button" class="second" aria-label="Undo the last mark" disabled={!marks.can_undo()} onclick={undo}><Icon shape={Shape::Undo} /></button>
+            <div class="picture-tools" role="group" aria-label={say!("Picture")}>
+                <button type="button" class="second" aria-label={say!("Further")} onclick={press(1.0 / STEP)}>{ "−" }</button>
+                <button type="button" class="second" aria-label={say!("Nearer")} onclick={press(STEP)}>{ "+" }</button>
+                <button type="button" class="second" aria-pressed={pushing.to_string()} onclick={push}>{ say!("Move picture") }</button>
+                <button type="button" class="second" aria-label={say!("Undo the last mark")} disabled={!marks.can_undo()} onclick={undo}><Icon shape={Shape::Undo} /></button>
             </div>
             <p class="unseen" role="status">{ said(marks.chosen()) }</p>
         </div>

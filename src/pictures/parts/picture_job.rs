@@ -5,7 +5,8 @@ use garment_assay::measure::{
     Instrument, MarkedYarn, PhotoSpread, RUB_OFF_PHOTO, STITCH_PHOTO, THREAD_COUNT_PHOTO, TWILL_PHOTO, rub_off_photo_readings,
     stitch_photo_readings, thread_count_photo_readings, twill_photo_readings,
 };
-use photo::{Ask, Cause, Heard, Object, Part, Patch, Point, Said};
+use garment_assay::{say, to_say};
+use photo::{Answer, Ask, Cause, Object, Part, Patch, Point, Said};
 
 use super::picture::Join;
 
@@ -45,45 +46,54 @@ impl Job {
         !matches!(self, Job::Stain)
     }
 
-    /// How the picture is taken.
+    /// How the picture is taken; to be said.
     pub const fn how(self) -> &'static [&'static str] {
         match self {
             Job::Stitches => &[
-                "Lay the seam flat. Lay a ruler so that it touches the seam along the whole stretch, or a bank card or coin close beside it.",
-                "Hold the phone flat above it, near enough that single stitches are seen. Let light fall from the side.",
-                "Take in ten stitches or more. Cover the numbers of a bank card.",
+                to_say!(
+                    "Lay the seam flat. Lay a ruler so that it touches the seam along the whole stretch, or a bank card or coin close beside it."
+                ),
+                to_say!("Hold the phone flat above it, near enough that single stitches are seen. Let light fall from the side."),
+                to_say!("Take in ten stitches or more. Cover the numbers of a bank card."),
             ],
             Job::Yarns | Job::Twill => &[
-                "Lay the cloth flat, with a ruler, a coin or a bank card on it.",
-                "Hold the phone flat above it, as near as it still focuses, so that you see each yarn. Let light fall from the side.",
-                "Take in a finger’s width of free cloth beside the ruler. Cover the numbers of a bank card.",
+                to_say!("Lay the cloth flat, with a ruler, a coin or a bank card on it."),
+                to_say!(
+                    "Hold the phone flat above it, as near as it still focuses, so that you see each yarn. Let light fall from the side."
+                ),
+                to_say!("Take in a finger’s width of free cloth beside the ruler. Cover the numbers of a bank card."),
             ],
             Job::Stain => &[
-                "Rub a white tissue on the cloth, ten times to and fro. Lay it on more white tissue by a window, out of the sun.",
-                "Hold the phone flat above it, without flash, your own shadow beside it.",
-                "Leave clean tissue on two sides of the stain.",
+                to_say!(
+                    "Rub a white tissue on the cloth, ten times to and fro. Lay it on more white tissue by a window, out of the sun."
+                ),
+                to_say!("Hold the phone flat above it, without flash, your own shadow beside it."),
+                to_say!("Leave clean tissue on two sides of the stain."),
             ],
         }
     }
 
-    /// Its own marks, after those of what is of known size: names, and what to do for each.
+    /// Its own marks, after those of what is of known size: names, and what to do for each; to be said.
     pub const fn marks(self) -> &'static [(&'static str, &'static str)] {
         match self {
             Job::Stitches => &[
-                ("First stitch", "Tap the seam where the first stitch begins, on the thread itself."),
-                ("Last stitch", "Tap the same row of stitches where the last stitch ends."),
+                (to_say!("First stitch"), to_say!("Tap the seam where the first stitch begins, on the thread itself.")),
+                (to_say!("Last stitch"), to_say!("Tap the same row of stitches where the last stitch ends.")),
             ],
             Job::Yarns | Job::Twill => &[
-                ("One yarn, here", "Go near, and tap a yarn that you can follow."),
-                ("The same yarn, there", "Follow that yarn as far as you can, and tap it again."),
+                (to_say!("One yarn, here"), to_say!("Go near, and tap a yarn that you can follow.")),
+                (to_say!("The same yarn, there"), to_say!("Follow that yarn as far as you can, and tap it again.")),
             ],
             Job::Stain => &[
-                ("Stain, one corner", "Tap two opposite corners of a box inside the stain."),
-                ("Stain, other corner", "Tap the opposite corner, still inside the stain."),
-                ("White, one corner", "Tap a corner of a box on clean tissue beside the stain."),
-                ("White, other corner", "Tap the opposite corner of that box."),
-                ("White beyond, one corner", "Tap a corner of a second clean box, on the other side of the stain."),
-                ("White beyond, other corner", "Tap the opposite corner of it."),
+                (to_say!("Stain, one corner"), to_say!("Tap two opposite corners of a box inside the stain.")),
+                (to_say!("Stain, other corner"), to_say!("Tap the opposite corner, still inside the stain.")),
+                (to_say!("White, one corner"), to_say!("Tap a corner of a box on clean tissue beside the stain.")),
+                (to_say!("White, other corner"), to_say!("Tap the opposite corner of that box.")),
+                (
+                    to_say!("White beyond, one corner"),
+                    to_say!("Tap a corner of a second clean box, on the other side of the stain."),
+                ),
+                (to_say!("White beyond, other corner"), to_say!("Tap the opposite corner of it.")),
             ],
         }
     }
@@ -97,21 +107,21 @@ impl Job {
     }
 
     /// What is said over the camera's picture while it is aimed.
-    pub const fn aim(self) -> &'static str {
+    pub fn aim(self) -> &'static str {
         match self {
-            Job::Stitches => "Lay the seam along the line, a ruler beside it.",
-            Job::Yarns | Job::Twill => "Near and flat, the ruler in the picture.",
-            Job::Stain => "The stain on the line, clean tissue on both sides.",
+            Job::Stitches => say!("Lay the seam along the line, a ruler beside it."),
+            Job::Yarns | Job::Twill => say!("Near and flat, the ruler in the picture."),
+            Job::Stain => say!("The stain on the line, clean tissue on both sides."),
         }
     }
 
     /// The word on the button that asks.
-    pub const fn verb(self) -> &'static str {
+    pub fn verb(self) -> &'static str {
         match self {
-            Job::Stitches => "Count the stitches",
-            Job::Yarns => "Count the yarns",
-            Job::Twill => "Find the twill",
-            Job::Stain => "Compare with white",
+            Job::Stitches => say!("Count the stitches"),
+            Job::Yarns => say!("Count the yarns"),
+            Job::Twill => say!("Find the twill"),
+            Job::Stain => say!("Compare with white"),
         }
     }
 
@@ -129,19 +139,19 @@ impl Job {
     }
 
     /// What the answer comes to as readings of the instrument; none for a refusal.
-    pub fn readings(self, heard: &Heard, yarn: MarkedYarn) -> Option<Readings> {
+    pub fn readings(self, heard: &Answer, yarn: MarkedYarn) -> Option<Readings> {
         let amounts: Vec<Option<f64>> = match (self, heard) {
-            (Job::Stitches, Heard::Seam(_, Ok(count))) => {
+            (Job::Stitches, Answer::Seam(_, Ok(count))) => {
                 let stitches = u16::try_from(count.stitches.len()).unwrap_or(u16::MAX);
                 stitch_photo_readings(count.stitch_mm, stitches, spread(&count.budget)).map(Some).into()
             }
-            (Job::Yarns, Heard::Weave(_, Ok(cloth))) => {
+            (Job::Yarns, Answer::Weave(_, Ok(cloth))) => {
                 thread_count_photo_readings(cloth.along_marked, cloth.across_marked, yarn, spread(&cloth.budget)).into()
             }
-            (Job::Twill, Heard::Weave(_, Ok(cloth))) => {
+            (Job::Twill, Answer::Weave(_, Ok(cloth))) => {
                 twill_photo_readings(cloth.twill_degrees?, cloth.twill_u, yarn).map(Some).into()
             }
-            (Job::Stain, Heard::Stain(Ok(stain))) => rub_off_photo_readings(stain.grade, stain.u).map(Some).into(),
+            (Job::Stain, Answer::Stain(Ok(stain))) => rub_off_photo_readings(stain.grade, stain.u).map(Some).into(),
             _ => return None,
         };
         let instrument = self.instrument();
@@ -185,7 +195,7 @@ mod tests {
         let stitches = vec![Stitch { from: p(0.0, 0.0), to: p(1.0, 0.0), skipped: false }; 12];
         let count = SeamCount { stitch_mm: 2.54, budget, stitches, unevenness: 0.04, px_per_stitch: 30.0 };
         let found = Found { graduation: None, places: Vec::new(), tilt: None };
-        let heard = Heard::Seam(found, Ok(count));
+        let heard = Answer::Seam(found, Ok(count));
         let outcome = Job::Stitches.readings(&heard, MarkedYarn::End).expect("readings").outcome().expect("an outcome");
         assert!((outcome.value - 10.0).abs() < 1e-9 && outcome.uncertainty > 0.099, "{outcome:?}");
         assert_eq!(Job::Stain.readings(&heard, MarkedYarn::End), None, "an answer to another question");

@@ -1,65 +1,74 @@
 //! What was read from a picture, in words, and what a person can say about it.
 
 use garment_assay::garment::Readings;
+use garment_assay::language::one;
 use garment_assay::measure::MarkedYarn;
 use garment_assay::quantity::{Decimal, System, written};
-use photo::{Graduation, Heard, Said, SeamCount, WeaveReading};
+use garment_assay::say;
+use photo::{Answer, Graduation, Said, SeamCount, WeaveReading};
 use yew::prelude::*;
 
 use super::picture::Found;
+use super::refusal::{rivals, sentence};
 use crate::shared::words;
 
 /// What is shown on the picture.
-pub fn shown(heard: &Heard) -> Found {
+pub fn shown(heard: &Answer) -> Found {
     match heard {
-        Heard::Seam(found, count) => Found {
+        Answer::Seam(found, count) => Found {
             places: found.places.clone(),
             stitches: count.iter().flat_map(|count| &count.stitches).map(|one| (one.from, one.to, one.skipped)).collect(),
             ..Found::default()
         },
-        Heard::Weave(found, cloth) => Found {
+        Answer::Weave(found, cloth) => Found {
             places: found.places.clone(),
             area: cloth.iter().flat_map(|cloth| cloth.area).collect(),
             lines: cloth.iter().flat_map(|cloth| cloth.lines.clone()).collect(),
             ..Found::default()
         },
-        Heard::NoScale(_) | Heard::Stain(_) => Found::default(),
+        Answer::NoScale(_) | Answer::Stain(_) => Found::default(),
     }
 }
 
 /// How even the stitches are, in words. Where the words change is judgement; a picture tells evenness to a hundredth or two.
 fn evenness(unevenness: f64) -> String {
-    let word = match unevenness {
-        share if share < 0.06 => "Even",
-        share if share < 0.12 => "A little uneven",
-        _ => "Uneven",
-    };
-    let percent = written(unevenness * 100.0, 0, Decimal::Point);
-    format!("{word}: the length of stitches varies by {percent} % (standard deviation, as a share of the mean).")
+    let percent = written(unevenness * 100.0, 0, Decimal::spoken());
+    match unevenness {
+        share if share < 0.06 => {
+            say!("Even: the length of stitches varies by {percent} % (standard deviation, as a share of the mean).", percent)
+        }
+        share if share < 0.12 => say!(
+            "A little uneven: the length of stitches varies by {percent} % (standard deviation, as a share of the mean).",
+            percent
+        ),
+        _ => say!("Uneven: the length of stitches varies by {percent} % (standard deviation, as a share of the mean).", percent),
+    }
 }
 
 fn long_stitches(count: &SeamCount) -> Option<String> {
     let long = count.stitches.iter().filter(|stitch| stitch.skipped).count();
     let line = match long {
         0 => return None,
-        1 => "One long stitch, dotted on the picture, may be a skipped one.".to_owned(),
-        long => format!("{long} long stitches, dotted on the picture, may be skipped ones."),
+        1 => say!("One long stitch, dotted on the picture, may be a skipped one.").to_owned(),
+        count => say!("{count} long stitches, dotted on the picture, may be skipped ones.", count),
     };
-    Some(format!("{line} Look at the cloth: a picture misses most skipped stitches and takes some others for them."))
+    let look = say!("Look at the cloth: a picture misses most skipped stitches and takes some others for them.");
+    Some(format!("{line} {look}"))
 }
 
 /// What the object told.
-fn about_scale(heard: &Heard) -> Option<String> {
-    let (Heard::Seam(found, _) | Heard::Weave(found, _)) = heard else { return None };
+fn about_scale(heard: &Answer) -> Option<String> {
+    let (Answer::Seam(found, _) | Answer::Weave(found, _)) = heard else { return None };
     let ruler = found.graduation.map(|graduation| {
-        let step = match graduation {
-            Graduation::Millimetre => "millimetres",
-            Graduation::Sixteenth => "sixteenths of an inch",
-        };
-        format!("The ruler shows {step}.")
+        match graduation {
+            Graduation::Millimetre => say!("The ruler shows millimetres."),
+            Graduation::Sixteenth => say!("The ruler shows sixteenths of an inch."),
+        }
+        .to_owned()
     });
     let tilted = found.tilt.filter(|tilt| *tilt >= 3.0);
-    let tilt = tilted.map(|tilt| format!("The phone was tilted by about {}°.", written(tilt, 0, Decimal::Point)));
+    let tilt =
+        tilted.map(|tilt| say!("The phone was tilted by about {degrees}°.", degrees = written(tilt, 0, Decimal::spoken())));
     let both: Vec<String> = [ruler, tilt].into_iter().flatten().collect();
     (!both.is_empty()).then(|| both.join(" "))
 }
@@ -67,7 +76,7 @@ fn about_scale(heard: &Heard) -> Option<String> {
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The answer.
-    pub heard: Heard,
+    pub heard: Answer,
     /// Readings that follow from it; none for a refusal.
     pub readings: Option<Readings>,
     /// What the person said about the count.
@@ -91,20 +100,26 @@ fn correction(props: &Props) -> Html {
     html! {
         <div class="row">
             if props.said == Said::Nothing {
-                <button type="button" class="second" onclick={says(Said::Twice)}>{ "Twice as many" }</button>
-                <button type="button" class="second" onclick={says(Said::Half)}>{ "Half as many" }</button>
+                <button type="button" class="second" onclick={says(Said::Twice)}>{ say!("Twice as many") }</button>
+                <button type="button" class="second" onclick={says(Said::Half)}>{ say!("Half as many") }</button>
             } else {
-                <button type="button" class="second" onclick={says(Said::Nothing)}>{ "As first found" }</button>
+                <button type="button" class="second" onclick={says(Said::Nothing)}>{ say!("As first found") }</button>
             }
         </div>
     }
 }
 
 fn about_stitches(count: &SeamCount, props: &Props) -> Html {
-    let over = written(count.stitch_mm * count.stitches.len() as f64, 0, Decimal::Point);
+    let over = written(count.stitch_mm * count.stitches.len() as f64, 0, Decimal::spoken());
+    let found = count.stitches.len();
+    let found = if one(found) {
+        say!("{count} stitch found over {length} mm. Do the bars lie on the needle holes?", count = found, length = over)
+    } else {
+        say!("{count} stitches found over {length} mm. Do the bars lie on the needle holes?", count = found, length = over)
+    };
     html! {
         <>
-            <p>{ format!("{} stitches found over {over} mm. Do the bars lie on the needle holes?", count.stitches.len()) }</p>
+            <p>{ found }</p>
             { correction(props) }
             <p class="hint">{ evenness(count.unevenness) }</p>
             if let Some(long) = long_stitches(count) {
@@ -118,41 +133,42 @@ fn about_cloth(cloth: &WeaveReading, props: &Props) -> Html {
     let is = |yarn: MarkedYarn| {
         let mark_yarn = props.mark_yarn.clone();
         let onchange = Callback::from(move |_: Event| mark_yarn.emit(yarn));
-        let name = if yarn == MarkedYarn::End { "along the cloth" } else { "across the cloth" };
+        let name = if yarn == MarkedYarn::End { say!("along the cloth") } else { say!("across the cloth") };
         html! { <label class="tick"><input type="radio" name="marked-yarn" checked={yarn == props.yarn} {onchange} /><span>{ name }</span></label> }
     };
     let twill = match cloth.twill_degrees {
         Some(degrees) => {
-            format!("A twill line, {}° from the yarns that cross the marked one.", words::value(degrees, cloth.twill_u.max(0.5)))
+            let degrees = words::value(degrees, cloth.twill_u.max(0.5));
+            say!("A twill line, {degrees}° from the yarns that cross the marked one.", degrees)
         }
-        None => "No twill line: a plain weave, or one that the picture does not show.".to_owned(),
+        None => say!("No twill line: a plain weave, or one that the picture does not show.").to_owned(),
     };
     html! {
         <>
             <fieldset class="ways">
-                <legend>{ "The yarn I marked runs" }</legend>
+                <legend>{ say!("The yarn I marked runs") }</legend>
                 { is(MarkedYarn::End) }
                 { is(MarkedYarn::Pick) }
             </fieldset>
-            <p class="hint">{ "Along is the way of the selvedge, on most garments from top to bottom." }</p>
+            <p class="hint">{ say!("Along is the way of the selvedge, on most garments from top to bottom.") }</p>
             <p class="hint">{ twill }</p>
-            <p class="hint">{ "From one line on the picture to the next are ten yarns. Count a few: if there are not ten, the reading is wrong." }</p>
+            <p class="hint">{ say!("From one line on the picture to the next are ten yarns. Count a few: if there are not ten, the reading is wrong.") }</p>
         </>
     }
 }
 
 /// Why there is no reading, and the choice where two fit.
-fn refused(refused: &photo::Refused, say: &Callback<Said>) -> Html {
+fn refused(heard: &Answer, why: &str, say: &Callback<Said>) -> Html {
     html! {
         <div class="picture-refused">
-            <p class="fault" role="alert">{ &refused.sentence }</p>
-            if let Some(rivals) = refused.rivals {
+            <p class="fault" role="alert">{ why }</p>
+            if let Some(rivals) = rivals(heard) {
                 <div class="row">
                     { for rivals.into_iter().map(|per_cm| {
                         let say = say.clone();
                         let onclick = Callback::from(move |_: MouseEvent| say.emit(Said::About(per_cm)));
-                        let [cm, inch] = [per_cm, per_cm * 2.54].map(|density| written(density, 1, Decimal::Point));
-                        html! { <button key={per_cm.to_bits().to_string()} type="button" class="second" {onclick}>{ format!("{cm} per cm · {inch} per inch") }</button> }
+                        let [cm, inch] = [per_cm, per_cm * 2.54].map(|density| written(density, 1, Decimal::spoken()));
+                        html! { <button key={per_cm.to_bits().to_string()} type="button" class="second" {onclick}>{ say!("{cm} per cm · {inch} per inch", cm, inch) }</button> }
                     }) }
                 </div>
             }
@@ -165,21 +181,18 @@ fn refused(refused: &photo::Refused, say: &Callback<Said>) -> Html {
 pub fn PictureResult(props: &Props) -> Html {
     let Props { heard, readings, say, system, .. } = props;
     let system = *system;
-    match heard {
-        Heard::NoScale(why) | Heard::Seam(_, Err(why)) | Heard::Weave(_, Err(why)) | Heard::Stain(Err(why)) => {
-            return refused(why, say);
-        }
-        Heard::Seam(..) | Heard::Weave(..) | Heard::Stain(..) => {}
+    if let Some(why) = sentence(heard) {
+        return refused(heard, &why, say);
     }
     let outcome = readings.as_ref().map(|readings| (readings.instrument, readings.outcome()));
     html! {
         <section class="card">
             <output class="marks-figure" aria-live="polite">
                 { match (&outcome, heard) {
-                    (Some((_, Ok(outcome))), Heard::Seam(..)) => html! {
+                    (Some((_, Ok(outcome))), Answer::Seam(..)) => html! {
                         <>
                             <b>{ words::value(outcome.value, outcome.uncertainty) }</b>
-                            <span>{ "stitches per inch" }</span>
+                            <span>{ say!("stitches per inch") }</span>
                             <span>{ words::spread_and_per_cm(outcome.value, outcome.uncertainty) }</span>
                         </>
                     },
@@ -191,13 +204,13 @@ pub fn PictureResult(props: &Props) -> Html {
                             { for outcome.says.iter().map(|line| html! { <span key={*line}>{ *line }</span> }) }
                         </>
                     },
-                    (Some((_, Err(fault))), _) => html! { <span class="fault">{ fault.sentence(system, Decimal::Point) }</span> },
-                    (None, _) => html! { <span class="fault">{ "The picture shows none here." }</span> },
+                    (Some((_, Err(fault))), _) => html! { <span class="fault">{ fault.sentence(system, Decimal::spoken()) }</span> },
+                    (None, _) => html! { <span class="fault">{ say!("The picture shows none here.") }</span> },
                 } }
             </output>
             { match heard {
-                Heard::Seam(_, Ok(count)) => about_stitches(count, props),
-                Heard::Weave(_, Ok(cloth)) => about_cloth(cloth, props),
+                Answer::Seam(_, Ok(count)) => about_stitches(count, props),
+                Answer::Weave(_, Ok(cloth)) => about_cloth(cloth, props),
                 _ => Html::default(),
             } }
             if let Some((instrument, Ok(outcome))) = &outcome {

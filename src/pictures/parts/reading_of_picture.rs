@@ -1,6 +1,7 @@
 //! Asking about a picture from a page: what is answered, what it waits for, and stopping it.
 
-use photo::{Ask, Heard};
+use garment_assay::say;
+use photo::{Answer, Ask};
 use yew::prelude::*;
 
 use crate::browser::pictures::Picture;
@@ -26,7 +27,7 @@ pub enum Asking {
 #[derive(Clone, Debug, PartialEq)]
 struct State {
     asking: Asking,
-    answer: Option<Heard>,
+    answer: Option<Answer>,
 }
 
 /// The reader of a page's picture, and what it answered last.
@@ -95,7 +96,7 @@ impl PictureReader {
     }
 
     /// What was answered last.
-    pub fn answer(&self) -> Option<Heard> {
+    pub fn answer(&self) -> Option<Answer> {
         self.state.answer.clone()
     }
 }
@@ -116,12 +117,12 @@ pub fn ReadingProgress(props: &Props) -> Html {
     match props.reader.state() {
         Asking::Slow => html! {
             <div class="picture-wait" role="status">
-                <label for="picture-progress">{ "Reading the picture" }</label>
+                <label for="picture-progress">{ say!("Reading the picture") }</label>
                 <progress id="picture-progress"></progress>
-                <button type="button" class="second" {onclick}>{ "Stop" }</button>
+                <button type="button" class="second" {onclick}>{ say!("Stop") }</button>
             </div>
         },
-        Asking::Stopped => html! { <p class="why" role="status">{ "Stopped. Your marks are kept." }</p> },
+        Asking::Stopped => html! { <p class="why" role="status">{ say!("Stopped. Your marks are kept.") }</p> },
         Asking::Failed(fault) => html! { <p class="fault lonely" role="alert">{ fault.sentence() }</p> },
         Asking::Nothing | Asking::Open | Asking::Answered => Html::default(),
     }

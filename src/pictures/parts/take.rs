@@ -1,5 +1,7 @@
 //! Taking or choosing a picture, and how to take it.
 
+use garment_assay::language::said;
+use garment_assay::say;
 use yew::prelude::*;
 
 use super::camera::Viewfinder;
@@ -8,7 +10,7 @@ use crate::browser::pictures::{self, Picture};
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
-    /// How to take it, in short lines.
+    /// How to take it, in short lines that are to be said.
     pub how: &'static [&'static str],
     /// What is said while the camera is aimed.
     pub aim: &'static str,
@@ -63,22 +65,22 @@ pub fn Take(props: &Props) -> Html {
     html! {
         <>
             <section class="card">
-                <h2>{ "How to take it" }</h2>
-                <ol class="steps">{ for props.how.iter().map(|line| html! { <li key={*line}>{ *line }</li> }) }</ol>
-                <p class="hint">{ "The picture stays in this browser’s memory while the page is open. It is not sent anywhere, and not kept." }</p>
+                <h2>{ say!("How to take it") }</h2>
+                <ol class="steps">{ for props.how.iter().map(|line| html! { <li key={*line}>{ said(line) }</li> }) }</ol>
+                <p class="hint">{ say!("The picture stays in this browser’s memory while the page is open. It is not sent anywhere, and not kept.") }</p>
                 if camera::is_lent() {
                     <div class="foot-buttons">
-                        <button type="button" class="second" onclick={Callback::from(move |_: MouseEvent| start())}>{ "Use the camera here" }</button>
+                        <button type="button" class="second" onclick={Callback::from(move |_: MouseEvent| start())}>{ say!("Use the camera here") }</button>
                     </div>
                 }
             </section>
             if *fault {
-                <p class="fault lonely" role="alert">{ "This browser finds no picture in that file. Take one with the camera, or choose a JPEG or PNG." }</p>
+                <p class="fault lonely" role="alert">{ say!("This browser finds no picture in that file. Take one with the camera, or choose a JPEG or PNG.") }</p>
             }
             { props.children.clone() }
             <div class="foot">
-                <label class="second file"><span>{ "Choose a picture" }</span><input type="file" accept="image/*" onchange={onchange.clone()} /></label>
-                <label class="prime file"><span>{ "Take a picture" }</span><input type="file" accept="image/*" capture="environment" {onchange} /></label>
+                <label class="second file"><span>{ say!("Choose a picture") }</span><input type="file" accept="image/*" onchange={onchange.clone()} /></label>
+                <label class="prime file"><span>{ say!("Take a picture") }</span><input type="file" accept="image/*" capture="environment" {onchange} /></label>
             </div>
         </>
     }
