@@ -37,7 +37,7 @@ target/assets/licences.txt: Cargo.toml Cargo.lock src/photo/Cargo.toml package-l
 	@$(tools) web sh -c 'cargo metadata --quiet --locked --format-version 1 --features web --filter-platform wasm32-unknown-unknown >target/crates.json && "$${RUSTC:-rustc}" --version >target/rustc.txt'
 	@$(tools) node node scripts/licences.mjs target/crates.json target/rustc.txt $@
 
-test: test-rust test-browser ## run every test but the journeys in other engines
+test: test-rust test-browser test-engines ## run every test, in a browser and in two other engines too
 
 test-rust: ## run the tests that need no browser
 	@echo "test: the library, on this machine"
