@@ -130,7 +130,7 @@ impl Component for App {
             read: Rc::new(notebook.lessons_read()),
             scale: None,
             scale_void: false,
-            standing: Standing { keeping: Rc::new(notebook.keeping()), ..Standing::default() },
+            standing: Standing { keeping: Rc::new(notebook.keeping()), lasting: flight::known_promise(), ..Standing::default() },
         };
         for person in opened.people {
             model.put_person(Rc::new(person));

@@ -1,8 +1,8 @@
-// How long the page's own thread is kept from a hand, in every journey: tasks over 50 ms (W3C Long Tasks) and frames over 50 ms (W3C Long
-// Animation Frames), as the browser itself notes them. Not a test: `make bench`.
+// How long the page's own thread is kept from a hand, in every journey: the browser's trace tells each task, by the clock and by the processor's
+// time. On a machine that does other work besides, only the second tells something of the app. Not a test: `make bench`.
 //   node tests/browser/measure_tasks.mjs [SLOWDOWN...] [--only=PART OF A JOURNEY'S NAME]
 //
-// What the driver asks of the page is a task of the page too. So each step finds first what it will touch, then notes the time, touches it by
+// What the driver asks of the page is a task of the page too. So each step finds first what it will touch, then sets a mark, touches it by
 // the browser's own input, and keeps still until a while has passed; only what began in that while is counted.
 
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
@@ -19,7 +19,7 @@ const only = words.find((word) => word.startsWith("--only="))?.slice(7) ?? "";
 const slowdowns = words.filter((word) => /^\d+$/.test(word)).map(Number);
 if (slowdowns.length === 0) slowdowns.push(1, 4);
 /** How many milliseconds are kept still after each touch, before the processor is slowed. */
-const STILL = 450;
+const STILL = 250;
 
 const main = (page) => page.getByRole("main");
 const of = (id, screen = "") => `#/garment/${id}/${screen}`;
@@ -30,35 +30,45 @@ const file = async (name, bytes) => {
   return join(folder, name);
 };
 
-/** Puts the watch into the page, from its first moment. */
-const watching = (context) =>
-  context.addInitScript(() => {
-    window.tasks = [];
-    window.frames = [];
-    new window.PerformanceObserver((list) => window.tasks.push(...list.getEntries().map(({ startTime, duration }) => ({ at: startTime, ms: duration })))).observe({ type: "longtask", buffered: true });
-    new window.PerformanceObserver((list) => {
-      for (const entry of list.getEntries()) {
-        const scripts = entry.scripts.map(({ invoker, duration, forcedStyleAndLayoutDuration: forced }) => `${invoker} ${Math.round(duration)}${forced > 5 ? ` (layout asked for ${Math.round(forced)})` : ""}`);
-        const drawn = entry.startTime + entry.duration - (entry.styleAndLayoutStart || entry.startTime + entry.duration);
-        window.frames.push({ at: entry.startTime, ms: entry.duration, scripts, drawn });
-      }
-    }).observe({ type: "long-animation-frame", buffered: true });
-  });
+const CATEGORIES = ["devtools.timeline", "disabled-by-default-devtools.timeline", "blink.user_timing", "v8", "disabled-by-default-v8.gc"];
+/** What a task may be made of, as the trace calls it and as it is told here. */
+const PARTS = { FunctionCall: "program", "v8.callFunction": "program", RunMicrotasks: "program", EvaluateScript: "program", UpdateLayoutTree: "style", Layout: "layout", PrePaint: "paint", Paint: "paint", Layerize: "paint", Commit: "paint", ParseHTML: "page", MajorGC: "garbage", MinorGC: "garbage" };
 
-/** The steps of one visit; each is noted by what the browser saw during it. */
-function stepper(page, slowdown, journey, rows) {
-  const still = (times = 1) => page.waitForTimeout(STILL * times * Math.max(1, slowdown / 1.6));
-  async function noted(step, since) {
-    const seen = await page.evaluate((since) => ({ tasks: window.tasks.filter(({ at }) => at >= since), frames: window.frames.filter(({ at, ms }) => at + ms >= since) }), since);
-    const worst = Math.max(0, ...seen.tasks.map(({ ms }) => ms));
-    const frame = seen.frames.toSorted((a, b) => b.ms - a.ms)[0];
-    rows.push({ journey, step, slowdown, tasks: seen.tasks.length, worst, frame });
-  }
+/** The tasks of the page's own thread that began between two marks of each step, the longest first. */
+function tasksOf(events, steps) {
+  const marks = events.filter(({ cat, name }) => cat === "blink.user_timing" && /^step \d+ (on|off)$/.test(name));
+  const at = (name) => marks.findLast((mark) => mark.name === name);
+  return steps.map((step, place) => {
+    const [on, off] = [at(`step ${place} on`), at(`step ${place} off`)];
+    if (!off) return { step, tasks: [] };
+    const from = on?.ts ?? 0;
+    const mine = events.filter(({ ph, pid, tid, ts, dur }) => ph === "X" && dur > 1000 && pid === off.pid && tid === off.tid && ts >= from && ts < off.ts);
+    const tasks = mine.filter(({ name, dur }) => name === "RunTask" && dur > 20_000).map((task) => {
+      const inside = mine.filter(({ name, ts, dur }) => PARTS[name] && ts >= task.ts && ts + dur <= task.ts + task.dur);
+      const outer = inside.filter((one) => !inside.some((other) => other !== one && other.ts <= one.ts && other.ts + other.dur >= one.ts + one.dur && other.dur > one.dur));
+      const parts = {};
+      for (const { name, tdur } of outer) parts[PARTS[name]] = (parts[PARTS[name]] ?? 0) + tdur / 1000;
+      return { clock: task.dur / 1000, work: task.tdur / 1000, parts };
+    });
+    // The mark that ends the step is itself in a task of the driver.
+    return { step, tasks: tasks.toSorted((a, b) => b.work - a.work) };
+  });
+}
+
+/** The steps of one visit, in the order in which they are made. */
+function stepper(page, slowdown, names) {
+  const still = (times = 1) => page.waitForTimeout(STILL * times * Math.max(1, slowdown / 2));
   async function step(name, act, times = 1) {
-    const since = await page.evaluate(() => performance.now());
+    const place = names.push(name) - 1;
+    await page.evaluate((name) => void performance.mark(name), `step ${place} on`);
     await act();
     await still(times);
-    await noted(name, since);
+    await page.evaluate((name) => void performance.mark(name), `step ${place} off`);
+  }
+  /** All since the page began to load. */
+  async function since(name) {
+    const place = names.push(name) - 1;
+    await page.evaluate((name) => void performance.mark(name), `step ${place} off`);
   }
   const spot = async (found) => {
     await found.scrollIntoViewIfNeeded();
@@ -67,8 +77,7 @@ function stepper(page, slowdown, journey, rows) {
   };
   return {
     step,
-    /** All since the page began. */
-    since: (name) => noted(name, -1),
+    since,
     still,
     /** Touches a thing. */
     async tap(name, found, times) {
@@ -169,7 +178,7 @@ const JOURNEYS = [
       await step(`sort by ${order}`, () => handle.selectOption(order));
     }
     await tap("more rows", page.getByRole("button", { name: /^Show more/ }));
-    await step("scroll", async () => {
+    await step("scroll back", async () => {
       for (let made = 0; made < 30; made += 1) {
         await page.mouse.wheel(0, -240);
         await page.waitForTimeout(30);
@@ -186,10 +195,6 @@ const JOURNEYS = [
     await go("settings", "#/settings");
     await tap("export everything", button(page, "Export everything"), 3);
     await go("hand on", "#/hand-on", 2);
-    await page.reload();
-    await started(page);
-    await still(3);
-    await since("loaded again");
   }],
   ["1,000 garments taken in", {}, async (page, { go, tap, pick, step }) => {
     await go("settings", "#/settings", 2);
@@ -286,9 +291,22 @@ try {
       if (!journey.includes(only)) continue;
       const kept = rack.length > 0 ? rack : plain ? [] : [garment("z1-kept", { label: "Kept" })];
       const context = stored(await address(), kept.map((garment) => pageOf(garment)));
-      await visit({ context, before: watching, throttle: slowdown, copies, ready: true }, async ({ page }) => {
-        if (!plain && rack !== many) await page.waitForTimeout(STILL * 3 * slowdown); // until all wings are there
-        await body(page, stepper(page, slowdown, journey, rows));
+      const names = [];
+      await visit({ context, path: "icon.svg", throttle: slowdown, copies, ready: false }, async ({ page, home, problems }) => {
+        const browser = page.context().browser();
+        await browser.startTracing(page, { categories: CATEGORIES });
+        try {
+          problems.length = 0; // the icon that the browser looked for where there was no page
+          await page.goto(home);
+          if (!plain && rack !== many) {
+            await started(page);
+            await page.waitForTimeout(STILL * 3 * slowdown); // until all wings are there
+          }
+          await body(page, stepper(page, slowdown, names));
+        } finally {
+          const { traceEvents } = JSON.parse((await browser.stopTracing()).toString());
+          for (const { step, tasks } of tasksOf(traceEvents, names)) rows.push({ journey, step, slowdown, tasks });
+        }
       }).catch((error) => {
         console.log(`${journey}, ${slowdown} times slower: not to its end: ${error.message.split("\n")[0]}`);
         process.exitCode = 1;
@@ -300,20 +318,21 @@ try {
   await rm(folder, { recursive: true });
 }
 
+const whole = (ms) => Math.round(ms);
 for (const slowdown of slowdowns) {
-  const here = rows.filter((row) => row.slowdown === slowdown);
-  const over = here.filter(({ worst }) => worst > 50);
-  console.log(`\nprocessor ${slowdown} times slower: ${here.length} steps, ${over.length} of them with a task over 50 ms; worst ${Math.round(Math.max(...here.map(({ worst }) => worst)))} ms`);
+  const here = rows.filter((row) => row.slowdown === slowdown).map((row) => ({ ...row, work: row.tasks[0]?.work ?? 0, clock: Math.max(0, ...row.tasks.map(({ clock }) => clock)) }));
+  const over = here.filter(({ work }) => work > 50);
+  console.log(`\nprocessor ${slowdown} times slower: ${here.length} steps, in ${over.length} of them a task over 50 ms of the processor's time (${here.filter(({ clock }) => clock > 50).length} by the clock); worst ${whole(Math.max(...here.map(({ work }) => work)))} ms`);
   for (const [journey] of JOURNEYS) {
-    const steps = here.filter((row) => row.journey === journey);
+    const steps = here.filter((row) => row.journey === journey).toSorted((a, b) => b.work - a.work);
     if (steps.length === 0) continue;
-    const worst = steps.toSorted((a, b) => b.worst - a.worst)[0];
-    console.log(`${journey}: ${worst.worst > 0 ? `worst ${Math.round(worst.worst)} ms (${worst.step})` : "none over 50 ms"}`);
-    const seen = new Set();
-    for (const { step, tasks, worst, frame } of steps.toSorted((a, b) => b.worst - a.worst)) {
-      if (worst === 0 || seen.has(step)) continue;
-      seen.add(step);
-      console.log(`    ${step}: ${tasks} over 50 ms, worst ${Math.round(worst)} ms${frame ? `; frame ${Math.round(frame.ms)} ms, of it style, layout and paint ${Math.round(frame.drawn)}; ${frame.scripts.slice(0, 3).join("; ")}` : ""}`);
+    const [{ work, clock, step }] = steps;
+    console.log(`${journey}: worst ${whole(work)} ms, by the clock ${whole(clock)} (${step})`);
+    const told = new Set();
+    for (const { step, tasks, work } of steps) {
+      if (work <= 50 || told.has(step)) continue;
+      told.add(step);
+      console.log(`    ${step}: ${tasks.slice(0, 3).filter(({ work }) => work > 50).map(({ work, clock, parts }) => `${whole(work)} (clock ${whole(clock)}: ${Object.entries(parts).toSorted((a, b) => b[1] - a[1]).map(([part, ms]) => `${part} ${whole(ms)}`).join(", ")})`).join("; ")}`);
     }
   }
 }

@@ -84,8 +84,8 @@ export function journeys(name) {
         throw await told(error, name, title, visited);
       }
       const noted = [...driver.problems, ...(await seen(visited.hand))];
-      // Once the server is gone the browser may well say so.
-      const left = noted.filter((line) => !visited.problems.expected?.test(line) && !BROKEN_OFF.test(line) && !(options.offline && /request failed|not loaded|sw\.js/.test(line)));
+      // Once the server is gone the browser may well say so, each in its words.
+      const left = noted.filter((line) => !visited.problems.expected?.test(line) && !BROKEN_OFF.test(line) && !(options.offline && /request failed|not loaded|sw\.js|TypeError: Load failed/.test(line)));
       assert.deepEqual(left, [], "something went wrong out of sight");
     };
     const renew = async () => {
