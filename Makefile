@@ -49,7 +49,7 @@ test-browser: build ## run the tests in a browser
 	@echo "test: the app, in Chromium"
 	@$(tools) browser node --test --test-reporter=spec $(browser_tests)
 
-test-engines: build ## make the journeys in Firefox and WebKitGTK too
+test-engines: build ## make the journeys in Firefox and WebKitGTK
 	@echo "test: the app, in Firefox and WebKitGTK"
 	@$(tools) engines node --test --test-concurrency=1 --test-reporter=spec $(engine_tests)
 
@@ -81,7 +81,9 @@ bench: ## measure speed, of the library and in a browser
 	  echo "bench: what stands behind a ticket" && $(tools) browser node tests/browser/measure_ticket.mjs && \
 	  echo "bench: the quick sheet, by a scripted hand" && $(tools) browser node tests/browser/measure_desk.mjs && \
 	  echo "bench: the fitting room, by a scripted hand" && $(tools) browser node tests/browser/measure_fit.mjs && \
-	  echo "bench: reading a picture" && $(tools) browser node tests/browser/measure_picture.mjs; fi
+	  echo "bench: reading a picture" && $(tools) browser node tests/browser/measure_picture.mjs && \
+	  echo "bench: the longest tasks of every journey" && $(tools) browser node tests/browser/measure_tasks.mjs && \
+	  echo "bench: memory over a thousand answers" && $(tools) browser node tests/browser/measure_memory.mjs; fi
 
 fuzz: ## fuzz what reads text: DOOR=import (or all), FUZZ_SECONDS=60 each, FUZZ_RUNS=1000000 each
 	@echo "fuzz: building with libFuzzer (two minutes or so the first time; needs a C++ compiler)"
@@ -90,7 +92,7 @@ fuzz: ## fuzz what reads text: DOOR=import (or all), FUZZ_SECONDS=60 each, FUZZ_
 shots: build ## picture every screen, in three sizes, light and dark, into shots/
 	@$(tools) browser node tests/browser/shots.mjs
 
-lighthouse: build ## have Lighthouse judge the first visit on a phone
+lighthouse: build ## have Lighthouse judge the first visit, three times, and pages of a kept notebook, on a phone
 	@$(tools) lighthouse node tests/browser/lighthouse/run.mjs
 
 clean: ## remove what was built here

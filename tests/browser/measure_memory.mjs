@@ -23,7 +23,8 @@ async function walk(count) {
     }
     throw new Error(`waited in vain for ${what} at ${location.hash}`);
   }
-  const put = () => document.querySelector("main .kept-open:not([hidden]) h2, main h2")?.textContent + location.hash;
+  // The address changes a moment before the screen.
+  const put = () => [main().querySelector("h2")?.textContent, location.hash];
   const made = { answers: 0, garments: 0 };
   while (made.answers < count) {
     if (!/\/check\//.test(location.hash)) {
@@ -38,7 +39,7 @@ async function walk(count) {
     made.answers += 1;
     const before = put();
     (await wait("the way on", () => button(/^(Next check|Skip for now|See the result)$/))).click();
-    await wait("the next screen", () => put() !== before && (main().querySelector("label:has(input[type=radio])") || !/\/check\//.test(location.hash)));
+    await wait("the next screen", () => put().every((part, place) => part !== before[place]) && (main().querySelector("label:has(input[type=radio])") || !/\/check\//.test(location.hash)));
   }
   return made;
 }
@@ -66,11 +67,14 @@ try {
       const metric = (name) => metrics.find((one) => one.name === name).value;
       rows.push({ answers: done, garments, "heap MB": usedSize / 2 ** 20, "program MB": (await page.evaluate(program)) / 2 ** 20, nodes: metric("Nodes"), listeners: metric("JSEventListeners"), documents: metric("Documents") });
     };
+    /** Answers that are noted, of all garments. */
+    const noted = () => page.evaluate(() => Object.entries(window.localStorage).filter(([key]) => key.startsWith("garment-assay/page/")).reduce((sum, [, text]) => sum + JSON.parse(text.split("\n")[1]).answers.length, 0));
     await look(0, 1);
     let garments = 1;
     for (let done = EACH; done <= answers; done += EACH) {
       garments += (await page.evaluate(walk, EACH)).garments;
       await look(done, garments);
+      if ((await noted()) !== done) throw new Error(`${done} answers were given, and ${await noted()} are noted`);
     }
   });
 } finally {
