@@ -18,7 +18,7 @@ const ENGINES = {
   firefox: { needs: ["FIREFOX"], start: (folder) => firefox(process.env.FIREFOX, folder) },
   webkit: {
     needs: ["WEBKIT_DRIVER", "WEBKIT_BROWSER"],
-    start: (folder) => webkit({ driver: process.env.WEBKIT_DRIVER, browser: process.env.WEBKIT_BROWSER }, folder),
+    start: (folder, language) => webkit({ driver: process.env.WEBKIT_DRIVER, browser: process.env.WEBKIT_BROWSER, language }, folder),
   },
 };
 /** What Firefox has a page say of code that was still on its way when the page was loaded again; a request that failed otherwise is told besides. */
@@ -32,10 +32,10 @@ export function missing(name) {
   return process.env.ENGINES_MISSING || `run it by 'scripts/tools.sh engines', which sets ${absent.join(" and ")}`;
 }
 
-/** Starts that engine with a folder of its own. Returns the driver; its `close` removes the folder. */
-export async function start(name) {
+/** Starts that engine with a folder of its own, on a machine of that language where it can be told. Returns the driver; its `close` removes the folder. */
+export async function start(name, language) {
   const folder = await mkdtemp(join(tmpdir(), `garment-assay-${name}-`));
-  const driver = await ENGINES[name].start(folder);
+  const driver = await ENGINES[name].start(folder, language);
   const { close } = driver;
   driver.close = async () => {
     await close();
