@@ -37,7 +37,7 @@ target/assets/licences.txt: Cargo.toml Cargo.lock src/photo/Cargo.toml package-l
 	@$(tools) web sh -c 'cargo metadata --quiet --locked --format-version 1 --features web --filter-platform wasm32-unknown-unknown >target/crates.json && "$${RUSTC:-rustc}" --version >target/rustc.txt'
 	@$(tools) node node scripts/licences.mjs target/crates.json target/rustc.txt $@
 
-test: test-rust test-browser ## run every test but the journeys in other engines
+test: test-rust test-browser test-engines ## run every test, in a browser and in two other engines too
 
 test-rust: ## run the tests that need no browser
 	@echo "test: the library, on this machine"
@@ -49,7 +49,7 @@ test-browser: build ## run the tests in a browser
 	@echo "test: the app, in Chromium"
 	@$(tools) browser node --test --test-reporter=spec $(browser_tests)
 
-test-engines: build ## make the journeys in Firefox and WebKitGTK too
+test-engines: build ## make the journeys in Firefox and WebKitGTK
 	@echo "test: the app, in Firefox and WebKitGTK"
 	@$(tools) engines node --test --test-concurrency=1 --test-reporter=spec $(engine_tests)
 
@@ -81,7 +81,9 @@ bench: ## measure speed, of the library and in a browser
 	  echo "bench: what stands behind a ticket" && $(tools) browser node tests/browser/measure_ticket.mjs && \
 	  echo "bench: the quick sheet, by a scripted hand" && $(tools) browser node tests/browser/measure_desk.mjs && \
 	  echo "bench: the fitting room, by a scripted hand" && $(tools) browser node tests/browser/measure_fit.mjs && \
-	  echo "bench: reading a picture" && $(tools) browser node tests/browser/measure_picture.mjs; fi
+	  echo "bench: reading a picture" && $(tools) browser node tests/browser/measure_picture.mjs && \
+	  echo "bench: the longest tasks of every journey" && $(tools) browser node tests/browser/measure_tasks.mjs && \
+	  echo "bench: memory over a thousand answers" && $(tools) browser node tests/browser/measure_memory.mjs; fi
 
 messages: ## bring the message files of other languages up to the source, and say how many sentences are still to be written
 	@$(tools) native cargo run --quiet --example messages --no-default-features
@@ -93,7 +95,7 @@ fuzz: ## fuzz what reads text: DOOR=import (or all), FUZZ_SECONDS=60 each, FUZZ_
 shots: build ## picture every screen, in three sizes, light and dark, into shots/
 	@$(tools) browser node tests/browser/shots.mjs
 
-lighthouse: build ## have Lighthouse judge the first visit on a phone
+lighthouse: build ## have Lighthouse judge the first visit, three times, and pages of a kept notebook, on a phone
 	@$(tools) lighthouse node tests/browser/lighthouse/run.mjs
 
 clean: ## remove what was built here

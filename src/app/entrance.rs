@@ -4,7 +4,7 @@
 use gloo::timers::callback::Timeout;
 use yew::prelude::*;
 
-use super::browser::{address, document, language, shelf};
+use super::browser::{address, document, flight, language, shelf};
 use super::parts::empty_rack::{EmptyRack, NOTHING_YET, RackBar};
 use super::parts::hall::Hall;
 use super::wings;
@@ -19,6 +19,7 @@ pub fn is_first_visit() -> bool {
 
 /// Brings the house; says so on the page when it does not come. Whether it came.
 pub async fn bring_house() -> bool {
+    flight::ask_ahead();
     let is_here = house_and_words().await;
     if !is_here {
         document::say_not_loaded();

@@ -80,6 +80,8 @@ pub struct Notice {
     pub trials: Option<Rc<Vec<Trial>>>,
     /// Lessons read that "Undo" puts back.
     pub read: Option<Rc<Marks>>,
+    /// Of an import: how many were added, replaced, joined and deleted.
+    pub tally: [u32; 4],
 }
 
 impl Notice {
@@ -94,6 +96,7 @@ impl Notice {
             rates: None,
             trials: None,
             read: None,
+            tally: [0; 4],
         }
     }
 
@@ -172,6 +175,8 @@ pub enum Message {
     ChosenElsewhere(Settings),
     /// An import of garments, people and settings, as shown and agreed to.
     Import(Vec<Change>, Vec<Change<Person>>, Option<Settings>),
+    /// More of an import, of whose earlier parts this notice tells: it is counted and taken back as one.
+    ImportOn(Vec<Change>, Vec<Change<Person>>, Option<Settings>, Box<Notice>),
     /// The invented rack, as its file has it, to be added; what is here already stays as it is.
     Invent(String),
     /// The invented rack is to be taken out.
@@ -492,7 +497,10 @@ impl Model {
                 Vec::new()
             }
             Message::Import(garments, people, settings) => {
-                let mut effects = self.imported(garments, people);
+                self.after(Message::ImportOn(garments, people, settings, Box::new(Notice::plain(""))))
+            }
+            Message::ImportOn(garments, people, settings, told) => {
+                let mut effects = self.imported_after(*told, garments, people);
                 if let Some(settings) = settings {
                     self.settings = settings;
                     effects.push(Effect::KeepSettings);
@@ -703,9 +711,13 @@ impl Model {
     }
 
     fn imported(&mut self, changes: Vec<Change>, people: Vec<Change<Person>>) -> Vec<Effect> {
+        self.imported_after(Notice::plain(""), changes, people)
+    }
+
+    /// Imports what comes after the parts that the notice tells of.
+    fn imported_after(&mut self, mut notice: Notice, changes: Vec<Change>, people: Vec<Change<Person>>) -> Vec<Effect> {
         let mut effects = Vec::new();
-        let mut notice = Notice::plain("");
-        let (mut added, mut changed, mut joined, mut deleted) = (0_u32, 0_u32, 0_u32, 0_u32);
+        let [mut added, mut changed, mut joined, mut deleted] = notice.tally;
         for change in changes {
             match &change {
                 Change::Overwrite(_) => changed += 1,
@@ -758,6 +770,7 @@ impl Model {
                 }
             }
         }
+        notice.tally = [added, changed, joined, deleted];
         notice.text = if joined > 0 {
             say!(
                 "Imported: {added} added, {changed} replaced, {joined} joined, {deleted} deleted.",
@@ -1009,6 +1022,21 @@ pub(super) mod tests {
         model.after(Message::PersonElsewhere(person("p", "theirs")));
         assert!(model.after(Message::UndoNotice).is_empty());
         assert_eq!(model.person(&pid("p")).map(|person| person.name()), Some("theirs"));
+    }
+
+    #[test]
+    fn an_import_in_parts_is_counted_and_taken_back_as_one() {
+        let mut model = model(vec![garment("a"), garment("b")]);
+        model.after(Message::Import(vec![Change::Add(garment("c")), Change::Delete(id("a"))], Vec::new(), None));
+        let told = model.notice.take().expect("told").as_ref().clone();
+        let more = vec![Change::Add(garment("d")), Change::Overwrite(garment("b").after(Act::Label("Other".to_owned())))];
+        model.after(Message::ImportOn(more, Vec::new(), None, Box::new(told)));
+        assert_eq!(model.notice.as_ref().map(|notice| notice.tally), Some([2, 1, 0, 1]));
+        model.after(Message::UndoNotice);
+        let mut here: Vec<&str> = model.garments.iter().map(|garment| garment.id().as_str()).collect();
+        here.sort_unstable();
+        assert_eq!(here, ["a", "b"]);
+        assert_eq!(model.garment(&id("b")).map(|garment| garment.label()), Some(""));
     }
 
     #[test]

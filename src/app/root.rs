@@ -3,16 +3,16 @@
 mod people;
 
 use std::cell::RefCell;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, VecDeque};
 use std::rc::Rc;
 
 use garment_assay::cost::Rates;
-use garment_assay::fit::PersonId;
+use garment_assay::fit::{Person, PersonId};
 use garment_assay::garment::{Act, Garment, Id, Readings};
 use garment_assay::learn::Subject;
 use garment_assay::measure::ScreenScale;
 use garment_assay::notebook::{
-    Elsewhere, Healed, KeepFault, Kept, Notebook, Settings, photographs_of, photographs_perhaps_named,
+    Change, Elsewhere, Healed, KeepFault, Kept, Notebook, Settings, photographs_of, photographs_perhaps_named,
 };
 use garment_assay::say;
 use gloo::events::EventListener;
@@ -21,7 +21,7 @@ use yew::prelude::*;
 use super::appraisals::Appraisals;
 use super::browser::mirror::Mirror;
 use super::browser::shelf::BrowserShelf;
-use super::browser::{address, clock, document, flight, photographs, screen, shipped};
+use super::browser::{address, clock, document, flight, language, photographs, screen, shipped};
 use super::lessons::Lessons;
 use super::model::{Effect, Message, Model, Notice};
 use super::pages::rack::Rack;
@@ -53,6 +53,8 @@ pub enum Incoming {
     Again(Wing),
     /// Another window wrote under a key.
     Written(Option<String>, Option<String>),
+    /// The next part of a large import is due.
+    ImportOn,
 }
 
 /// Whether changes go to the mirror.
@@ -69,6 +71,14 @@ enum Mirroring {
 
 /// Milliseconds from the first page to the fetching of what the others need.
 const AFTER_THE_FIRST_PAGE: u32 = 1500;
+
+/// What is still to come of a large import, and the notice of what came.
+struct Importing {
+    changes: Vec<Change>,
+    people: Vec<Change<Person>>,
+    settings: Option<Settings>,
+    told: Box<Notice>,
+}
 
 /// How far the code of a wing is that is not here.
 #[derive(Clone, Copy, PartialEq)]
@@ -89,6 +99,10 @@ pub struct App {
     notebook: Notebook<BrowserShelf>,
     mirror: Mirror,
     mirroring: Mirroring,
+    /// Pages that wait for their turn on the way to the mirror, the oldest first.
+    outgoing: Rc<RefCell<VecDeque<(String, String)>>>,
+    /// A large import that is under way.
+    importing: Option<Importing>,
     /// A garment that goes on under a new name since this message: old name, new name.
     renamed: Option<(Id, Id)>,
     appraisals: Appraisals,
@@ -131,7 +145,7 @@ impl Component for App {
             read: Rc::new(notebook.lessons_read()),
             scale: None,
             scale_void: false,
-            standing: Standing { keeping: Rc::new(notebook.keeping()), ..Standing::default() },
+            standing: Standing { keeping: Rc::new(notebook.keeping()), lasting: flight::known_promise(), ..Standing::default() },
         };
         for person in opened.people {
             model.put_person(Rc::new(person));
@@ -183,6 +197,8 @@ impl Component for App {
             notebook,
             mirror,
             mirroring: Mirroring::Opening,
+            outgoing: Rc::default(),
+            importing: None,
             renamed: None,
             appraisals: Appraisals::default(),
             pricing: Pricing::default(),
@@ -206,6 +222,16 @@ impl Component for App {
 
     fn update(&mut self, ctx: &Context<App>, incoming: Incoming) -> bool {
         match incoming {
+            Incoming::Message(Message::Import(changes, people, settings)) if changes.len() > IMPORTED_IN_A_TURN => {
+                // One that is still under way comes first, and whole.
+                while self.importing.is_some() {
+                    self.import_on(ctx);
+                }
+                self.importing = Some(Importing { changes, people, settings, told: Box::new(Notice::plain("")) });
+                self.model.on_the_way += 1;
+                self.import_on(ctx)
+            }
+            Incoming::ImportOn => self.import_on(ctx),
             Incoming::Message(message) => self.take(ctx, message),
             Incoming::Arrived(count) => {
                 self.model.on_the_way = self.model.on_the_way.saturating_sub(count);
@@ -288,6 +314,7 @@ impl Component for App {
             }
             Incoming::Written(None, _) => {
                 // Another window erased everything.
+                self.importing = None;
                 let gone: Vec<Id> = self.model.garments.iter().map(|garment| garment.id().clone()).collect();
                 for id in gone {
                     self.take(ctx, Message::GoneElsewhere(id));
@@ -419,6 +446,10 @@ fn work_ahead(appraisals: Appraisals, garments: Vec<Rc<Garment>>, rates: Rates) 
 
 /// Garments worked out in one turn.
 const IN_A_TURN: usize = 10;
+/// Garments of an import that are taken in at once.
+const IMPORTED_IN_A_TURN: usize = 24;
+/// Pages that go to the mirror at once.
+const IN_AN_ERRAND: usize = 50;
 /// Milliseconds between two turns, for whoever taps meanwhile.
 const BETWEEN_TURNS: u32 = 15;
 
@@ -469,7 +500,35 @@ impl App {
         let (Route::Course(subject) | Route::Lesson(subject, ..)) = &self.model.route else { return };
         let Some(subject) = self.lessons.wanted(subject) else { return };
         let link = ctx.link().clone();
-        shipped::fetch(format!("./learn/{}.txt", subject.key()), move |text| link.send_message(Incoming::Texts(subject, text)));
+        shipped::fetch(format!("./learn/{}{}.txt", language::folder(), subject.key()), move |text| {
+            link.send_message(Incoming::Texts(subject, text))
+        });
+    }
+
+    /// Takes in the next part of a large import, in turns too short to keep a hand waiting. Each part is on the shelf when its turn is over;
+    /// of a window that is closed in between, the rest can be taken in from the same file again. It is told once all is here.
+    fn import_on(&mut self, ctx: &Context<App>) -> bool {
+        let Some(mut importing) = self.importing.take() else { return false };
+        let rest = importing.changes.split_off(importing.changes.len().min(IMPORTED_IN_A_TURN));
+        let part = std::mem::replace(&mut importing.changes, rest);
+        if importing.changes.is_empty() {
+            self.model.on_the_way = self.model.on_the_way.saturating_sub(1);
+            return self.take(ctx, Message::ImportOn(part, importing.people, importing.settings, importing.told));
+        }
+        let before = self.model.notice.take();
+        let redraw = self.take(ctx, Message::ImportOn(part, Vec::new(), None, importing.told.clone()));
+        match self.model.notice.take() {
+            Some(told) if told.tally != [0; 4] => {
+                importing.told = Box::new(Rc::unwrap_or_clone(told));
+                self.model.notice = before;
+            }
+            // Something graver was said, of a page that another window wrote.
+            other => self.model.notice = other,
+        }
+        self.importing = Some(importing);
+        let link = ctx.link().clone();
+        gloo::timers::callback::Timeout::new(0, move || link.send_message(Incoming::ImportOn)).forget();
+        redraw
     }
 
     /// Lets the model take a message, then carries out what it asks for.
@@ -566,6 +625,7 @@ impl App {
                 }
             }
             Effect::Erase => {
+                self.importing = None;
                 match self.notebook.erase() {
                     Ok(()) => {
                         self.model.fault = None;
@@ -677,12 +737,30 @@ impl App {
                 self.model.on_the_way = 1;
                 return;
             }
-            Mirroring::On => self.model.on_the_way += 1,
+            Mirroring::On => {}
         }
-        let (mirror, link) = (self.mirror.clone(), ctx.link().clone());
+        let is_going = !self.outgoing.borrow().is_empty();
+        self.outgoing.borrow_mut().extend(pages);
+        if is_going {
+            return;
+        }
+        self.model.on_the_way += 1;
+        let (mirror, outgoing, link) = (self.mirror.clone(), self.outgoing.clone(), ctx.link().clone());
+        // Begins once all that this message keeps is here: a thousand garments taken in must be neither a thousand errands, each with a page
+        // drawn anew, nor one that keeps a hand waiting. They go in order, so that no older page comes after a newer one.
         wasm_bindgen_futures::spawn_local(async move {
-            // Without a mirror, or when it fails, local storage has the page all the same.
-            let _ = mirror.put(pages).await;
+            loop {
+                let next: Vec<_> = {
+                    let mut outgoing = outgoing.borrow_mut();
+                    let count = outgoing.len().min(IN_AN_ERRAND);
+                    outgoing.drain(..count).collect()
+                };
+                if next.is_empty() {
+                    break;
+                }
+                // Without a mirror, or when it fails, local storage has the page all the same.
+                let _ = mirror.put(next).await;
+            }
             link.send_message(Incoming::Arrived(1));
         });
     }
@@ -695,6 +773,8 @@ impl App {
 
     /// Erases the second copy, and says so when that fails: it would come back at the next start.
     fn empty_mirror(&self, ctx: &Context<App>) {
+        // What waits is erased too; what is under way was begun before, and comes before.
+        self.outgoing.borrow_mut().clear();
         let (mirror, link) = (self.mirror.clone(), ctx.link().clone());
         wasm_bindgen_futures::spawn_local(async move {
             if mirror.clear().await.is_err() {

@@ -5,6 +5,7 @@ import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
+import { setTimeout as pause } from "node:timers/promises";
 import { page as pageOf } from "../browser/rack.mjs";
 import { firefox } from "./firefox.mjs";
 import { hand as handOf } from "./hand.mjs";
@@ -17,7 +18,7 @@ const ENGINES = {
   firefox: { needs: ["FIREFOX"], start: (folder) => firefox(process.env.FIREFOX, folder) },
   webkit: {
     needs: ["WEBKIT_DRIVER", "WEBKIT_BROWSER"],
-    start: (folder) => webkit({ driver: process.env.WEBKIT_DRIVER, browser: process.env.WEBKIT_BROWSER }, folder),
+    start: (folder, language) => webkit({ driver: process.env.WEBKIT_DRIVER, browser: process.env.WEBKIT_BROWSER, language }, folder),
   },
 };
 /** What Firefox has a page say of code that was still on its way when the page was loaded again; a request that failed otherwise is told besides. */
@@ -31,10 +32,10 @@ export function missing(name) {
   return process.env.ENGINES_MISSING || `run it by 'scripts/tools.sh engines', which sets ${absent.join(" and ")}`;
 }
 
-/** Starts that engine with a folder of its own. Returns the driver; its `close` removes the folder. */
-export async function start(name) {
+/** Starts that engine with a folder of its own, on a machine of that language where it can be told. Returns the driver; its `close` removes the folder. */
+export async function start(name, language) {
   const folder = await mkdtemp(join(tmpdir(), `garment-assay-${name}-`));
-  const driver = await ENGINES[name].start(folder);
+  const driver = await ENGINES[name].start(folder, language);
   const { close } = driver;
   driver.close = async () => {
     await close();
@@ -74,24 +75,62 @@ export function journeys(name) {
     await host?.close();
   });
   for (const [title, journey, options = {}] of JOURNEYS) {
-    test(title, { timeout: 120_000 }, async () => {
-      const visited = await visit(driver, host, options);
-      const problems = {};
+    const made = async () => {
+      const visited = { problems: {} };
       try {
-        await journey({ ...visited, problems });
+        Object.assign(visited, await visit(driver, host, options));
+        await journey(visited);
       } catch (error) {
-        if (process.env.ENGINES_PICTURES) {
-          await mkdir(process.env.ENGINES_PICTURES, { recursive: true });
-          await writeFile(join(process.env.ENGINES_PICTURES, `failed-${name}-${title.slice(0, 20).replace(/\W/g, "-")}.png`), await driver.picture());
-        }
-        const noted = [...driver.problems, ...(await visited.hand.read(() => JSON.parse(window.sessionStorage.getItem("watch") ?? "[]")).catch(() => []))];
-        error.message += `\nnoted meanwhile:\n${noted.join("\n")}`;
-        throw error;
+        throw await told(error, name, title, visited);
       }
-      const noted = [...driver.problems, ...(await visited.hand.read(() => JSON.parse(window.sessionStorage.getItem("watch") ?? "[]")))];
-      // Once the server is gone the browser may well say so.
-      const left = noted.filter((line) => !problems.expected?.test(line) && !BROKEN_OFF.test(line) && !(options.offline && /request failed|not loaded|sw\.js/.test(line)));
+      const noted = [...driver.problems, ...(await seen(visited.hand))];
+      // Once the server is gone the browser may well say so, each in its words.
+      const left = noted.filter((line) => !visited.problems.expected?.test(line) && !BROKEN_OFF.test(line) && !(options.offline && /request failed|not loaded|sw\.js|TypeError: Load failed/.test(line)));
       assert.deepEqual(left, [], "something went wrong out of sight");
-    });
+    };
+    const renew = async () => {
+      await driver.close().catch(() => {});
+      driver = await start(name);
+    };
+    const say = (why) => console.log(`engine: ${name} ended by itself (${why}); a new session makes this journey once more: ${title}`);
+    test(title, { timeout: 240_000 }, () => despiteAnEnd(made, { alive: () => answers(driver), renew, say }));
   }
+}
+
+/**
+ * Does it; where it fails because the browser has ended by itself, once more with a new one. What fails in a browser that is alive, or a second
+ * time, fails.
+ */
+export async function despiteAnEnd(made, { alive, renew, say }) {
+  try {
+    return await made();
+  } catch (error) {
+    if (await alive()) throw error;
+    say(error.message.split("\n")[0]);
+  }
+  await renew();
+  return made();
+}
+
+/** Whether the browser answers within ten seconds. */
+async function answers(driver) {
+  const patience = new globalThis.AbortController();
+  const answer = await Promise.race([driver.alive(), pause(10_000, false, { signal: patience.signal })]);
+  patience.abort();
+  return answer;
+}
+
+/** What the script before the app noted. */
+const seen = (hand) => hand.read(() => JSON.parse(window.sessionStorage.getItem("watch") ?? "[]"));
+
+/** The error, with what was noted meanwhile; a picture of it too, where that was asked for. */
+async function told(error, name, title, { hand }) {
+  if (process.env.ENGINES_PICTURES && hand) {
+    await mkdir(process.env.ENGINES_PICTURES, { recursive: true });
+    const picture = await hand.driver.picture().catch(() => undefined);
+    if (picture) await writeFile(join(process.env.ENGINES_PICTURES, `failed-${name}-${title.slice(0, 20).replace(/\W/g, "-")}.png`), picture);
+  }
+  const noted = [...(hand?.driver.problems ?? []), ...(hand ? await seen(hand).catch(() => []) : [])];
+  error.message += `\nnoted meanwhile:\n${noted.join("\n")}`;
+  return error;
 }

@@ -45,7 +45,13 @@ export async function firefox(binary, folder) {
       waiting.delete(message.id);
     } else note(message);
   });
+  // What was asked of a browser that ends is never answered.
+  socket.on("close", () => {
+    for (const answer of waiting.values()) answer({ error: "no answer", message: "the browser ended" });
+    waiting.clear();
+  });
   async function ask(method, params = {}) {
+    if (socket.readyState !== WebSocket.OPEN) throw new Error(`${method}: the browser has ended`);
     const id = (asked += 1);
     const answer = new Promise((done) => waiting.set(id, done));
     socket.send(JSON.stringify({ id, method, params }));
@@ -86,6 +92,8 @@ export async function firefox(binary, folder) {
     version: `Firefox ${capabilities.browserVersion}`,
     problems,
     downloads,
+    /** Whether the browser still answers. */
+    alive: () => ask("session.status").then(() => true, () => false),
     /** A new tab has the keyboard; one that stays when its page changes may lose it, and then fields there are never left. */
     async fresh() {
       const before = context;
@@ -119,6 +127,7 @@ export async function firefox(binary, folder) {
     },
     size: (width, height) => ask("browsingContext.setViewport", { context, viewport: { width, height }, devicePixelRatio: 2 }),
     async close() {
+      if (child.exitCode !== null || child.signalCode !== null) return;
       const gone = once(child, "exit");
       await ask("browser.close").catch(() => child.kill());
       await gone;

@@ -67,7 +67,7 @@ async function aim(element) {
 const packed = (what) =>
   Object.fromEntries(Object.entries(what).map(([key, value]) => [key, value instanceof RegExp ? { source: value.source, flags: value.flags } : key === "in" ? packed(value) : value]));
 const told = (what) => JSON.stringify(what, (_, value) => (value instanceof RegExp ? String(value) : value));
-const PATIENCE = Number(process.env.ENGINES_PATIENCE ?? 15_000);
+const PATIENCE = Number(process.env.ENGINES_PATIENCE ?? 40_000);
 const pause = (time) => new Promise((done) => setTimeout(done, time));
 
 /** Waits until something that `look` tells is as `wanted` says. Returns what was seen. */

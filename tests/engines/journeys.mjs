@@ -56,7 +56,7 @@ export async function countStitches(hand) {
 }
 
 async function firstVisit({ hand, problems }) {
-  assert.equal(await hand.read(() => document.title), "Rack · Garment Assay");
+  await until(() => hand.read(() => document.title), (title) => title === "Rack · Garment Assay", "the title of the rack");
   assert.ok((await hand.tooWide()) <= 0, "it can be moved sideways");
   const fonts = await until(
     () => hand.read(() => [...document.fonts].filter((face) => face.status === "loaded").map((face) => face.family.replaceAll('"', ""))),

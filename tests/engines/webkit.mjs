@@ -11,10 +11,10 @@ import { join } from "node:path";
 const ELEMENT = "element-6066-11e4-a52e-4f735466cecf";
 
 /**
- * Starts a screen, the driver and the browser, all that they keep in that folder.
+ * Starts a screen, the driver and the browser in the machine's language named, all that they keep in that folder.
  * @returns {Promise<object>} the driver; hand.mjs says what all drivers can do
  */
-export async function webkit({ driver, browser }, folder) {
+export async function webkit({ driver, browser, language = "en_GB.UTF-8" }, folder) {
   // The browser's bar would not let the window be as narrow as a phone.
   await mkdir(join(folder, "config/gtk-3.0"), { recursive: true });
   await writeFile(join(folder, "config/gtk-3.0/gtk.css"), "* { min-width: 0; min-height: 0; padding: 0; margin: 0; border-width: 0; font-size: 1px; }\n");
@@ -36,17 +36,19 @@ export async function webkit({ driver, browser }, folder) {
       XDG_CONFIG_HOME: join(folder, "config"),
       XDG_CACHE_HOME: join(folder, "cache"),
       XDG_DATA_HOME: join(folder, "data"),
-      LANG: "en_GB.UTF-8",
+      LANG: language,
       NO_AT_BRIDGE: "1",
-      // Its sandbox needs rights that a container does not give, and there is no graphics processor.
+      // Its sandbox needs rights that a container does not give.
       WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: "1",
-      WEBKIT_DISABLE_COMPOSITING_MODE: "1",
-      WEBKIT_DISABLE_DMABUF_RENDERER: "1",
+      // Without a graphics processor frames go by shared memory. Compositing must stay on: told to do without it
+      // (WEBKIT_DISABLE_COMPOSITING_MODE), 2.50.6 ended at the first view transition, in each of three settings tried, and took seven times as
+      // long for a picture.
+      WEBKIT_DMABUF_RENDERER_FORCE_SHM: "1",
     },
   });
 
   async function ask(method, path, body) {
-    // A picture of a page is at times never answered (seen on the settings).
+    // Without compositing a picture of a page was at times never answered (seen on the settings).
     const signal = globalThis.AbortSignal.timeout(45_000);
     const answer = await fetch(`http://127.0.0.1:${port}${path}`, { method, signal, ...(method === "POST" && { body: JSON.stringify(body ?? {}) }) });
     const { value } = await answer.json();
@@ -78,6 +80,8 @@ export async function webkit({ driver, browser }, folder) {
   return {
     version: `WebKitGTK ${capabilities.browserVersion}`,
     problems: [],
+    /** Whether the browser still answers. */
+    alive: () => run("() => true", []).catch(() => false),
     /** Windows under this driver are private ones, always. */
     private: true,
     downloads: folder,

@@ -1,5 +1,7 @@
 //! The copy of the app for use without a network, of which `web/flight.js` tells, and the browser's promise to keep what is noted.
 
+use std::cell::Cell;
+
 use gloo::events::EventListener;
 use js_sys::Reflect;
 use wasm_bindgen::JsValue;
@@ -77,6 +79,22 @@ fn store(name: &str) -> Option<StorageManager> {
     let has =
         |of: &JsValue, name: &str| Reflect::get(of, &name.into()).is_ok_and(|value| !value.is_undefined() && !value.is_null());
     (has(&navigator, "storage") && has(&navigator.storage(), name)).then(|| navigator.storage())
+}
+
+thread_local! {
+    /// What the browser had said of its promise before the app stood.
+    static AHEAD: Cell<Lasting> = const { Cell::new(Lasting::Unknown) };
+}
+
+/// Asks for the browser's promise while the app is on its way, so that a line about it is on the first page from the start: one that came
+/// a moment later would push the page away from under a hand.
+pub fn ask_ahead() {
+    wasm_bindgen_futures::spawn_local(async { AHEAD.set(promise().await) });
+}
+
+/// What is known of it by now, without waiting.
+pub fn known_promise() -> Lasting {
+    AHEAD.get()
 }
 
 /// Whether the browser has promised to keep what is noted.

@@ -92,7 +92,7 @@ pub fn share_file(name: &str, kind: &str, text: &str, then: impl FnOnce(Handed) 
 /// The decimal sign of the browser's language: a spreadsheet on this device most likely expects the same.
 pub fn decimal() -> Decimal {
     let language = navigator().and_then(|navigator| navigator.language()).unwrap_or_default();
-    // A tag that is none is refused with an error that would end the program, and a browser on a machine without a language (LANG=C) gives
+    // A tag that is none is refused with an error that would end the program, and a browser on a machine without a language (LANG=C.UTF-8) gives
     // one: "C" (seen in WebKitGTK 2.50).
     let primary = language.split('-').next().unwrap_or_default();
     let is_tag = (2..=8).contains(&primary.len()) && primary.bytes().all(|letter| letter.is_ascii_alphabetic());

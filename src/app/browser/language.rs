@@ -20,6 +20,14 @@ pub fn of_page() -> Language {
     root.and_then(|root| root.get_attribute("lang")).as_deref().and_then(Language::of_tag).unwrap_or_default()
 }
 
+/// What stands before the name of a file that is in one language: nothing in English.
+pub fn folder() -> String {
+    match of_page() {
+        Language::English => String::new(),
+        language => format!("{}/", language.tag()),
+    }
+}
+
 /// Asks for what the entrance says; whether it came.
 pub fn bring_entrance() -> impl Future<Output = bool> {
     bring(&[ENTRANCE])

@@ -199,6 +199,11 @@ fn Group(props: &GroupProps) -> Html {
     let yours = list.iter().filter(|rate| rates.acting(rate).edited).count();
     let found = list.iter().filter(|rate| fits(rate, *group, words)).count();
     let searched = !words.is_empty();
+    // Folded, its rows are made when they are first asked for, all groups at once would keep a hand waiting; from then on they stay, with
+    // what is half-typed in them.
+    let seen = use_mut_ref(|| false);
+    let was_open = *seen.borrow() || *open || (searched && found > 0);
+    seen.replace(was_open);
     let count = if searched { say!("{found} of {all}", found, all = list.len()) } else { list.len().to_string() };
     html! {
         <details class="card rate-group" open={*open || (searched && found > 0)} hidden={searched && found == 0}>
@@ -208,11 +213,13 @@ fn Group(props: &GroupProps) -> Html {
                     if yours > 0 { { " · " }<mark class="yours">{ say!("{count} yours", count = yours) }</mark> }
                 </small>
             </summary>
-            <ul>
-                { for list.iter().map(|rate| html! {
-                    <Row key={rate.key} rate={*rate} rates={rates.clone()} today={*today} hidden={!fits(rate, *group, words)} send={send.clone()} />
-                }) }
-            </ul>
+            if was_open {
+                <ul>
+                    { for list.iter().map(|rate| html! {
+                        <Row key={rate.key} rate={*rate} rates={rates.clone()} today={*today} hidden={!fits(rate, *group, words)} send={send.clone()} />
+                    }) }
+                </ul>
+            }
         </details>
     }
 }

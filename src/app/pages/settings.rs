@@ -22,6 +22,7 @@ use crate::app::parts::bar::Bar;
 use crate::app::parts::confirm::Confirm;
 use crate::app::parts::import_conflicts::ImportConflicts;
 use crate::app::parts::invented::Invented;
+use crate::app::parts::language_choice::LanguageChoice;
 use crate::app::parts::on_device::OnDevice;
 use crate::app::parts::photographs_out::PhotographsOut;
 use crate::app::route::Route;
@@ -429,7 +430,8 @@ pub fn SettingsPage(props: &Props) -> Html {
         <>
             <Bar title={say!("Settings")} back="#/" back_name={say!("Back to the rack")} />
             <section class="card">
-                <h2>{ say!("Units and money") }</h2>
+                <h2>{ say!("Language, units and money") }</h2>
+                <LanguageChoice />
                 <div class="field"><label for="system">{ say!("Lengths and weights") }</label>
                     <select id="system" onchange={on_system}>
                         <option value="metric" selected={settings.system == System::Metric}>{ say!("metric: mm, g/m²") }</option>

@@ -21,15 +21,14 @@ pub fn LanguageChoice() -> Html {
     };
     html! {
         <>
-            <label class="field">
-                <span>{ say!("Language") }</span>
-                <select {onchange} data-language="">
+            <div class="field"><label for="language">{ say!("Language") }</label>
+                <select id="language" {onchange} data-language="">
                     <option value="" selected={chosen.is_none()}>{ say!("As the browser") }</option>
                     { for Language::ALL.into_iter().map(|language| html! {
                         <option key={language.tag()} value={language.tag()} lang={language.tag()} selected={chosen == Some(language)}>{ language.own_name() }</option>
                     }) }
                 </select>
-            </label>
+            </div>
             if *failed {
                 <p class="fault" role="alert">{ say!("The browser did not keep this choice.") }</p>
             }

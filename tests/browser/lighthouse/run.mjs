@@ -1,45 +1,59 @@
-// Has Lighthouse judge the first visit on a slow phone, prints its scores, and fails below the limits.
+// Has Lighthouse judge the app on a slow phone: the first visit, so often, and pages of a kept notebook. Prints the scores, and fails below the
+// limits.
+//   node tests/browser/lighthouse/run.mjs [VISITS]      3 unless told
 
-import { spawn } from "node:child_process";
-import { once } from "node:events";
-import { mkdir, readFile } from "node:fs/promises";
+import { mkdir, writeFile } from "node:fs/promises";
+import { startFlow } from "lighthouse";
+import puppeteer from "puppeteer-core";
 import { serve } from "../../../scripts/serve.mjs";
+import { page as pageOf, RACK } from "../rack.mjs";
 
-// Judgement: what a page of this kind can keep to. Performance varies by a few points from run to run.
-const LEAST = { performance: 90, accessibility: 100, "best-practices": 100, seo: 90 };
+/** Performance varies with what else the machine does, so its limit is lower (judgement); a visit at rest is to reach 100. */
+const LEAST = { performance: 90, accessibility: 100, "best-practices": 100, seo: 100 };
+const FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--disable-dev-shm-usage"];
+const visits = Number(process.argv[2] ?? 3);
+const of = (screen) => `#/garment/${RACK[0].id}/${screen}`;
+/** Pages of a notebook with eight garments. */
+const KEPT = { "rack of eight": "#/", "a check": of("check/inseam"), "its result": of("result"), "behind its ticket": of("ticket"), settings: "#/settings", "a lesson": "#/learn/jeans/inseam" };
 
 const server = await serve({ dir: "dist" });
-await mkdir("target", { recursive: true });
-const report = "target/lighthouse.json";
-const flags =
-  "--headless=new --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync --disable-dev-shm-usage";
-const child = spawn(
-  process.execPath,
-  [
-    "tests/browser/lighthouse/node_modules/lighthouse/cli/index.js",
-    server.url,
-    "--quiet",
-    "--output=json",
-    `--output-path=${report}`,
-    `--only-categories=${Object.keys(LEAST)}`,
-    `--chrome-flags=${flags}`,
-    "--no-enable-error-reporting",
-  ],
-  { stdio: "inherit", env: { ...process.env, CHROME_PATH: process.env.CHROMIUM } },
-);
-const [status] = await once(child, "exit");
-await server.close();
-if (status !== 0) process.exit(1);
+const browser = await puppeteer.launch({ executablePath: process.env.CHROMIUM, headless: true, args: FLAGS });
+try {
+  const page = await browser.newPage();
+  const config = { extends: "lighthouse:default", settings: { onlyCategories: Object.keys(LEAST) } };
+  const flow = await startFlow(page, { name: "Garment Assay", config });
+  for (let visit = 1; visit <= visits; visit += 1) await flow.navigate(server.url, { name: `first visit, time ${visit}` });
+  // Any page of the origin will do to lay the garments on the shelf; this one starts nothing.
+  await page.goto(`${server.url}icon.svg`);
+  await page.evaluate((pages) => pages.forEach(([key, text]) => window.localStorage.setItem(key, text)), RACK.map((garment) => pageOf(garment)));
+  for (const [name, hash] of Object.entries(KEPT)) {
+    await page.goto("about:blank"); // from another address of the app it would be no visit
+    await flow.navigate(server.url + hash, { name, disableStorageReset: true });
+  }
 
-const { categories, audits } = JSON.parse(await readFile(report, "utf8"));
-for (const [name, least] of Object.entries(LEAST)) {
-  const score = Math.round(categories[name].score * 100);
-  console.log(`${name.padEnd(16)}${score}${score < least ? `   below ${least}` : ""}`);
-  if (score < least) process.exitCode = 1;
-}
-for (const name of ["first-contentful-paint", "largest-contentful-paint", "total-blocking-time", "cumulative-layout-shift"]) {
-  console.log(`${name.padEnd(28)}${audits[name].displayValue}`);
-}
-for (const { title, score, scoreDisplayMode } of Object.values(audits)) {
-  if (scoreDisplayMode === "binary" && score === 0) console.log(`not met: ${title}`);
+  const { steps } = await flow.createFlowResult();
+  await mkdir("target", { recursive: true });
+  await writeFile("target/lighthouse.json", JSON.stringify(steps.map(({ lhr }) => lhr)));
+  for (const { name, lhr } of steps) {
+    const scores = Object.fromEntries(Object.keys(LEAST).map((key) => [key, Math.round(lhr.categories[key].score * 100)]));
+    // How fast a page of a kept notebook is there is told, not judged: nothing that can be spared is left out of it.
+    const short = Object.entries(LEAST).filter(([key, least]) => scores[key] < least && !(key === "performance" && name in KEPT));
+    const seen = ["first-contentful-paint", "largest-contentful-paint", "total-blocking-time", "cumulative-layout-shift"].map((key) => lhr.audits[key].displayValue?.replace(/\s/g, " ") ?? "none");
+    console.log(`${name}: ${Object.entries(scores).map(([key, score]) => `${key} ${score}`).join(", ")} (first paint ${seen[0]}, largest ${seen[1]}, blocked ${seen[2]}, shift ${seen[3]})`);
+    for (const item of lhr.audits["layout-shifts"]?.details?.items ?? []) console.log(`  shifts by ${item.score.toFixed(3)}: ${item.node?.snippet ?? "?"}`);
+    for (const [key, least] of short) {
+      console.log(`  ${key} is below ${least}`);
+      process.exitCode = 1;
+    }
+    for (const key of Object.keys(LEAST)) {
+      for (const { id, weight } of lhr.categories[key].auditRefs) {
+        const { title, score, scoreDisplayMode, details } = lhr.audits[id];
+        if (weight === 0 || score === null || score >= 0.9 || key === "performance") continue;
+        console.log(`  not met (${key}, ${scoreDisplayMode}): ${title} ${(details?.items ?? []).slice(0, 3).map((item) => item.node?.snippet ?? item.description ?? item.url ?? "").join(" | ")}`);
+      }
+    }
+  }
+} finally {
+  await browser.close();
+  await server.close();
 }
