@@ -51,6 +51,8 @@ pub struct Cost {
     pub as_of: Option<Day>,
 }
 
+crate::language::says!(Cost { name });
+
 /// What a garment costs from cloth to ticket, as far as its checks tell.
 #[derive(Clone, Debug, PartialEq)]
 pub struct BuildUp {

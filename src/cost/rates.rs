@@ -55,6 +55,8 @@ pub struct Rate {
     pub as_of: Day,
 }
 
+crate::language::says!(Rate { name });
+
 impl Rate {
     /// A rate as it comes.
     pub const fn new(

@@ -15,6 +15,8 @@ pub struct Allowance {
     pub most_cm: f64,
 }
 
+crate::language::says!(Allowance { name, how });
+
 /// About what an alteration involves, cheapest first. Prices differ from town to town: ask first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Cost {
@@ -101,6 +103,8 @@ pub struct Alteration {
     /// Where it comes from.
     pub source: &'static Source,
 }
+
+crate::language::says!(Alteration { name, says });
 
 #[cfg(test)]
 mod tests {

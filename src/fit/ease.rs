@@ -34,6 +34,8 @@ pub struct Cut {
     pub says: &'static str,
 }
 
+crate::language::says!(Cut { name, says });
+
 /// The ease that a cut usually has, for cloth of that give.
 #[derive(Debug, PartialEq)]
 pub struct EaseRow {

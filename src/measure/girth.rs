@@ -23,6 +23,8 @@ pub struct PointOfMeasure {
     pub lay_from: &'static str,
 }
 
+crate::language::says!(PointOfMeasure { name, lay, tolerance_from, lay_from });
+
 /// A girth from a flat width.
 ///
 /// # Formula

@@ -92,6 +92,8 @@ pub struct StretchClass {
     pub says: &'static str,
 }
 
+crate::language::says!(StretchClass { name, says });
+
 /// The classes, from rigid up; each begins where the one before ends.
 ///
 /// # Source

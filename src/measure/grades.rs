@@ -54,6 +54,8 @@ pub struct GradeScale {
     pub steps: [&'static str; 5],
 }
 
+crate::language::says!(GradeScale { name, after, steps* });
+
 impl GradeScale {
     /// The words for a grade: those of the whole step, or of both steps it lies between, better one first.
     pub fn words(&self, grade: Grade) -> (&'static str, Option<&'static str>) {
@@ -398,6 +400,8 @@ pub struct UsualRubOff {
     /// Rubbed wet.
     pub wet: (f64, f64),
 }
+
+crate::language::says!(UsualRubOff { name, tell });
 
 /// Usual grades of rub-off.
 ///

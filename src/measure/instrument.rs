@@ -27,6 +27,8 @@ pub struct Instrument {
     pub(super) formula: Formula,
 }
 
+crate::language::says!(Instrument { name, says, steps*, cautions* });
+
 /// Amounts in, outcome out.
 pub(super) type Formula = fn(&[Option<f64>]) -> Result<Outcome, Fault>;
 
@@ -54,6 +56,8 @@ pub struct Input {
     /// What happens when nothing is given.
     pub needed: Needed,
 }
+
+crate::language::says!(Input { name, ask });
 
 /// What happens when nothing is given for an input.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -92,6 +96,8 @@ pub struct Choice {
     pub is_offered: bool,
 }
 
+crate::language::says!(Choice { name, line });
+
 /// What an instrument says.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Outcome {
@@ -107,6 +113,8 @@ pub struct Outcome {
     pub says: Vec<&'static str>,
 }
 
+crate::language::says!(Outcome { says* });
+
 /// A further result of the same readings.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Also {
@@ -121,6 +129,8 @@ pub struct Also {
     /// Its unit.
     pub unit: Unit,
 }
+
+crate::language::says!(Also { name });
 
 /// Why an instrument says nothing.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -19,6 +19,8 @@ pub struct Known {
     pub confirmed: bool,
 }
 
+crate::language::says!(Known { name });
+
 /// A bank or library card of the format ID-1.
 ///
 /// # Source

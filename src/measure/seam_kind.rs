@@ -13,6 +13,8 @@ pub struct Look {
     pub choices: &'static [Choice],
 }
 
+crate::language::says!(Look { ask });
+
 /// A stitch type by its number in ISO 4915; ASTM D6193 uses the same numbers.
 #[derive(Debug, PartialEq)]
 pub struct StitchType {
@@ -34,6 +36,8 @@ pub struct StitchType {
     pub needle_share: Option<f64>,
 }
 
+crate::language::says!(StitchType { name, met, implies });
+
 /// A seam class by its letters in ASTM D6193 and its class digit in ISO 4916.
 #[derive(Debug, PartialEq, Eq)]
 pub struct SeamClass {
@@ -48,6 +52,8 @@ pub struct SeamClass {
     /// What it implies.
     pub implies: &'static str,
 }
+
+crate::language::says!(SeamClass { letters, class, name, implies });
 
 /// What the back of the stitching shows.
 pub static BACK: Look = Look {

@@ -182,6 +182,8 @@ pub struct Operation {
     pub minutes: f64,
 }
 
+crate::language::says!(Operation { name });
+
 impl Operation {
     /// Rows times their length, in metres.
     pub fn metres(&self) -> f64 {

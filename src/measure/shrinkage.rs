@@ -105,6 +105,8 @@ pub struct ClothBeforeWash {
     pub raw: bool,
 }
 
+crate::language::says!(ClothBeforeWash { name, tell });
+
 /// The warmth of a wash.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Warmth {

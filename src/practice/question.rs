@@ -2,6 +2,7 @@
 
 use super::topic::Topic;
 use super::whole::{Described, PriceGuess};
+use crate::language::said;
 use crate::rack::Score;
 use crate::specimen::Picture;
 
@@ -23,6 +24,16 @@ pub enum Takes {
     Count(u8, u8),
     /// A band, and a range for the ticket.
     BandAndTicket,
+}
+
+impl Takes {
+    /// What can be chosen from, in the language that is spoken; empty where nothing is.
+    pub fn choices(&self) -> Vec<&'static str> {
+        match self {
+            Takes::OneOf(choices) => choices.iter().copied().map(said).collect(),
+            Takes::Count(..) | Takes::BandAndTicket => Vec::new(),
+        }
+    }
 }
 
 /// An answer.
@@ -61,6 +72,8 @@ pub struct Question {
     /// What there is to see, told afterwards.
     pub(super) because: String,
 }
+
+crate::language::says!(Question { asks });
 
 /// An answer beside the truth.
 #[derive(Clone, Debug, PartialEq)]

@@ -65,6 +65,8 @@ pub struct ReadingDifference {
     pub differs: bool,
 }
 
+crate::language::says!(ReadingDifference { name });
+
 /// Whom a stranger resembles in one thing.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Likeness {
