@@ -39,16 +39,6 @@ pub enum CauseKind {
     TaxAndExchange,
 }
 
-impl CauseKind {
-    /// The words for an input or a part, in the language that is spoken; none for what has no name of its own.
-    pub fn name(self) -> Option<&'static str> {
-        match self {
-            CauseKind::Input(name) | CauseKind::Part(name) => Some(crate::language::said(name)),
-            _ => None,
-        }
-    }
-}
-
 /// Shares out the variance of the ticket's logarithm to first order: the weight of each part in the whole, times what it owes to a cause. What
 /// the own parts owe to each other, being correlated, goes to each alike.
 pub(super) fn widest(

@@ -1,5 +1,6 @@
 //! What a tailor can change, by how much, and what that takes.
 
+use crate::say;
 use crate::source::Source;
 
 /// A place inside a garment where cloth was left for later, measured with a ruler.
@@ -35,12 +36,12 @@ impl Cost {
     pub const ALL: [Cost; 4] = [Cost::Little, Cost::Some, Cost::Much, Cost::VeryMuch];
 
     /// The words on the screen.
-    pub const fn words(self) -> &'static str {
+    pub fn words(self) -> &'static str {
         match self {
-            Cost::Little => "a small job",
-            Cost::Some => "a usual job",
-            Cost::Much => "a large job",
-            Cost::VeryMuch => "a very large job, seldom worth it",
+            Cost::Little => say!("a small job"),
+            Cost::Some => say!("a usual job"),
+            Cost::Much => say!("a large job"),
+            Cost::VeryMuch => say!("a very large job, seldom worth it"),
         }
     }
 }

@@ -3,6 +3,7 @@
 use std::fmt;
 
 use crate::quantity::{Estimate, Length, Number, PerLength, Unit};
+use crate::say;
 
 /// Something flat whose size is known, laid on the screen.
 #[derive(Debug, PartialEq)]
@@ -101,11 +102,11 @@ pub enum ScaleFault {
 impl fmt::Display for ScaleFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
-            ScaleFault::NotASize => "Move the lines to the edges of the card first.",
+            ScaleFault::NotASize => say!("Move the lines to the edges of the card first."),
             ScaleFault::SidesDiffer => {
-                "The two sides do not agree. Is it a card of the usual size, out of its sleeve? Fit both lines again."
+                say!("The two sides do not agree. Is it a card of the usual size, out of its sleeve? Fit both lines again.")
             }
-            ScaleFault::NoSuchScreen => "No screen is as fine or as coarse as that. Fit the lines to the edges again.",
+            ScaleFault::NoSuchScreen => say!("No screen is as fine or as coarse as that. Fit the lines to the edges again."),
         })
     }
 }

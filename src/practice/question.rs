@@ -18,7 +18,7 @@ pub struct Shown {
 /// How a question is answered.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Takes {
-    /// One of these.
+    /// One of these, marked by `to_say!`; [`Takes::choices`] says them.
     OneOf(&'static [&'static str]),
     /// A whole number between these, ends included.
     Count(u8, u8),
@@ -121,7 +121,7 @@ impl Question {
     pub fn judged(&self, given: &Given) -> Option<Judged> {
         let (right, truth, ticket) = match (given, &self.truth, &self.takes) {
             (Given::OneOf(place), Truth::OneOf(truth), Takes::OneOf(choices)) if *place < choices.len() => {
-                (place == truth, choices.get(*truth).map_or_else(String::new, |choice| (*choice).to_owned()), None)
+                (place == truth, choices.get(*truth).map_or_else(String::new, |choice| said(choice).to_owned()), None)
             }
             (Given::Count(count), Truth::Count(truth), Takes::Count(..)) => (count == truth, truth.to_string(), None),
             (Given::BandAndTicket(band, guess), Truth::Whole(described), Takes::BandAndTicket) => {

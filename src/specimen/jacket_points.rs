@@ -3,6 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Drawing, Ink, Sheet};
 use super::pen::{FRAME, Pen, Track};
+use crate::say;
 
 /// A tailored jacket laid flat, and nothing measured on it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -75,7 +76,7 @@ fn at_height(a: (f64, f64), b: (f64, f64), y: f64) -> (f64, f64) {
 
 impl JacketFlat {
     pub(super) fn words(self) -> String {
-        String::from("a tailored jacket laid flat, from the front")
+        String::from(say!("a tailored jacket laid flat, from the front"))
     }
 
     pub(super) fn draw(self, sheet: &mut Sheet, _chance: &mut Chance) {

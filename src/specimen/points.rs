@@ -3,6 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Drawing, Ink, Sheet};
 use super::pen::{BLEED, FRAME, Pen, Track};
+use crate::say;
 
 /// A pair of jeans laid flat, with the line along which one measure is taken.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -55,7 +56,7 @@ pub struct JeansFlat;
 
 impl JeansFlat {
     pub(super) fn words(self) -> String {
-        String::from("a pair of jeans laid flat, from the front")
+        String::from(say!("a pair of jeans laid flat, from the front"))
     }
 
     pub(super) fn draw(self, sheet: &mut Sheet, _chance: &mut Chance) {
