@@ -52,7 +52,7 @@ pub struct Cost {
     pub as_of: Option<Day>,
 }
 
-crate::language::says!(Cost { name });
+crate::language::says!(Cost { name, shares* });
 
 /// What a garment costs from cloth to ticket, as far as its checks tell.
 #[derive(Clone, Debug, PartialEq)]

@@ -286,6 +286,7 @@ fn spelled(word: &str) -> impl Iterator<Item = char> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::language::{Language, Messages, speak};
     use proptest::prelude::*;
 
     fn number_of(text: &str) -> Result<f64, ReadFault> {
@@ -368,6 +369,23 @@ mod tests {
             assert_eq!(number_of(text), Err(fault), "{text:?}");
         }
         assert_eq!(number_of(&"9".repeat(1_000_000)), Err(ReadFault::TooLong));
+    }
+
+    #[test]
+    fn units_are_read_in_english_and_as_the_app_writes_them_in_the_language_that_is_spoken() {
+        let messages = "msgid \"per inch\"\nmsgstr \"pro Zoll\"\nmsgctxt \"inches\"\nmsgid \"in\"\nmsgstr \"Zoll\"";
+        speak(Language::German, Messages::read(messages).expect("sound"));
+        let unit = |text, expected| read(text, expected, Decimal::Comma).map(|amount| (amount.number, amount.unit));
+        assert_eq!(unit("8,5 pro Zoll", Unit::PerCentimetre), Ok((8.5, Unit::PerInch)));
+        assert_eq!(unit("8,5 per inch", Unit::PerCentimetre), Ok((8.5, Unit::PerInch)));
+        assert_eq!(unit("3 1/2 Zoll", Unit::Centimetre), Ok((3.5, Unit::Inch)));
+        for text in ["1.234,50", "1,234.50", "1 234,50", "1\u{202f}234,50"] {
+            assert_eq!(unit(text, Unit::Gram), Ok((1234.5, Unit::Gram)), "{text}");
+        }
+        let ambiguous = unit("1.234", Unit::Gram).expect_err("two readings").sentence();
+        assert_eq!(ambiguous, "That can mean two things. Type 1234 or 1,234.");
+        assert_eq!(ReadFault::NoNumber.sentence(), "Start with a number, such as 8,5 or 3 1/2.");
+        speak(Language::English, Messages::default());
     }
 
     #[test]
