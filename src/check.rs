@@ -40,6 +40,8 @@ pub struct Check {
     pub sources: &'static [&'static Source],
 }
 
+crate::language::says!(Check { name, question, how, meaning, caution? });
+
 /// Quality and costliness are two things: a check speaks of one, of the other, or of both. What wear has left is a third, and is told by
 /// checks of its own.
 #[derive(Debug)]
@@ -80,9 +82,9 @@ impl Speaks {
     }
 
     /// What the answer means for the cost of making, when it speaks of that.
-    pub const fn cost(&self) -> Option<&'static str> {
+    pub fn cost(&self) -> Option<&'static str> {
         match self {
-            Speaks::Cost(meaning) | Speaks::Both(_, meaning) => Some(meaning),
+            Speaks::Cost(meaning) | Speaks::Both(_, meaning) => Some(crate::language::said(meaning)),
             Speaks::Quality(_) | Speaks::Left(_) => None,
         }
     }
@@ -103,6 +105,8 @@ pub struct Level {
     /// The drawn specimen, where the answer can be drawn.
     pub drawn: Option<Picture>,
 }
+
+crate::language::says!(Level { name, line });
 
 /// A stretch of the instrument's scale, from `low` up to `high`; infinite ends are open.
 #[derive(Clone, Copy, Debug, PartialEq)]

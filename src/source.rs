@@ -28,3 +28,5 @@ pub struct Source {
     /// What sort of authority it is.
     pub kind: Kind,
 }
+
+crate::language::says!(Source { name, title });

@@ -1,5 +1,7 @@
 //! The trade's nouns that every room speaks: bands, aspects, stages, days, tickets. No rules about them live here.
 
+use crate::language::said;
+use crate::{say, to_say};
 use std::fmt;
 
 /// How well a garment is made for its kind, among new pieces of its family on general sale; five bands, worst first.
@@ -31,13 +33,18 @@ impl Band {
     }
 
     /// The word on the screen and on the sheet.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
+        said(self.english())
+    }
+
+    /// The same in English, as tables hold it whatever is spoken.
+    pub const fn english(self) -> &'static str {
         match self {
-            Band::Poor => "Poor",
-            Band::Basic => "Basic",
-            Band::Sound => "Sound",
-            Band::Fine => "Fine",
-            Band::Exceptional => "Exceptional",
+            Band::Poor => to_say!("Poor"),
+            Band::Basic => to_say!("Basic"),
+            Band::Sound => to_say!("Sound"),
+            Band::Fine => to_say!("Fine"),
+            Band::Exceptional => to_say!("Exceptional"),
         }
     }
 
@@ -58,23 +65,28 @@ pub enum Question {
 
 impl Question {
     /// The words on the screen.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Question::Make => "How well made",
-            Question::Left => "What is left in it",
+            Question::Make => say!("How well made"),
+            Question::Left => say!("What is left in it"),
         }
     }
 
     /// The word for a band of that question. Of 100 second-hand pieces 7, 24, 38, 24 and 7 are taken to lie in those of
     /// [`Question::Left`], as of 100 new ones in those of [`Question::Make`]: the borders are [`Band::BORDERS`]. Judgement.
-    pub const fn word(self, band: Band) -> &'static str {
+    pub fn word(self, band: Band) -> &'static str {
+        said(self.english_word(band))
+    }
+
+    /// The same in English, as tables hold it whatever is spoken.
+    pub const fn english_word(self, band: Band) -> &'static str {
         match (self, band) {
-            (Question::Make, band) => band.name(),
-            (Question::Left, Band::Poor) => "Worn out",
-            (Question::Left, Band::Basic) => "Little left",
-            (Question::Left, Band::Sound) => "Some life",
-            (Question::Left, Band::Fine) => "Much left",
-            (Question::Left, Band::Exceptional) => "As new",
+            (Question::Make, band) => band.english(),
+            (Question::Left, Band::Poor) => to_say!("Worn out"),
+            (Question::Left, Band::Basic) => to_say!("Little left"),
+            (Question::Left, Band::Sound) => to_say!("Some life"),
+            (Question::Left, Band::Fine) => to_say!("Much left"),
+            (Question::Left, Band::Exceptional) => to_say!("As new"),
         }
     }
 }
@@ -99,13 +111,18 @@ impl Aspect {
     pub const ALL: [Aspect; 5] = [Aspect::Cloth, Aspect::Making, Aspect::Finish, Aspect::Trims, Aspect::Shape];
 
     /// The word on the screen.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
+        said(self.english())
+    }
+
+    /// The same in English, as tables hold it whatever is spoken.
+    pub const fn english(self) -> &'static str {
         match self {
-            Aspect::Cloth => "Cloth",
-            Aspect::Making => "Making",
-            Aspect::Finish => "Finish",
-            Aspect::Trims => "Trims",
-            Aspect::Shape => "Shape",
+            Aspect::Cloth => to_say!("Cloth"),
+            Aspect::Making => to_say!("Making"),
+            Aspect::Finish => to_say!("Finish"),
+            Aspect::Trims => to_say!("Trims"),
+            Aspect::Shape => to_say!("Shape"),
         }
     }
 }
@@ -128,12 +145,12 @@ impl Stage {
     pub const ALL: [Stage; 4] = [Stage::OnTheHanger, Stage::InHand, Stage::InsideOut, Stage::Worn];
 
     /// The word on the screen.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Stage::OnTheHanger => "On the hanger",
-            Stage::InHand => "In hand",
-            Stage::InsideOut => "Inside out",
-            Stage::Worn => "Worn",
+            Stage::OnTheHanger => say!("On the hanger"),
+            Stage::InHand => say!("In hand"),
+            Stage::InsideOut => say!("Inside out"),
+            Stage::Worn => say!("tried on, not used up" | "Worn"),
         }
     }
 
@@ -398,12 +415,12 @@ impl Name {
     }
 
     /// The words on the screen.
-    pub const fn words(self) -> &'static str {
+    pub fn words(self) -> &'static str {
         match self {
-            Name::StoreLabel => "no name, or the shop’s own label",
-            Name::Known => "a known name",
-            Name::Premium => "a premium name",
-            Name::Designer => "a designer’s name",
+            Name::StoreLabel => say!("no name, or the shop’s own label"),
+            Name::Known => say!("a known name"),
+            Name::Premium => say!("a premium name"),
+            Name::Designer => say!("a designer’s name"),
         }
     }
 }

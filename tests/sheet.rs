@@ -125,6 +125,6 @@ fn a_list_has_a_line_for_each_garment_and_one_about_judgement() {
     let (one, other) = (bare("a").after(Act::Label("Blue".to_owned())).after(Act::Ticket(Some(ticket))), bare("b"));
     let text = list(&[&one, &other], &Appraiser::default());
     let lines: Vec<&str> = text.lines().collect();
-    assert_eq!(lines[0], "1. Blue (jeans) · not checked yet · EUR 89.95 on the ticket");
+    assert_eq!(lines[0], "1. Blue (jeans) · not checked yet · EUR\u{a0}89.95 on the ticket");
     assert!(lines[1].starts_with("2. Jeans") && lines[2].contains("judgement") && lines.len() == 3, "{text}");
 }

@@ -6,6 +6,7 @@
 use std::fmt;
 
 use super::crc::crc32;
+use crate::say;
 use crate::trade::Day;
 
 /// Why a file is not taken into a zip.
@@ -17,7 +18,7 @@ pub enum PackFault {
 
 impl fmt::Display for PackFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str("This is more than one zip can hold. Choose fewer garments, and save them in several.")
+        f.write_str(say!("This is more than one zip can hold. Choose fewer garments, and save them in several."))
     }
 }
 

@@ -9,6 +9,7 @@ use miniz_oxide::inflate::decompress_to_vec_with_limit;
 use rawzip::{CompressionMethod, ZipArchive, ZipArchiveEntryWayfinder, ZipSliceArchive};
 
 use super::crc::crc32;
+use crate::say;
 
 /// Why a zip is refused as a whole.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -23,10 +24,10 @@ impl fmt::Display for ArchiveFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             ArchiveFault::Damaged => {
-                "This zip cannot be read: it is cut short or was altered. Nothing was changed. Save it once more where it came from."
+                say!("This zip cannot be read: it is cut short or was altered. Nothing was changed. Save it once more where it came from.")
             }
             ArchiveFault::TooMany => {
-                "This zip holds more files than a rack with photographs could. Nothing was changed. Choose the one that the app saved."
+                say!("This zip holds more files than a rack with photographs could. Nothing was changed. Choose the one that the app saved.")
             }
         })
     }
@@ -50,12 +51,12 @@ pub enum FileFault {
 impl fmt::Display for FileFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
-            FileFault::Missing => "It is not in this zip.",
-            FileFault::Twice => "It is twice in this zip.",
-            FileFault::Damaged => "It is cut short or was altered.",
-            FileFault::TooLarge => "It is larger than it can be.",
+            FileFault::Missing => say!("It is not in this zip."),
+            FileFault::Twice => say!("It is twice in this zip."),
+            FileFault::Damaged => say!("It is cut short or was altered."),
+            FileFault::TooLarge => say!("It is larger than it can be."),
             FileFault::OtherPacking => {
-                "It is packed in a way that this app does not read. Unpack the zip and pack it again as a plain zip."
+                say!("It is packed in a way that this app does not read. Unpack the zip and pack it again as a plain zip.")
             }
         })
     }

@@ -12,6 +12,8 @@ pub struct Drawer {
     pub tools: &'static [Tool],
 }
 
+crate::language::says!(Drawer { name });
+
 /// An instrument on the bench.
 #[derive(Debug)]
 pub struct Tool {

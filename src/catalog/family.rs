@@ -42,6 +42,8 @@ pub struct Family {
     pub cautions: &'static [&'static str],
 }
 
+crate::language::says!(Family { name, example, covers, cautions* });
+
 /// Every family.
 pub static FAMILIES: [&Family; 7] = [
     &jeans::JEANS,

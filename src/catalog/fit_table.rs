@@ -60,6 +60,8 @@ pub struct Move {
     pub source: &'static Source,
 }
 
+crate::language::says!(Move { name, how, looks*, cause, caution? });
+
 /// Lines or gapes that show a misfit while standing still.
 #[derive(Debug, PartialEq)]
 pub struct Sign {
@@ -84,3 +86,5 @@ pub struct Sign {
     /// Where it comes from.
     pub source: &'static Source,
 }
+
+crate::language::says!(Sign { name, looks, cause, mend });

@@ -36,6 +36,8 @@ pub struct Line {
     pub parts: &'static [Part],
 }
 
+crate::language::says!(Line { name });
+
 /// One part of a line: the product of its inputs, in US dollars.
 #[derive(Debug)]
 pub struct Part {
@@ -44,6 +46,8 @@ pub struct Part {
     /// Its inputs.
     pub inputs: &'static [Use],
 }
+
+crate::language::says!(Part { name });
 
 /// How a part uses an input.
 #[derive(Clone, Copy, Debug)]
@@ -88,6 +92,8 @@ pub struct Input {
     /// What it leans on, where no rate says so itself.
     pub source: &'static Source,
 }
+
+crate::language::says!(Input { name });
 
 impl Input {
     /// The same for every piece.

@@ -9,6 +9,7 @@ use super::rates::{Rate, Rates};
 use super::retail::{DutyBase, Offer};
 use super::spread::{Cause, CauseKind, widest};
 use crate::source::Source;
+use crate::to_say;
 use crate::trade::{Currency, Day};
 
 /// Where a cost falls.
@@ -50,6 +51,8 @@ pub struct Cost {
     /// The oldest day of a rate in it; none where no rate acts.
     pub as_of: Option<Day>,
 }
+
+crate::language::says!(Cost { name, shares* });
 
 /// What a garment costs from cloth to ticket, as far as its checks tell.
 #[derive(Clone, Debug, PartialEq)]
@@ -238,16 +241,16 @@ pub fn build_up(bill: &'static Bill, rates: &Rates, channel: Option<Channel>, kn
         named.iter().chain([&market.exchange()]).for_each(|rate| cost.note_rate(rate, rates));
         cost
     };
-    lines.push(add("overhead", "Factory overhead", Leg::Factory, totals.direct.times(overhead), &[&OVERHEAD]));
+    lines.push(add("overhead", to_say!("Factory overhead"), Leg::Factory, totals.direct.times(overhead), &[&OVERHEAD]));
     let loaded = totals.direct.times(chain.overhead);
-    lines.push(add("factory-margin", "Factory margin", Leg::Factory, loaded.times(margin), &[&FACTORY_MARGIN]));
-    lines.push(add("freight", "Freight", Leg::Way, abroad(chain.freight), &[bill.freight]));
+    lines.push(add("factory-margin", to_say!("Factory margin"), Leg::Factory, loaded.times(margin), &[&FACTORY_MARGIN]));
+    lines.push(add("freight", to_say!("Freight"), Leg::Way, abroad(chain.freight), &[bill.freight]));
     let duty_base = match base {
         DutyBase::FreeOnBoard => totals.factory_price,
         DutyBase::WithFreight => sum(&[Term::alone(totals.factory_price), Term::alone(abroad(chain.freight))], 0.2),
     };
     if let Some(known) = bill.duties.iter().find(|known| known.market == market) {
-        let mut cost = add("duty", "Duty", Leg::Way, duty_base.times(duty), &[known.rate, bill.freight]);
+        let mut cost = add("duty", to_say!("Duty"), Leg::Way, duty_base.times(duty), &[known.rate, bill.freight]);
         match duty_standing {
             Standing::Open => cost.open.push(known.check),
             Standing::Answered => cost.moved_by.push(known.check),
@@ -255,7 +258,7 @@ pub fn build_up(bill: &'static Bill, rates: &Rates, channel: Option<Channel>, kn
         }
         lines.push(cost);
     }
-    lines.push(add("fees", "Entry fees", Leg::Way, totals.factory_price.times(fees), &[market.fees()]));
+    lines.push(add("fees", to_say!("Entry fees"), Leg::Way, totals.factory_price.times(fees), &[market.fees()]));
     let mut before = totals.landed;
     for rate in multiples {
         let times = rate_as(rate, rates);

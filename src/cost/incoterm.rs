@@ -1,6 +1,7 @@
 //! What a supplier's price has in it, by the three letters beside it, and the same offer said at the factory's port.
 
 use super::retail::Offer;
+use crate::say;
 
 /// What a price has in it: the rules of the International Chamber of Commerce that clothes are mostly sold by.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -55,15 +56,15 @@ impl Incoterm {
     }
 
     /// What the price has in it, in a few words.
-    pub const fn words(self) -> &'static str {
+    pub fn words(self) -> &'static str {
         match self {
-            Incoterm::ExWorks => "at the works",
-            Incoterm::FreeCarrier => "handed to the carrier",
-            Incoterm::FreeOnBoard => "on board at the port",
-            Incoterm::CostAndFreight => "with freight",
-            Incoterm::CostInsuranceFreight => "with freight and insurance",
-            Incoterm::DeliveredAtPlace => "to the door, duty not paid",
-            Incoterm::DeliveredDutyPaid => "to the door, duty paid",
+            Incoterm::ExWorks => say!("at the works"),
+            Incoterm::FreeCarrier => say!("handed to the carrier"),
+            Incoterm::FreeOnBoard => say!("on board at the port"),
+            Incoterm::CostAndFreight => say!("with freight"),
+            Incoterm::CostInsuranceFreight => say!("with freight and insurance"),
+            Incoterm::DeliveredAtPlace => say!("to the door, duty not paid"),
+            Incoterm::DeliveredDutyPaid => say!("to the door, duty paid"),
         }
     }
 

@@ -4,6 +4,7 @@ use super::range::Range;
 use super::rates::{Rate, RateUnit};
 use super::retail::DutyBase;
 use super::sources::{COST_SHEET_SHARES, ENTRY_FEES, MULTIPLES, RATE_JUDGEMENT, SALES_TAXES};
+use crate::say;
 use crate::source::Source;
 use crate::trade::{Currency, Day};
 
@@ -66,13 +67,13 @@ impl Market {
     }
 
     /// The words on the screen.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Market::UnitedStates => "United States",
-            Market::EuropeanUnion => "European Union",
-            Market::UnitedKingdom => "United Kingdom",
-            Market::India => "India",
-            Market::Japan => "Japan",
+            Market::UnitedStates => say!("United States"),
+            Market::EuropeanUnion => say!("European Union"),
+            Market::UnitedKingdom => say!("United Kingdom"),
+            Market::India => say!("India"),
+            Market::Japan => say!("Japan"),
         }
     }
 
@@ -188,14 +189,14 @@ impl Channel {
     }
 
     /// The words on the screen.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Channel::ValueChain => "A shop that sells on price",
-            Channel::OwnShopChain => "A chain with its own goods",
-            Channel::BrandThroughStores => "A brand in other people’s stores",
-            Channel::DirectSmallMaker => "A small maker, direct",
-            Channel::Premium => "A premium brand",
-            Channel::Luxury => "A luxury house",
+            Channel::ValueChain => say!("A shop that sells on price"),
+            Channel::OwnShopChain => say!("A chain with its own goods"),
+            Channel::BrandThroughStores => say!("A brand in other people’s stores"),
+            Channel::DirectSmallMaker => say!("A small maker, direct"),
+            Channel::Premium => say!("A premium brand"),
+            Channel::Luxury => say!("A luxury house"),
         }
     }
 

@@ -1,6 +1,7 @@
 //! Amounts that are only known as a range: log-normal, so that a dear end lies further off than a cheap one and none falls below nothing.
 
 use crate::quantity::normal::area_above;
+use crate::say;
 
 /// Standard normal quantile of 0.9: the tenth and the ninetieth of a hundred lie so many spreads either side of the median.
 pub const TENTH: f64 = 1.281_551_565_544_600_4;
@@ -21,10 +22,10 @@ pub enum RangeFault {
 impl std::fmt::Display for RangeFault {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.write_str(match self {
-            RangeFault::NotANumber => "Type a number in each of the three places.",
-            RangeFault::Negative => "An amount below nothing cannot stand here.",
-            RangeFault::Nothing => "Give a low end above nothing, or nothing in all three places.",
-            RangeFault::OutOfOrder => "Put the smallest first, then the usual, then the largest.",
+            RangeFault::NotANumber => say!("Type a number in each of the three places."),
+            RangeFault::Negative => say!("An amount below nothing cannot stand here."),
+            RangeFault::Nothing => say!("Give a low end above nothing, or nothing in all three places."),
+            RangeFault::OutOfOrder => say!("Put the smallest first, then the usual, then the largest."),
         })
     }
 }

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use super::market::Market;
 use super::range::Range;
+use crate::say;
 use crate::source::Source;
 use crate::trade::Day;
 
@@ -26,14 +27,14 @@ pub enum RateUnit {
 
 impl RateUnit {
     /// As it stands behind a number.
-    pub const fn words(self) -> &'static str {
+    pub fn words(self) -> &'static str {
         match self {
-            RateUnit::UsdAPiece => "USD a piece",
-            RateUnit::UsdAMetre => "USD a metre",
-            RateUnit::UsdAMinute => "USD a minute",
-            RateUnit::Share => "of 1",
-            RateUnit::Times => "times",
-            RateUnit::ForOneUsd => "for 1 USD",
+            RateUnit::UsdAPiece => say!("USD a piece"),
+            RateUnit::UsdAMetre => say!("USD a metre"),
+            RateUnit::UsdAMinute => say!("USD a minute"),
+            RateUnit::Share => say!("share" | "of 1"),
+            RateUnit::Times => say!("so many times" | "times"),
+            RateUnit::ForOneUsd => say!("for 1 USD"),
         }
     }
 }
@@ -54,6 +55,8 @@ pub struct Rate {
     /// The day as of which it holds; prices age.
     pub as_of: Day,
 }
+
+crate::language::says!(Rate { name });
 
 impl Rate {
     /// A rate as it comes.

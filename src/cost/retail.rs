@@ -1,5 +1,7 @@
 //! The arithmetic of shops: landed cost, duty, mark-up and margin, tax in the ticket, and the offer to a buyer.
 
+use crate::say;
+
 /// Why an amount of shop arithmetic cannot be worked out.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum RetailFault {
@@ -14,9 +16,9 @@ pub enum RetailFault {
 impl std::fmt::Display for RetailFault {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.write_str(match self {
-            RetailFault::NotAnAmount => "Type an amount of nothing or more.",
-            RetailFault::MarginTooHigh => "Type a margin below 100 %.",
-            RetailFault::NoCost => "Type a price and a cost above nothing.",
+            RetailFault::NotAnAmount => say!("Type an amount of nothing or more."),
+            RetailFault::MarginTooHigh => say!("Type a margin below 100 %."),
+            RetailFault::NoCost => say!("Type a price and a cost above nothing."),
         })
     }
 }

@@ -3,16 +3,18 @@
 use super::build_up::BuildUp;
 use super::gap::{Factor, Row};
 use super::range::LogNormal;
+use crate::to_say;
 
+// Names are compared, so they are kept as they are; whoever shows one says it.
 /// The name of what no row explains.
-pub const NOT_EXPLAINED: &str = "Name, design, season: not explained by what you checked";
+pub const NOT_EXPLAINED: &str = to_say!("Name, design, season: not explained by what you checked");
 
 /// The name of what turns US dollars into the currency of the ticket.
-pub const EXCHANGE: &str = "Exchange";
+pub const EXCHANGE: &str = to_say!("Exchange");
 /// The name of what brand and shop take.
-pub const SHOP: &str = "Brand and shop";
+pub const SHOP: &str = to_say!("Brand and shop");
 /// The name of the tax inside a ticket.
-pub const TAX: &str = "Tax";
+pub const TAX: &str = to_say!("Tax");
 
 impl BuildUp {
     /// The build-up at its middles.
@@ -22,13 +24,13 @@ impl BuildUp {
         let mut rows: Vec<Row<'static>> = Vec::with_capacity(self.parts.len() + 1);
         for part in &self.parts {
             let mut factors: Vec<Factor<'static>> = part.inputs.iter().map(|(name, amount)| factor(name, *amount)).collect();
-            factors.push(factor("Factory overhead", chain.overhead));
-            factors.push(factor("Factory margin", chain.margin));
-            factors.push(factor("Duty and fees", chain.duty));
+            factors.push(factor(to_say!("Factory overhead"), chain.overhead));
+            factors.push(factor(to_say!("Factory margin"), chain.margin));
+            factors.push(factor(to_say!("Duty and fees"), chain.duty));
             rows.push(Row { name: part.name, factors });
         }
-        let freight = vec![factor("Freight", chain.freight), factor("Duty and fees", chain.freight_duty)];
-        rows.push(Row { name: "Freight", factors: freight });
+        let freight = vec![factor(to_say!("Freight"), chain.freight), factor(to_say!("Duty and fees"), chain.freight_duty)];
+        rows.push(Row { name: to_say!("Freight"), factors: freight });
         for row in &mut rows {
             row.factors.push(factor(SHOP, chain.multiple));
             row.factors.push(factor(TAX, chain.tax));

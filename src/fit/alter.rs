@@ -1,5 +1,6 @@
 //! What a tailor can change, by how much, and what that takes.
 
+use crate::say;
 use crate::source::Source;
 
 /// A place inside a garment where cloth was left for later, measured with a ruler.
@@ -14,6 +15,8 @@ pub struct Allowance {
     /// Most that is believed, in centimetres. Judgement.
     pub most_cm: f64,
 }
+
+crate::language::says!(Allowance { name, how });
 
 /// About what an alteration involves, cheapest first. Prices differ from town to town: ask first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -33,12 +36,12 @@ impl Cost {
     pub const ALL: [Cost; 4] = [Cost::Little, Cost::Some, Cost::Much, Cost::VeryMuch];
 
     /// The words on the screen.
-    pub const fn words(self) -> &'static str {
+    pub fn words(self) -> &'static str {
         match self {
-            Cost::Little => "a small job",
-            Cost::Some => "a usual job",
-            Cost::Much => "a large job",
-            Cost::VeryMuch => "a very large job, seldom worth it",
+            Cost::Little => say!("a small job"),
+            Cost::Some => say!("a usual job"),
+            Cost::Much => say!("a large job"),
+            Cost::VeryMuch => say!("a very large job, seldom worth it"),
         }
     }
 }
@@ -101,6 +104,8 @@ pub struct Alteration {
     /// Where it comes from.
     pub source: &'static Source,
 }
+
+crate::language::says!(Alteration { name, says });
 
 #[cfg(test)]
 mod tests {

@@ -55,6 +55,8 @@ pub struct BodyMeasure {
     pub spread_cm: f64,
 }
 
+crate::language::says!(BodyMeasure { name, how });
+
 impl BodyMeasure {
     /// The measure as an estimate, from a reading in centimetres: off by [`BodyMeasure::spread_cm`]. None for what is not believed.
     pub fn estimate(&self, centimetres: f64) -> Option<Estimate<Length>> {

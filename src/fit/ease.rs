@@ -3,6 +3,7 @@
 use super::alter::Alteration;
 use super::assess::Between;
 use super::body::BodyMeasure;
+use crate::say;
 use crate::source::Source;
 
 /// Which way the cloth runs along a measure: it decides which shrinkage works on it.
@@ -33,6 +34,8 @@ pub struct Cut {
     /// How it lies, in a few words.
     pub says: &'static str,
 }
+
+crate::language::says!(Cut { name, says });
 
 /// The ease that a cut usually has, for cloth of that give.
 #[derive(Debug, PartialEq)]
@@ -139,15 +142,15 @@ impl Sits {
     pub const ALL: [Sits; 4] = [Sits::TooTight, Sits::Close, Sits::AsIntended, Sits::Loose];
 
     /// The words on the screen.
-    pub const fn words(self, lies: Lies) -> &'static str {
+    pub fn words(self, lies: Lies) -> &'static str {
         match (self, lies) {
-            (Sits::TooTight, Lies::Round) => "too tight",
-            (Sits::Close, Lies::Round) => "close",
-            (Sits::AsIntended, _) => "as intended",
-            (Sits::Loose, Lies::Round) => "loose",
-            (Sits::TooTight, Lies::Down) => "too short",
-            (Sits::Close, Lies::Down) => "short",
-            (Sits::Loose, Lies::Down) => "long",
+            (Sits::TooTight, Lies::Round) => say!("too tight"),
+            (Sits::Close, Lies::Round) => say!("of a fit" | "close"),
+            (Sits::AsIntended, _) => say!("as intended"),
+            (Sits::Loose, Lies::Round) => say!("of a fit" | "loose"),
+            (Sits::TooTight, Lies::Down) => say!("too short"),
+            (Sits::Close, Lies::Down) => say!("of a fit" | "short"),
+            (Sits::Loose, Lies::Down) => say!("of a fit" | "long"),
         }
     }
 }

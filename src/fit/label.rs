@@ -3,6 +3,7 @@
 use super::assess::Between;
 use super::body::{BUST, BodyMeasure, CHEST, WAIST};
 use super::sources;
+use crate::say;
 use crate::source::Source;
 
 /// A way of writing sizes on labels.
@@ -36,9 +37,11 @@ pub enum LabelFault {
 impl std::fmt::Display for LabelFault {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.write_str(match self {
-            LabelFault::NoNumber => "Type the number on the label, like 32.",
-            LabelFault::OutOfRange => "No label of this kind bears such a number. See whether it is counted in another way.",
-            LabelFault::NoLetters => "Type the letters on the label: XS, S, M, L, XL, XXL or 3XL.",
+            LabelFault::NoNumber => say!("Type the number on the label, like 32."),
+            LabelFault::OutOfRange => {
+                say!("No label of this kind bears such a number. See whether it is counted in another way.")
+            }
+            LabelFault::NoLetters => say!("Type the letters on the label: XS, S, M, L, XL, XXL or 3XL."),
         })
     }
 }
@@ -110,28 +113,28 @@ impl LabelSystem {
     }
 
     /// The words on the screen.
-    pub const fn words(self) -> &'static str {
+    pub fn words(self) -> &'static str {
         match self {
-            LabelSystem::WaistInches => "waist in inches (32, or W32 L34)",
-            LabelSystem::LettersByChest => "letters, by chest (S, M, L)",
-            LabelSystem::LettersByBust => "letters, by bust (S, M, L)",
-            LabelSystem::ChestInches => "chest in inches (40)",
-            LabelSystem::HalfChest => "half the chest in centimetres (50)",
-            LabelSystem::Centimetres => "chest in centimetres (100)",
+            LabelSystem::WaistInches => say!("waist in inches (32, or W32 L34)"),
+            LabelSystem::LettersByChest => say!("letters, by chest (S, M, L)"),
+            LabelSystem::LettersByBust => say!("letters, by bust (S, M, L)"),
+            LabelSystem::ChestInches => say!("chest in inches (40)"),
+            LabelSystem::HalfChest => say!("half the chest in centimetres (50)"),
+            LabelSystem::Centimetres => say!("chest in centimetres (100)"),
         }
     }
 
     /// How far a label of this kind can be trusted.
-    pub const fn trust(self) -> &'static str {
+    pub fn trust(self) -> &'static str {
         match self {
             LabelSystem::WaistInches => {
-                "Seldom to the inch. Men’s trousers marked 36 in were found to measure 37 to 41 in across seven chains."
+                say!("Seldom to the inch. Men’s trousers marked 36 in were found to measure 37 to 41 in across seven chains.")
             }
             LabelSystem::LettersByChest | LabelSystem::LettersByBust => {
-                "The standard gives each letter 8 cm or more, and many makers cut by tables of their own."
+                say!("The standard gives each letter 8 cm or more, and many makers cut by tables of their own.")
             }
             LabelSystem::ChestInches | LabelSystem::HalfChest | LabelSystem::Centimetres => {
-                "It names the body that the maker had in mind, not the cloth: ease and cut are the maker’s."
+                say!("It names the body that the maker had in mind, not the cloth: ease and cut are the maker’s.")
             }
         }
     }

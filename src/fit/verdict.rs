@@ -1,5 +1,7 @@
 //! The verdict on fit, from every place that was measured and everything that the mirror showed. It is apart from quality.
 
+use crate::say;
+
 /// What becomes of a garment on a person.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Fate {
@@ -18,12 +20,12 @@ impl Fate {
     pub const ALL: [Fate; 4] = [Fate::Fits, Fate::FitsAfterWashing, Fate::CanBeAltered, Fate::WillNotFit];
 
     /// The words on the screen.
-    pub const fn words(self) -> &'static str {
+    pub fn words(self) -> &'static str {
         match self {
-            Fate::Fits => "Fits",
-            Fate::FitsAfterWashing => "Will fit after washing",
-            Fate::CanBeAltered => "Can be altered",
-            Fate::WillNotFit => "Will not fit",
+            Fate::Fits => say!("Fits"),
+            Fate::FitsAfterWashing => say!("Will fit after washing"),
+            Fate::CanBeAltered => say!("Can be altered"),
+            Fate::WillNotFit => say!("Will not fit"),
         }
     }
 }
@@ -52,11 +54,11 @@ impl Sure {
     }
 
     /// The words on the screen.
-    pub const fn words(self) -> &'static str {
+    pub fn words(self) -> &'static str {
         match self {
-            Sure::CloseCall => "a close call",
-            Sure::Likely => "likely",
-            Sure::Clear => "clear",
+            Sure::CloseCall => say!("a close call"),
+            Sure::Likely => say!("likely"),
+            Sure::Clear => say!("clear"),
         }
     }
 }
@@ -76,12 +78,12 @@ pub enum Cure {
 
 impl Cure {
     /// The words on the screen.
-    pub const fn words(self) -> &'static str {
+    pub fn words(self) -> &'static str {
         match self {
-            Cure::None => "No alteration cures it: another size or another cut.",
-            Cure::Costly => "A tailor can, at a price that is seldom worth it.",
-            Cure::Some => "A tailor may be able to: it hangs on the cloth, and on what was left inside.",
-            Cure::Easy => "A tailor can: it is everyday work.",
+            Cure::None => say!("No alteration cures it: another size or another cut."),
+            Cure::Costly => say!("A tailor can, at a price that is seldom worth it."),
+            Cure::Some => say!("A tailor may be able to: it hangs on the cloth, and on what was left inside."),
+            Cure::Easy => say!("A tailor can: it is everyday work."),
         }
     }
 }

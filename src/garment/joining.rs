@@ -12,6 +12,7 @@ use crate::catalog::FitTable;
 use crate::check::Check;
 use crate::measure::PointOfMeasure;
 use crate::quantity::{Decimal, written_exactly};
+use crate::say;
 
 /// A part of a record in which two copies may differ.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -91,20 +92,21 @@ pub enum JoinFault {
 impl fmt::Display for JoinFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
-            JoinFault::OtherFamily => "They are of two kinds, so they cannot be joined. Keep both, or take one.",
+            JoinFault::OtherFamily => say!("They are of two kinds, so they cannot be joined. Keep both, or take one."),
             JoinFault::NotKnown => {
-                "One of them holds what this version cannot read, so they cannot be joined. Keep both, or update the app first."
+                say!("One of them holds what this version cannot read, so they cannot be joined. Keep both, or update the app first.")
             }
             JoinFault::TooLong => {
-                "Their notes together are longer than a note may be, so they cannot be joined. Keep both, or shorten yours first."
+                say!("Their notes together are longer than a note may be, so they cannot be joined. Keep both, or shorten yours first.")
             }
             JoinFault::TooManyPhotographs => {
-                "Together they have more photographs than one garment may, so they cannot be joined. Keep both, or remove some of yours first."
+                say!("Together they have more photographs than one garment may, so they cannot be joined. Keep both, or remove some of yours first.")
             }
         })
     }
 }
 
+// These are written into a note and recognised there again by their text, so they are English whatever is spoken; so is an answer in them.
 /// Words before a name or a place of theirs that is written into the note, because mine has another.
 const THEIR_NAME: &str = "Also called: ";
 const THEIR_PLACE: &str = "Also seen at: ";
@@ -321,7 +323,7 @@ fn check_note(check: &Check, mine: &Garment, theirs: &Garment) -> Result<String,
     })
 }
 
-/// An answer in words that need no look at the settings: amounts stand in the units in which they were given.
+/// An answer in English words that need no look at the settings, as they are compared with what stands in the note: amounts stand in the units in which they were given.
 fn answered(check: &Check, answer: &Answer) -> String {
     match answer {
         Answer::Judged { level, .. } => {
@@ -333,7 +335,8 @@ fn answered(check: &Check, answer: &Answer) -> String {
                 None => String::new(),
             };
             let amount = |given: &Given| written_exactly(given.amount, 4, Decimal::Point);
-            let all = readings.given.iter().map(|given| format!("{}{} {}", named(given), amount(given), given.unit.symbol()));
+            let all =
+                readings.given.iter().map(|given| format!("{}{} {}", named(given), amount(given), given.unit.english_symbol()));
             all.collect::<Vec<_>>().join(", ").trim_end().to_owned()
         }
         Answer::CannotTell => "cannot tell".to_owned(),

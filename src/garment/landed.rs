@@ -6,6 +6,7 @@ use super::price::price;
 use super::record::Garment;
 use super::terms::{PriceBreak, Terms};
 use crate::cost::{BuildUp, BuyersView, Incoterm, Market, Offer, Rates, RetailFault};
+use crate::say;
 use crate::trade::Currency;
 
 /// A price by quantity and what it comes to, in the market's currency.
@@ -37,12 +38,12 @@ pub enum NotLanded {
 impl fmt::Display for NotLanded {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
-            NotLanded::NoPrice => "Note a price, and you see what it comes to once landed.",
-            NotLanded::NoCurrency => "Note the currency of the price.",
+            NotLanded::NoPrice => say!("Note a price, and you see what it comes to once landed."),
+            NotLanded::NoCurrency => say!("Note the currency of the price."),
             NotLanded::NoExchange => {
-                "No rate of exchange is known here for this currency. Note the price in one that the rates list."
+                say!("No rate of exchange is known here for this currency. Note the price in one that the rates list.")
             }
-            NotLanded::NoBill => "Nobody has written what this kind costs, so freight and duty are not worked out.",
+            NotLanded::NoBill => say!("Nobody has written what this kind costs, so freight and duty are not worked out."),
             NotLanded::Amount(why) => return why.fmt(f),
         })
     }

@@ -2,6 +2,7 @@
 
 use crate::catalog::FAMILIES;
 use crate::cost::{Bill, Channel, FACTORY_MARGIN, Market, OVERHEAD, Rate, common_rates};
+use crate::say;
 use crate::trade::Aspect;
 
 /// What a rate pays for.
@@ -39,16 +40,16 @@ impl RateGroup {
     ];
 
     /// The words on the screen.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            RateGroup::Cloth => "Cloth",
-            RateGroup::Making => "Making and factory",
-            RateGroup::Finish => "Finish",
-            RateGroup::Trims => "Trims",
-            RateGroup::FreightAndDuty => "Freight and duty",
-            RateGroup::Shop => "Brand and shop",
-            RateGroup::Tax => "Tax",
-            RateGroup::Exchange => "Exchange rate",
+            RateGroup::Cloth => say!("Cloth"),
+            RateGroup::Making => say!("Making and factory"),
+            RateGroup::Finish => say!("Finish"),
+            RateGroup::Trims => say!("Trims"),
+            RateGroup::FreightAndDuty => say!("Freight and duty"),
+            RateGroup::Shop => say!("Brand and shop"),
+            RateGroup::Tax => say!("Tax"),
+            RateGroup::Exchange => say!("Exchange rate"),
         }
     }
 

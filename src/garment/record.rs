@@ -286,7 +286,7 @@ impl Garment {
 
     /// What it is spoken of by: the person's name for it, or its kind where they gave none.
     pub fn called(&self) -> &str {
-        if self.label.is_empty() { self.family.name } else { &self.label }
+        if self.label.is_empty() { self.family.name() } else { &self.label }
     }
 
     /// Where it was seen; may be empty.

@@ -3,6 +3,7 @@
 use super::record::{Answer, Garment};
 use crate::catalog::{Family, Look};
 use crate::check::Check;
+use crate::language::said;
 use crate::trade::Question;
 
 /// The check of that key that a garment of the family may have an answer to, those of wear included.
@@ -49,6 +50,6 @@ impl Garment {
     /// What may be done about what was found, in a sentence; none where nothing was found or nothing is to be done.
     pub fn mend(&self, check: &'static Check) -> Option<&'static str> {
         let Some(Answer::Judged { .. }) = self.answer(check) else { return None };
-        self.look(check)?.condition.mends.get(self.level_place(check)?).copied().filter(|mend| !mend.is_empty())
+        self.look(check)?.condition.mends.get(self.level_place(check)?).copied().filter(|mend| !mend.is_empty()).map(said)
     }
 }

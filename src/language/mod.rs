@@ -82,3 +82,36 @@ macro_rules! to_say {
         concat!($sense, "\u{4}", $english)
     };
 }
+
+/// Gives a struct of a table methods of its fields' names that say what stands in them. A field that may be empty is marked by `?`, a list by `*`.
+macro_rules! says {
+    ($of:ident { $($fields:tt)* }) => {
+        impl $of {
+            $crate::language::says!(@each $($fields)*);
+        }
+    };
+    (@each) => {};
+    (@each $name:ident ? $(, $($rest:tt)*)?) => {
+        #[doc = concat!("`", stringify!($name), "` in the language that is spoken.")]
+        pub fn $name(&self) -> Option<&'static str> {
+            self.$name.map($crate::language::said)
+        }
+        $crate::language::says!(@each $($($rest)*)?);
+    };
+    (@each $name:ident * $(, $($rest:tt)*)?) => {
+        #[doc = concat!("`", stringify!($name), "` in the language that is spoken.")]
+        pub fn $name(&self) -> Vec<&'static str> {
+            self.$name.iter().copied().map($crate::language::said).collect()
+        }
+        $crate::language::says!(@each $($($rest)*)?);
+    };
+    (@each $name:ident $(, $($rest:tt)*)?) => {
+        #[doc = concat!("`", stringify!($name), "` in the language that is spoken.")]
+        pub fn $name(&self) -> &'static str {
+            $crate::language::said(self.$name)
+        }
+        $crate::language::says!(@each $($($rest)*)?);
+    };
+}
+
+pub(crate) use says;

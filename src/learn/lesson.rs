@@ -88,14 +88,14 @@ impl Lesson {
     pub fn words(&self, text: Option<&Text>) -> usize {
         let count = |text: &str| text.split_whitespace().count();
         let check = self.check;
-        let levels: usize = check.levels.iter().map(|level| count(level.name) + count(level.line)).sum();
+        let levels: usize = check.levels.iter().map(|level| count(level.name()) + count(level.line())).sum();
         let composed: usize = self.telling_words().iter().map(|sentence| count(sentence)).sum();
-        count(check.question)
-            + count(check.how)
+        count(check.question())
+            + count(check.how())
             + levels
-            + count(check.meaning)
+            + count(check.meaning())
             + check.speaks.cost().map_or(0, count)
-            + check.caution.map_or(0, count)
+            + check.caution().map_or(0, count)
             + composed
             + count(self.sure_words())
             + text.map_or(USUAL_TEXT, Text::words)

@@ -3,6 +3,7 @@
 use crate::catalog::second_hand::CONDITIONS;
 use crate::catalog::{FAMILIES, Family};
 use crate::check::Check;
+use crate::say;
 use crate::specimen::{Mended, Picture, SecondHand};
 use crate::trade::Question;
 
@@ -40,10 +41,10 @@ impl Subject {
     }
 
     /// The words on the screen.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Subject::Make(family) => family.name,
-            Subject::SecondHand => "Second-hand",
+            Subject::Make(family) => family.name(),
+            Subject::SecondHand => say!("a subject" | "Second-hand"),
         }
     }
 

@@ -16,6 +16,7 @@
 //!
 //! Empty lines part nothing; a line that begins with `%` is a note to whoever writes the file.
 
+use crate::say;
 use std::collections::BTreeMap;
 use std::fmt;
 
@@ -50,13 +51,13 @@ impl Section {
     }
 
     /// The heading on the screen.
-    pub const fn heading(self) -> &'static str {
+    pub fn heading(self) -> &'static str {
         match self {
-            Section::Wear => "What becomes of it",
-            Section::Silent => "What it does not tell",
-            Section::Fooled => "How you may be misled",
-            Section::Faked => "How it is faked",
-            Section::Basis => "How well this is known",
+            Section::Wear => say!("What becomes of it"),
+            Section::Silent => say!("What it does not tell"),
+            Section::Fooled => say!("How you may be misled"),
+            Section::Faked => say!("How it is faked"),
+            Section::Basis => say!("How well this is known"),
         }
     }
 }
@@ -99,16 +100,20 @@ pub enum TextFault {
 impl fmt::Display for TextFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            TextFault::NotTexts => write!(f, "This is no file of lessons that this version can read. Load the page again."),
-            TextFault::NoCheck(line) => write!(f, "Line {line} stands before any check. Put “# key” above it."),
-            TextFault::UnknownParagraph(line) => {
-                write!(
-                    f,
-                    "Line {line} begins no known paragraph. Begin it with wear, silent, fooled, faked or basis and a colon."
-                )
+            TextFault::NotTexts => {
+                f.write_str(say!("This is no file of lessons that this version can read. Load the page again."))
             }
-            TextFault::Twice(line) => write!(f, "Line {line} says again what stands above. Take one of the two out."),
-            TextFault::Lacks(check, section) => write!(f, "The text of {check} has no “{}:”. Write it.", section.key()),
+            TextFault::NoCheck(line) => f.write_str(&say!("Line {line} stands before any check. Put “# key” above it.", line)),
+            TextFault::UnknownParagraph(line) => f.write_str(&say!(
+                "Line {line} begins no known paragraph. Begin it with wear, silent, fooled, faked or basis and a colon.",
+                line
+            )),
+            TextFault::Twice(line) => {
+                f.write_str(&say!("Line {line} says again what stands above. Take one of the two out.", line))
+            }
+            TextFault::Lacks(check, section) => {
+                f.write_str(&say!("The text of {check} has no “{section}:”. Write it.", check, section = section.key()))
+            }
         }
     }
 }

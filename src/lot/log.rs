@@ -43,6 +43,8 @@ pub struct Defect {
     pub severity: Severity,
 }
 
+crate::language::says!(Defect { name });
+
 impl Defect {
     /// A defect that can hurt somebody or may not be sold.
     pub const fn critical(key: &'static str, name: &'static str) -> Defect {

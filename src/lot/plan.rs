@@ -1,5 +1,6 @@
 //! How many pieces of a lot to look at, and how many bad ones among them still pass.
 
+use crate::say;
 use std::fmt;
 
 /// Pieces in a lot: two or more, for a single piece is no lot.
@@ -16,7 +17,7 @@ pub enum LotFault {
 impl fmt::Display for LotFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            LotFault::TooFew => f.write_str("A lot has two pieces or more. Give the number of pieces offered together."),
+            LotFault::TooFew => f.write_str(say!("A lot has two pieces or more. Give the number of pieces offered together.")),
         }
     }
 }

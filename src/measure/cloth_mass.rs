@@ -5,6 +5,7 @@ use super::weight_names::{SCALES, WeightScale};
 use super::yarn::{MassPerLength, SYSTEMS, YarnSystem};
 use super::{Choice, Fault, Input, Instrument, Outcome, sources};
 use crate::quantity::{Area, Estimate, Length, Mass, MassPerArea, Number, PerLength, Unit, rectangular};
+use crate::to_say;
 
 /// Girths and lengths of a pair of jeans. Girths go all the way round the garment; where one side lay flat, twice that.
 #[derive(Clone, Debug)]
@@ -277,7 +278,7 @@ fn weighed(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     let area = jeans_area(&measures) * sure(13, model);
     let trims = WEIGHED[10].at(trims, TRIMS_SPREAD);
     let cloth = mass_from_weighing(&WEIGHED[0].at(mass, scale_spread), &trims, &area) * sure(14, damp);
-    let outcome = said(&cloth, scale, &WEIGHED[0])?.with("area", "Cloth in the pair", &area, Unit::SquareMetre);
+    let outcome = said(&cloth, scale, &WEIGHED[0])?.with("area", to_say!("Cloth in the pair"), &area, Unit::SquareMetre);
     if washed == 0.0 {
         return Ok(outcome);
     }
@@ -285,8 +286,8 @@ fn weighed(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     let size = Estimate::<Number>::measured("washed", 1.0 - middle, rectangular((SIZE[1] - SIZE[0]) / 2.0))
         .unwrap_or_else(|_| Estimate::unknown());
     Ok(outcome
-        .with("without-size", "Without its starch", &(cloth * size), Unit::OuncePerSquareYard)
-        .saying("Never washed: 5 to 12 in 100 of this is starch that washes out. Labels count it in."))
+        .with("without-size", to_say!("Without its starch"), &(cloth * size), Unit::OuncePerSquareYard)
+        .saying(to_say!("Never washed: 5 to 12 in 100 of this is starch that washes out. Labels count it in.")))
 }
 
 /// Cloth mass from threads counted and yarn numbers off a sheet.

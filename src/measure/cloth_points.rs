@@ -2,6 +2,7 @@
 
 use super::{Fault, Input, Instrument, Outcome, sources};
 use crate::quantity::{Area, Estimate, Length, Number, Unit};
+use crate::to_say;
 
 /// Points on 100 m² of cloth, by the four-point way.
 ///
@@ -86,11 +87,11 @@ fn points(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     let outcome = Outcome::of(&on(HUNDRED_SQUARE_METRES), Unit::Count).ok_or(Fault::NotANumber(&ROLL[6]))?;
     let on_yards = on(HUNDRED_SQUARE_YARDS);
     let says = if on_yards.value() > 28.0 {
-        "Above 28 on 100 yd², at which many buyers send a roll back."
+        to_say!("Above 28 on 100 yd², at which many buyers send a roll back.")
     } else if on_yards.value() > 20.0 {
-        "Above 20 on 100 yd², which many buyers take as the average of a lot; below 28, their limit for one roll."
+        to_say!("Above 20 on 100 yd², which many buyers take as the average of a lot; below 28, their limit for one roll.")
     } else {
-        "Within 20 on 100 yd², which many buyers take as the average of a lot."
+        to_say!("Within 20 on 100 yd², which many buyers take as the average of a lot.")
     };
-    Ok(outcome.with("per-100-yd2", "On 100 yd²", &on_yards, Unit::Count).saying(says))
+    Ok(outcome.with("per-100-yd2", to_say!("On 100 yd²"), &on_yards, Unit::Count).saying(says))
 }

@@ -3,6 +3,7 @@
 
 use super::{Choice, Fault, Input, Instrument, Outcome, sources};
 use crate::quantity::{Estimate, Length, Unit, rectangular};
+use crate::to_say;
 
 /// A place where a garment is measured, and how it lies for that.
 #[derive(Debug, PartialEq)]
@@ -22,6 +23,8 @@ pub struct PointOfMeasure {
     /// Where the way of laying comes from.
     pub lay_from: &'static str,
 }
+
+crate::language::says!(PointOfMeasure { name, lay, tolerance_from, lay_from });
 
 /// A girth from a flat width.
 ///
@@ -138,7 +141,11 @@ pub fn taped(point: &PointOfMeasure, readings: &[f64], round: bool, step: f64) -
 fn of_readings(doubled: bool, read: &Estimate<Length>) -> Option<Outcome> {
     if doubled {
         let girth = Outcome::of(&girth_of_flat(read), Unit::Centimetre)?;
-        Some(girth.with("flat", "Flat width", read, Unit::Centimetre).saying("A flat width, doubled to a girth."))
+        Some(
+            girth
+                .with("flat", to_say!("Flat width"), read, Unit::Centimetre)
+                .saying(to_say!("A flat width, doubled to a girth.")),
+        )
     } else {
         Outcome::of(read, Unit::Centimetre)
     }
@@ -150,7 +157,7 @@ fn with_doubt(outcome: Outcome, readings: &[f64], one_reading: f64) -> Outcome {
     let most = readings.iter().copied().fold(f64::NEG_INFINITY, f64::max);
     // Five readings of spread s lie within 4 s of each other in 19 cases of 20, closer than that where they are fewer.
     if most - least > 4.0 * one_reading {
-        outcome.saying("Your readings lie far apart. Lay it out afresh, or see whether one was typed wrongly.")
+        outcome.saying(to_say!("Your readings lie far apart. Lay it out afresh, or see whether one was typed wrongly."))
     } else {
         outcome
     }
@@ -322,14 +329,14 @@ fn formula(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
         let within = tolerance.unwrap_or(usual);
         let tolerance = Estimate::<Length>::exact_in(within, Unit::Millimetre).unwrap_or_else(|_| Estimate::unknown());
         outcome = outcome
-            .with("off", "More than the chart says", &off, Unit::Centimetre)
-            .with("tolerance", "Tolerance, either way", &tolerance, Unit::Centimetre)
+            .with("off", to_say!("More than the chart says"), &off, Unit::Centimetre)
+            .with("tolerance", to_say!("Tolerance, either way"), &tolerance, Unit::Centimetre)
             .saying(if by.abs() + u <= within {
-                "Within the tolerance."
+                to_say!("Within the tolerance.")
             } else if by.abs() - u > within {
-                "Outside the tolerance."
+                to_say!("Outside the tolerance.")
             } else {
-                "Too near to the edge of the tolerance to tell: read again."
+                to_say!("Too near to the edge of the tolerance to tell: read again.")
             });
     }
     Ok(with_doubt(outcome, &readings, one_reading))

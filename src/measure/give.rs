@@ -3,6 +3,7 @@
 use super::direct::{reading, spread, straight};
 use super::{Fault, Input, InputKind, Instrument, Outcome, sources};
 use crate::quantity::{Estimate, Length, Number, Unit};
+use crate::to_say;
 
 /// How much longer the cloth is under the pull, as a share of the length before; 0.22 is 22 per cent.
 ///
@@ -91,6 +92,8 @@ pub struct StretchClass {
     /// What it is called and what it is made into, in a sentence.
     pub says: &'static str,
 }
+
+crate::language::says!(StretchClass { name, says });
 
 /// The classes, from rigid up; each begins where the one before ends.
 ///
@@ -346,10 +349,17 @@ fn trial(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     if let Some(rested) = rested {
         let c = length("rested", rested, fingers)?;
         outcome = outcome
-            .with("growth", "Growth", &growth(&a, &c), Unit::Percent)
-            .with("recovery-of-stretch", "Recovery, as ASTM D3107 counts it", &recovery_of_stretch(&a, &b, &c), Unit::Percent)
-            .with("recovery-of-length", "Recovery, as ISO 20932-1 counts it", &recovery_of_length(&a, &c), Unit::Percent)
-            .saying("The two recoveries differ because one counts from the stretch and the other from the whole length.");
+            .with("growth", to_say!("Growth"), &growth(&a, &c), Unit::Percent)
+            .with(
+                "recovery-of-stretch",
+                to_say!("Recovery, as ASTM D3107 counts it"),
+                &recovery_of_stretch(&a, &b, &c),
+                Unit::Percent,
+            )
+            .with("recovery-of-length", to_say!("Recovery, as ISO 20932-1 counts it"), &recovery_of_length(&a, &c), Unit::Percent)
+            .saying(to_say!(
+                "The two recoveries differ because one counts from the stretch and the other from the whole length."
+            ));
     }
     let classes = stretch_classes_of(&give);
     for class in &classes {
@@ -358,28 +368,25 @@ fn trial(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     if let (Some((value, u)), true) = (outcome.also("growth").map(|also| (also.value, also.uncertainty)), !classes.is_empty()) {
         let good = classes.iter().fold(0.0_f64, |most, class| most.max(class.good_growth));
         outcome = outcome.saying(if value + u <= good {
-            "It stays no longer than good cloth of its class does."
+            to_say!("It stays no longer than good cloth of its class does.")
         } else if value - u > good {
-            "It stays longer than good cloth of its class: knees and seat may bag."
+            to_say!("It stays longer than good cloth of its class: knees and seat may bag.")
         } else {
-            "Whether it stays too long is too near to tell by hand."
+            to_say!("Whether it stays too long is too near to tell by hand.")
         });
     }
     if let Some(expected) = elastane.and_then(expected_give) {
         let end = |value: f64| Estimate::<Number>::exact(value / 100.0);
-        outcome = outcome.with("expected-least", "Least to expect from the label", &end(expected.least), Unit::Percent).with(
-            "expected-most",
-            "Most to expect from the label",
-            &end(expected.most),
-            Unit::Percent,
-        );
+        outcome = outcome
+            .with("expected-least", to_say!("Least to expect from the label"), &end(expected.least), Unit::Percent)
+            .with("expected-most", to_say!("Most to expect from the label"), &end(expected.most), Unit::Percent);
         let (value, u) = (outcome.value, outcome.uncertainty);
         outcome = outcome.saying(if value + u < expected.least {
-            "Less give than the label suggests: a tight weave, tired yarn, or the share is that of another part."
+            to_say!("Less give than the label suggests: a tight weave, tired yarn, or the share is that of another part.")
         } else if value - u > expected.most {
-            "More give than the label suggests: a loose or slanting weave, or a polyester yarn that stretches by itself."
+            to_say!("More give than the label suggests: a loose or slanting weave, or a polyester yarn that stretches by itself.")
         } else {
-            "The give fits what the label suggests, which is a wide range."
+            to_say!("The give fits what the label suggests, which is a wide range.")
         });
     }
     Ok(outcome)

@@ -3,6 +3,7 @@
 
 use super::{Choice, Fault, Input, Instrument, Outcome, sources};
 use crate::quantity::{Estimate, Number, Unit};
+use crate::to_say;
 
 /// A grade between 1 and 5 in half steps, as the standards write it: 4-5 lies between 4 and 5.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -53,6 +54,8 @@ pub struct GradeScale {
     /// What each whole grade looks like: 1 first, 5 last.
     pub steps: [&'static str; 5],
 }
+
+crate::language::says!(GradeScale { name, after, steps* });
 
 impl GradeScale {
     /// The words for a grade: those of the whole step, or of both steps it lies between, better one first.
@@ -319,7 +322,7 @@ fn not_below_one(grade: Estimate<Number>) -> Estimate<Number> {
 
 /// The nine half steps of a scale to choose from, worst first.
 const fn half_steps(scale: &GradeScale) -> [Choice; 9] {
-    const BETWEEN: &str = "Between the two grades beside it.";
+    const BETWEEN: &str = to_say!("Between the two grades beside it.");
     let [one, two, three, four, five] = scale.steps;
     [
         Choice::new("1", "1", one),
@@ -368,10 +371,11 @@ fn graded(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
 
 /// Below this grade inspectors call a seam's pucker a major fault. Common practice, no single source; handbook data, defects.csv.
 const PUCKER_BELOW: f64 = 3.0;
-const PUCKER_SAYS: &str = "Inspectors commonly count a seam below grade 3 as a major fault.";
+const PUCKER_SAYS: &str = to_say!("Inspectors commonly count a seam below grade 3 as a major fault.");
 /// Below this grade inspectors call a difference of two panels of one piece a major fault. Common practice, as above.
 const PANELS_BELOW: f64 = 4.0;
-const PANELS_SAY: &str = "Between two panels of one new piece, inspectors commonly count a grade below 4 as a major fault.";
+const PANELS_SAY: &str =
+    to_say!("Between two panels of one new piece, inspectors commonly count a grade below 4 as a major fault.");
 
 /// As [`graded`], with a sentence where the grade lies below a limit by more than its spread.
 fn graded_against(amounts: &[Option<f64>], below: f64, says: &'static str) -> Result<Outcome, Fault> {
@@ -398,6 +402,8 @@ pub struct UsualRubOff {
     /// Rubbed wet.
     pub wet: (f64, f64),
 }
+
+crate::language::says!(UsualRubOff { name, tell });
 
 /// Usual grades of rub-off.
 ///
@@ -478,22 +484,20 @@ fn rubbed(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     let mut outcome = graded(amounts)?;
     let Some(cloth) = cloth.and_then(|place| USUAL_RUB_OFF.get(place as usize)) else { return Ok(outcome) };
     let (least, most) = if wet == 0.0 { cloth.dry } else { cloth.wet };
-    outcome = outcome.with("usual-least", "Usual for such cloth, from", &Estimate::<Number>::exact(least), Unit::Count).with(
-        "usual-most",
-        "Usual for such cloth, to",
-        &Estimate::<Number>::exact(most),
-        Unit::Count,
-    );
+    outcome = outcome
+        .with("usual-least", to_say!("Usual for such cloth, from"), &Estimate::<Number>::exact(least), Unit::Count)
+        .with("usual-most", to_say!("Usual for such cloth, to"), &Estimate::<Number>::exact(most), Unit::Count);
     let (value, u) = (outcome.value, outcome.uncertainty);
     outcome = outcome.saying(if value + u < least {
-        "More rubs off than is usual for such cloth."
+        to_say!("More rubs off than is usual for such cloth.")
     } else if value - u > most {
-        "Less rubs off than is usual for such cloth."
+        to_say!("Less rubs off than is usual for such cloth.")
     } else {
-        "That is usual for such cloth."
+        to_say!("That is usual for such cloth.")
     });
     if cloth.key == "raw" {
-        outcome = outcome.saying("A low grade is normal for raw indigo, lower still when damp. Mind pale seats and shoes.");
+        outcome =
+            outcome.saying(to_say!("A low grade is normal for raw indigo, lower still when damp. Mind pale seats and shoes."));
     }
     Ok(outcome)
 }
@@ -609,9 +613,14 @@ fn metered(
     let outcome = Outcome::of(&grade(&difference), Unit::Count).ok_or(fault)?;
     let step = step(weighed, outcome.value).ok_or(fault)?;
     Ok(outcome
-        .with("half-step", "Grade to report, in half steps", &Estimate::<Number>::exact(step.value()), Unit::Count)
-        .with("difference", "Colour difference (CIELAB)", &Estimate::<Number>::exact(before.difference(after)), Unit::Count)
-        .with("weighed", "Colour difference as the standard weighs it", &difference, Unit::Count))
+        .with("half-step", to_say!("Grade to report, in half steps"), &Estimate::<Number>::exact(step.value()), Unit::Count)
+        .with(
+            "difference",
+            to_say!("Colour difference (CIELAB)"),
+            &Estimate::<Number>::exact(before.difference(after)),
+            Unit::Count,
+        )
+        .with("weighed", to_say!("Colour difference as the standard weighs it"), &difference, Unit::Count))
 }
 
 /// Staining from two readings of a colour meter.

@@ -1,6 +1,8 @@
 //! What every instrument is: what it asks for, what it gives, and what it refuses.
 
+use crate::language::said;
 use crate::quantity::{Decimal, Dimension, Estimate, Name, ReadFault, System, Unit, read, written, written_exactly};
+use crate::say;
 use crate::source::Source;
 
 /// An instrument: readings in, estimate out. All of it is fixed data and one formula.
@@ -26,6 +28,8 @@ pub struct Instrument {
     /// input is [`Needed::Never`] and nothing was given. Only [`estimate`](Self::estimate) calls it.
     pub(super) formula: Formula,
 }
+
+crate::language::says!(Instrument { name, says, steps*, cautions* });
 
 /// Amounts in, outcome out.
 pub(super) type Formula = fn(&[Option<f64>]) -> Result<Outcome, Fault>;
@@ -54,6 +58,8 @@ pub struct Input {
     /// What happens when nothing is given.
     pub needed: Needed,
 }
+
+crate::language::says!(Input { name, ask });
 
 /// What happens when nothing is given for an input.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -92,6 +98,8 @@ pub struct Choice {
     pub is_offered: bool,
 }
 
+crate::language::says!(Choice { name, line });
+
 /// What an instrument says.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Outcome {
@@ -104,8 +112,11 @@ pub struct Outcome {
     /// What else the same readings give.
     pub also: Vec<Also>,
     /// What the readings imply, in short sentences; often none.
+    /// As they are in English; [`says`](Self::says) says them.
     pub says: Vec<&'static str>,
 }
+
+crate::language::says!(Outcome { says* });
 
 /// A further result of the same readings.
 #[derive(Clone, Debug, PartialEq)]
@@ -121,6 +132,8 @@ pub struct Also {
     /// Its unit.
     pub unit: Unit,
 }
+
+crate::language::says!(Also { name });
 
 /// Why an instrument says nothing.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -275,8 +288,8 @@ impl Input {
         if amount < self.least - slack || amount > self.most + slack { Err(Fault::OutOfRange(self)) } else { Ok(Some(amount)) }
     }
 
-    /// "between 10 and 300 mm", in the unit of that habit, rounded inwards so that both ends are taken.
-    fn limits(&self, system: System, decimal: Decimal) -> String {
+    /// "Type a number between 10 and 300 mm", in the unit of that habit, rounded inwards so that both ends are taken.
+    fn asks_within(&self, system: System, decimal: Decimal) -> String {
         let unit = self.unit_in(system);
         let end = |amount: f64, inwards: fn(f64) -> f64| {
             let amount = self.unit.convert(amount, unit).unwrap_or(amount);
@@ -286,8 +299,9 @@ impl Input {
             let shown = if (near - amount).abs() <= 1e-9 * amount.abs() { near } else { inwards(amount * step) / step };
             written_exactly(shown, 2, decimal)
         };
-        let limits = format!("between {} and {}", end(self.least, f64::ceil), end(self.most, f64::floor));
-        if unit.symbol().is_empty() { limits } else { format!("{limits} {}", unit.symbol()) }
+        let (least, most) = (end(self.least, f64::ceil), end(self.most, f64::floor));
+        let most = if unit.symbol().is_empty() { most } else { format!("{most} {}", unit.symbol()) };
+        say!("{input}: type a number between {least} and {most}.", input = self.name(), least, most)
     }
 }
 
@@ -385,7 +399,7 @@ impl Outcome {
         self
     }
 
-    /// With a sentence on what the readings imply.
+    /// With a sentence on what the readings imply, marked by `to_say!`.
     pub(super) fn saying(mut self, sentence: &'static str) -> Outcome {
         self.says.push(sentence);
         self
@@ -413,32 +427,36 @@ impl Fault {
     pub fn sentence(&self, system: System, decimal: Decimal) -> String {
         match self {
             Fault::WrongNumberOfReadings { needed, given } => {
-                format!("{given} readings came in and {needed} are needed. Enter them again.")
+                say!("{given} readings came in and {needed} are needed. Enter them again.", given, needed)
             }
-            Fault::Missing(input) if input.kind == InputKind::YesNo => format!("{}: choose yes or no.", input.name),
+            Fault::Missing(input) if input.kind == InputKind::YesNo => say!("{input}: choose yes or no.", input = input.name()),
             Fault::Missing(input) | Fault::NotAChoice(input) if !input.choices().is_empty() => {
-                format!("{}: choose one from the list.", input.name)
+                say!("{input}: choose one from the list.", input = input.name())
             }
-            Fault::Missing(input) => format!("{}: type a number.", input.name),
-            Fault::NotAChoice(input) => format!("{}: choose one.", input.name),
-            Fault::NeededToo(input) => format!("{}: this is needed too, with what else you gave.", input.name),
-            Fault::NotANumber(input) => format!("{}: type a plain number.", input.name),
-            Fault::WrongOrder { smaller, larger } => {
-                format!("{}: this must be more than “{}”. Look at the two again.", larger.name, smaller.name)
-            }
-            Fault::NotWhole(input) => format!("{}: type a whole number, without a fraction.", input.name),
-            Fault::NotYesOrNo(input) => format!("{}: choose yes or no.", input.name),
-            Fault::OutOfRange(input) => format!("{}: type a number {}.", input.name, input.limits(system, decimal)),
-            Fault::TooFew { input, needed } => {
-                format!("{}: {needed} or more are needed to say anything. Count over a longer stretch.", input.name)
-            }
-            Fault::NoNumber(why) => (*why).to_owned(),
-            Fault::Implausible { value, least, most, unit } => format!(
-                "That makes {} {}; between {} and {} is to be expected. Look at the readings again.",
-                written(*value, 1, decimal),
-                unit.symbol(),
-                written_exactly(*least, 1, decimal),
-                written_exactly(*most, 1, decimal)
+            Fault::Missing(input) => say!("{input}: type a number.", input = input.name()),
+            Fault::NotAChoice(input) => say!("{input}: choose one.", input = input.name()),
+            Fault::NeededToo(input) => say!("{input}: this is needed too, with what else you gave.", input = input.name()),
+            Fault::NotANumber(input) => say!("{input}: type a plain number.", input = input.name()),
+            Fault::WrongOrder { smaller, larger } => say!(
+                "{larger}: this must be more than “{smaller}”. Look at the two again.",
+                larger = larger.name(),
+                smaller = smaller.name()
+            ),
+            Fault::NotWhole(input) => say!("{input}: type a whole number, without a fraction.", input = input.name()),
+            Fault::NotYesOrNo(input) => say!("{input}: choose yes or no.", input = input.name()),
+            Fault::OutOfRange(input) => input.asks_within(system, decimal),
+            Fault::TooFew { input, needed } => say!(
+                "{input}: {needed} or more are needed to say anything. Count over a longer stretch.",
+                input = input.name(),
+                needed
+            ),
+            Fault::NoNumber(why) => said(why).to_owned(),
+            Fault::Implausible { value, least, most, unit } => say!(
+                "That makes {value} {unit}; between {least} and {most} is to be expected. Look at the readings again.",
+                value = written(*value, 1, decimal),
+                unit = unit.symbol(),
+                least = written_exactly(*least, 1, decimal),
+                most = written_exactly(*most, 1, decimal)
             ),
         }
     }

@@ -4,6 +4,7 @@ use super::stitch_density::{BELIEVED, density_of_stitch_length, stitch_length};
 use super::thread_count::STEEP;
 use super::{Fault, Grade, Input, Instrument, Outcome, sources};
 use crate::quantity::{Estimate, Length, Number, PerLength, Unit};
+use crate::to_say;
 
 /// What a reading of lengths from a photograph can be off by: standard uncertainties as shares of the reading, 0.01 for one per cent.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -127,7 +128,7 @@ fn stitches(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     if !(least..=most).contains(&outcome.value) {
         return Err(Fault::Implausible { value: outcome.value, least, most, unit: Unit::PerInch });
     }
-    Ok(outcome.with("stitch", "Length of a stitch", &stitch_length(&density), Unit::Millimetre))
+    Ok(outcome.with("stitch", to_say!("Length of a stitch"), &stitch_length(&density), Unit::Millimetre))
 }
 
 /// Which yarn was marked on the photograph.
@@ -222,9 +223,9 @@ fn threads(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     let outcome = Outcome::of(&ends, Unit::PerCentimetre).ok_or(Fault::NotANumber(&YARNS[0]))?;
     let Some(picks) = picks else { return Ok(outcome) };
     let picks = YARNS[1].exactly::<PerLength>(picks) / &off;
-    Ok(outcome.with("picks", "Picks", &picks, Unit::PerCentimetre).with(
+    Ok(outcome.with("picks", to_say!("Picks"), &picks, Unit::PerCentimetre).with(
         "both",
-        "Both together",
+        to_say!("Both together"),
         &(&ends + &picks),
         Unit::PerInch,
     ))
@@ -270,7 +271,7 @@ fn twill(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
         return Err(Fault::WrongNumberOfReadings { needed: TWILL.len(), given: amounts.len() });
     };
     let outcome = Outcome::plain(angle, spread, TWILL[0].key);
-    Ok(if angle - 2.0 * spread > STEEP { outcome.saying("A steep twill.") } else { outcome })
+    Ok(if angle - 2.0 * spread > STEEP { outcome.saying(to_say!("A steep twill.")) } else { outcome })
 }
 
 /// Rub-off from a photograph of the tissue, kept as readings: a screen fills them in by [`rub_off_photo_readings`].
@@ -322,15 +323,15 @@ static RUBBED: [Input; 2] = [
 
 /// What may be claimed at each half step, worst first.
 const ABOUT: [&str; 9] = [
-    "About 1 to 1-2. A phone is no colour meter.",
-    "About 1 to 2. A phone is no colour meter.",
-    "About 1-2 to 2-3. A phone is no colour meter.",
-    "About 2 to 3. A phone is no colour meter.",
-    "About 2-3 to 3-4. A phone is no colour meter.",
-    "About 3 to 4. A phone is no colour meter.",
-    "About 3-4 to 4-5. A phone is no colour meter.",
-    "About 4 to 5. A phone is no colour meter.",
-    "About 4-5 to 5. A phone is no colour meter.",
+    to_say!("About 1 to 1-2. A phone is no colour meter."),
+    to_say!("About 1 to 2. A phone is no colour meter."),
+    to_say!("About 1-2 to 2-3. A phone is no colour meter."),
+    to_say!("About 2 to 3. A phone is no colour meter."),
+    to_say!("About 2-3 to 3-4. A phone is no colour meter."),
+    to_say!("About 3 to 4. A phone is no colour meter."),
+    to_say!("About 3-4 to 4-5. A phone is no colour meter."),
+    to_say!("About 4 to 5. A phone is no colour meter."),
+    to_say!("About 4-5 to 5. A phone is no colour meter."),
 ];
 
 /// The readings of [`RUB_OFF_PHOTO`] in the order of its inputs, from grade and spread, both in grades.

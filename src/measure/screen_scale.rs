@@ -3,6 +3,7 @@
 use std::fmt;
 
 use crate::quantity::{Estimate, Length, Number, PerLength, Unit};
+use crate::say;
 
 /// Something flat whose size is known, laid on the screen.
 #[derive(Debug, PartialEq)]
@@ -18,6 +19,8 @@ pub struct Known {
     /// Whether the size was seen in the standard or the mint's list, or is from memory.
     pub confirmed: bool,
 }
+
+crate::language::says!(Known { name });
 
 /// A bank or library card of the format ID-1.
 ///
@@ -99,11 +102,11 @@ pub enum ScaleFault {
 impl fmt::Display for ScaleFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
-            ScaleFault::NotASize => "Move the lines to the edges of the card first.",
+            ScaleFault::NotASize => say!("Move the lines to the edges of the card first."),
             ScaleFault::SidesDiffer => {
-                "The two sides do not agree. Is it a card of the usual size, out of its sleeve? Fit both lines again."
+                say!("The two sides do not agree. Is it a card of the usual size, out of its sleeve? Fit both lines again.")
             }
-            ScaleFault::NoSuchScreen => "No screen is as fine or as coarse as that. Fit the lines to the edges again.",
+            ScaleFault::NoSuchScreen => say!("No screen is as fine or as coarse as that. Fit the lines to the edges again."),
         })
     }
 }

@@ -5,6 +5,7 @@ use typenum::{N2, P1, Z0};
 use super::{Choice, Fault, Input, Instrument, Outcome, STITCH_TYPES, sources};
 use crate::quantity::dimension::Dim;
 use crate::quantity::{Estimate, Length, Number, PerLength, Unit, rectangular};
+use crate::to_say;
 
 /// A force, in newtons.
 pub type Force = Dim<P1, P1, N2, Z0>;
@@ -169,8 +170,8 @@ fn strength(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     let inch = Estimate::<Length>::exact(0.0254);
     Ok(Outcome::of(&(&strip / &gravity), Unit::Kilogram)
         .ok_or(Fault::NotANumber(&STRENGTH[3]))?
-        .with("newtons", "Newtons on 50 mm", &(&strip / Estimate::<Force>::exact(1.0)), Unit::Count)
-        .with("pounds-force", "Pounds-force on an inch", &(&holds * &inch / pounds_force(1.0)), Unit::Count))
+        .with("newtons", to_say!("Newtons on 50 mm"), &(&strip / Estimate::<Force>::exact(1.0)), Unit::Count)
+        .with("pounds-force", to_say!("Pounds-force on an inch"), &(&holds * &inch / pounds_force(1.0)), Unit::Count))
 }
 
 /// Cm of thread on each cm of a single-thread chainstitch (101), lockstitch (301) or two-thread chainstitch (401), by geometry.
@@ -328,10 +329,14 @@ fn thread_use(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     let total = &in_seam * (Estimate::<Number>::exact(1.0) + USE[4].at::<Number>(waste, rectangular(waste * 0.2)));
     let outcome = Outcome::of(&total, Unit::Metre).ok_or(Fault::NotANumber(&USE[1]))?.with(
         "in-seam",
-        "In the seam itself",
+        to_say!("In the seam itself"),
         &in_seam,
         Unit::Metre,
     );
     // The shares are those of the table's ratio; nobody gave others.
-    Ok(if from_table { outcome.with("needle", "Of that on the needles", &(&in_seam * needle), Unit::Metre) } else { outcome })
+    Ok(if from_table {
+        outcome.with("needle", to_say!("Of that on the needles"), &(&in_seam * needle), Unit::Metre)
+    } else {
+        outcome
+    })
 }

@@ -1,6 +1,7 @@
 //! Which stitch and which seam lie before you, from what an untrained eye can see. It names; it does not grade.
 
 use super::Choice;
+use crate::say;
 
 /// A question about a seam that a look answers.
 #[derive(Debug)]
@@ -12,6 +13,8 @@ pub struct Look {
     /// What may be seen.
     pub choices: &'static [Choice],
 }
+
+crate::language::says!(Look { ask });
 
 /// A stitch type by its number in ISO 4915; ASTM D6193 uses the same numbers.
 #[derive(Debug, PartialEq)]
@@ -34,6 +37,8 @@ pub struct StitchType {
     pub needle_share: Option<f64>,
 }
 
+crate::language::says!(StitchType { name, met, implies });
+
 /// A seam class by its letters in ASTM D6193 and its class digit in ISO 4916.
 #[derive(Debug, PartialEq, Eq)]
 pub struct SeamClass {
@@ -48,6 +53,8 @@ pub struct SeamClass {
     /// What it implies.
     pub implies: &'static str,
 }
+
+crate::language::says!(SeamClass { letters, class, name, implies });
 
 /// What the back of the stitching shows.
 pub static BACK: Look = Look {
@@ -298,18 +305,22 @@ impl SeamClass {
     pub fn costs(&self) -> &'static str {
         match self.key {
             "felled" => {
-                "Four layers and two rows: strongest, twice the thread of one row, and the second dearest kind of long seam."
+                say!(
+                    "Four layers and two rows: strongest, twice the thread of one row, and the second dearest kind of long seam."
+                )
             }
-            "french" => "Two passes and two rows of thread. Strong in light cloth; too thick in denim.",
-            "mock-felled" => "The rows outside add strength. More thread than felled, less work, since nothing is folded.",
-            "plain-overedged" => "As strong as its one line. The wrap takes most of the thread; quick and cheap.",
-            "bound" => "The tape protects the edge and adds little strength. A tape to buy and a slow pass.",
-            "open-bound" => "One line carries it all. Two tapes and three passes: the dearest kind of long seam.",
-            "flat" => "No layers overlap, so the threads carry it all: it takes a great deal of thread and a machine of its own.",
-            "hem-once" => "It carries little. One row of thread and one pass.",
-            "hem-twice" => "It carries little, and holds longer. One row of thread, and a folder or a steady hand.",
-            "ornamental" => "No load, a little thread, a few seconds.",
-            _ => "As strong as its one line. The least thread and the least work there is.",
+            "french" => say!("Two passes and two rows of thread. Strong in light cloth; too thick in denim."),
+            "mock-felled" => say!("The rows outside add strength. More thread than felled, less work, since nothing is folded."),
+            "plain-overedged" => say!("As strong as its one line. The wrap takes most of the thread; quick and cheap."),
+            "bound" => say!("The tape protects the edge and adds little strength. A tape to buy and a slow pass."),
+            "open-bound" => say!("One line carries it all. Two tapes and three passes: the dearest kind of long seam."),
+            "flat" => {
+                say!("No layers overlap, so the threads carry it all: it takes a great deal of thread and a machine of its own.")
+            }
+            "hem-once" => say!("It carries little. One row of thread and one pass."),
+            "hem-twice" => say!("It carries little, and holds longer. One row of thread, and a folder or a steady hand."),
+            "ornamental" => say!("No load, a little thread, a few seconds."),
+            _ => say!("As strong as its one line. The least thread and the least work there is."),
         }
     }
 }
@@ -327,14 +338,16 @@ impl StitchType {
     /// what runs; the rest judgement.
     pub fn strength(&self) -> &'static str {
         match self.number {
-            "301" => "Each stitch holds about 1½ times what its thread breaks at.",
-            "401" => "Each stitch holds about 1.7 times what its thread breaks at, and it gives before it breaks.",
-            "515, 516" => "The line apart is a chainstitch and carries the load; the wrap only tidies the edge.",
-            "512" | "514" => "Two lines share the load and give with the cloth. No figure is at hand.",
-            "503" | "103" => "It is not made to carry load.",
-            "504" => "One line in the wrap carries the load: enough for a knit, little for a woven seam. No figure is at hand.",
-            _ if self.class() == '1' => "It holds only as long as its end is caught.",
-            _ => "It is made to give rather than to carry. No figure is at hand.",
+            "301" => say!("Each stitch holds about 1½ times what its thread breaks at."),
+            "401" => say!("Each stitch holds about 1.7 times what its thread breaks at, and it gives before it breaks."),
+            "515, 516" => say!("The line apart is a chainstitch and carries the load; the wrap only tidies the edge."),
+            "512" | "514" => say!("Two lines share the load and give with the cloth. No figure is at hand."),
+            "503" | "103" => say!("It is not made to carry load."),
+            "504" => {
+                say!("One line in the wrap carries the load: enough for a knit, little for a woven seam. No figure is at hand.")
+            }
+            _ if self.class() == '1' => say!("It holds only as long as its end is caught."),
+            _ => say!("It is made to give rather than to carry. No figure is at hand."),
         }
     }
 
@@ -344,11 +357,11 @@ impl StitchType {
     /// Handbook, section 3 for running speeds (common practice), section 1.5 for bobbins; the rest judgement.
     pub fn cost(&self) -> &'static str {
         match self.class() {
-            '1' => "A machine of its own and a single thread, with no bobbin to change.",
-            '3' => "The slower machine, 2500 to 4500 stitches a minute, stopped for every new bobbin.",
-            '4' => "A quick machine, 3000 to 5500 stitches a minute, and no bobbin to change.",
-            '5' => "The quickest machine, 5000 to 7000 stitches a minute; it sews and trims in one pass.",
-            _ => "A machine of its own with many threads, kept for this one job.",
+            '1' => say!("A machine of its own and a single thread, with no bobbin to change."),
+            '3' => say!("The slower machine, 2500 to 4500 stitches a minute, stopped for every new bobbin."),
+            '4' => say!("A quick machine, 3000 to 5500 stitches a minute, and no bobbin to change."),
+            '5' => say!("The quickest machine, 5000 to 7000 stitches a minute; it sews and trims in one pass."),
+            _ => say!("A machine of its own with many threads, kept for this one job."),
         }
     }
 

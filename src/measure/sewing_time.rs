@@ -2,6 +2,7 @@
 
 use super::{Choice, Fault, Input, Instrument, Outcome, sources};
 use crate::quantity::{Estimate, Length, Number, PerLength, Time, Unit, rectangular};
+use crate::to_say;
 
 /// How long the needle runs for a seam.
 ///
@@ -163,8 +164,8 @@ fn formula(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     let thread = thick * &length * (&this - &other) * 2.0;
     Ok(Outcome::of(&time, Unit::Second)
         .ok_or(Fault::NotANumber(&INPUTS[0]))?
-        .with("more-time", "More than the other density, seconds", &more, Unit::Second)
-        .with("more-thread", "More thread than the other density", &thread, Unit::Metre))
+        .with("more-time", to_say!("More than the other density, seconds"), &more, Unit::Second)
+        .with("more-thread", to_say!("More thread than the other density"), &thread, Unit::Metre))
 }
 
 /// One operation of sewing a pair of jeans.
@@ -181,6 +182,8 @@ pub struct Operation {
     /// Standard minutes of the whole operation, handling counted.
     pub minutes: f64,
 }
+
+crate::language::says!(Operation { name });
 
 impl Operation {
     /// Rows times their length, in metres.

@@ -2,6 +2,7 @@
 
 use super::{Choice, Fault, Input, Instrument, Outcome, sources};
 use crate::quantity::{Estimate, Length, Number, Unit, rectangular};
+use crate::to_say;
 
 /// Dimensional change as a share of the length before; below zero is shrinkage, -0.03 is 3 per cent shorter.
 ///
@@ -104,6 +105,8 @@ pub struct ClothBeforeWash {
     /// Never washed before: wear eases it more than cloth that was.
     pub raw: bool,
 }
+
+crate::language::says!(ClothBeforeWash { name, tell });
 
 /// The warmth of a wash.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -358,7 +361,7 @@ fn measured(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
         (Some(before), Some(after)) => {
             let across =
                 believed(dimensional_change(&length("width-before", before, ruler)?, &length("width-after", after, ruler)?))?;
-            outcome = outcome.with("width", "Across", &across, Unit::Percent);
+            outcome = outcome.with("width", to_say!("Across"), &across, Unit::Percent);
         }
         (Some(_), None) => return Err(Fault::NeededToo(&MEASURED[3])),
         (None, Some(_)) => return Err(Fault::NeededToo(&MEASURED[2])),
@@ -367,13 +370,13 @@ fn measured(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     if let Some(earlier) = earlier {
         let total = change_of_washes([&Estimate::<Number>::exact(earlier / 100.0), &change]);
         outcome = outcome
-            .with("total", "With the earlier washes", &total, Unit::Percent)
-            .saying("Washes multiply: the second works on what the first left.");
+            .with("total", to_say!("With the earlier washes"), &total, Unit::Percent)
+            .saying(to_say!("Washes multiply: the second works on what the first left."));
     }
     if let Some(size) = size {
         outcome = outcome.with(
             "size-after",
-            "Length after this wash",
+            to_say!("Length after this wash"),
             &size_after(&length("size", size, ruler)?, &change),
             Unit::Centimetre,
         );
@@ -457,33 +460,33 @@ fn expected(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
         Warmth::Hot
     };
     let drying = if drying < 1.0 { Drying::Line } else { Drying::Tumble };
-    let [length, width] = expected_change(cloth, warmth, drying).ok_or(Fault::NoNumber(
-        "Untreated wool may felt without limit that way. A range stands only for a cool hand wash, dried flat.",
-    ))?;
+    let [length, width] = expected_change(cloth, warmth, drying).ok_or(Fault::NoNumber(to_say!(
+        "Untreated wool may felt without limit that way. A range stands only for a cool hand wash, dried flat."
+    )))?;
     let change = length.estimate("cloth");
     let exact = |value: f64| Estimate::<Number>::exact(value / 100.0);
     let mut outcome = Outcome::of(&change, Unit::Percent)
         .ok_or(Fault::NotAChoice(&EXPECTED[0]))?
-        .with("length-low", "Lengthwise, at the strongest", &exact(length.low), Unit::Percent)
-        .with("length-high", "Lengthwise, at the weakest", &exact(length.high), Unit::Percent)
-        .with("width-low", "Across, at the strongest", &exact(width.low), Unit::Percent)
-        .with("width-high", "Across, at the weakest", &exact(width.high), Unit::Percent);
+        .with("length-low", to_say!("Lengthwise, at the strongest"), &exact(length.low), Unit::Percent)
+        .with("length-high", to_say!("Lengthwise, at the weakest"), &exact(length.high), Unit::Percent)
+        .with("width-low", to_say!("Across, at the strongest"), &exact(width.low), Unit::Percent)
+        .with("width-high", to_say!("Across, at the weakest"), &exact(width.high), Unit::Percent);
     if let Some(size) = size {
         let size = Estimate::<Length>::exact_in(size, Unit::Millimetre).map_err(|_| Fault::NotANumber(&EXPECTED[3]))?;
         outcome = outcome
-            .with("size-after", "Length it may end at", &size_after(&size, &change), Unit::Centimetre)
-            .with("size-least", "At the shortest", &size_after(&size, &exact(length.low)), Unit::Centimetre)
-            .with("size-most", "At the longest", &size_after(&size, &exact(length.high)), Unit::Centimetre)
-            .with("size-to-buy", "Length to buy to end at this one", &size_to_buy(&size, &change), Unit::Centimetre);
+            .with("size-after", to_say!("Length it may end at"), &size_after(&size, &change), Unit::Centimetre)
+            .with("size-least", to_say!("At the shortest"), &size_after(&size, &exact(length.low)), Unit::Centimetre)
+            .with("size-most", to_say!("At the longest"), &size_after(&size, &exact(length.high)), Unit::Centimetre)
+            .with("size-to-buy", to_say!("Length to buy to end at this one"), &size_to_buy(&size, &change), Unit::Centimetre);
     }
-    outcome = outcome.saying("A range, not a forecast: pieces of one kind differ, and only a wash tells.");
+    outcome = outcome.saying(to_say!("A range, not a forecast: pieces of one kind differ, and only a wash tells."));
     if cloth.key == "loomstate" {
-        outcome = outcome.saying(
-            "Waist and thighs of rigid jeans come back in wear, the waist by about 13 to 25 mm (½ to 1 in); the inseam does not.",
-        );
+        outcome = outcome.saying(to_say!(
+            "Waist and thighs of rigid jeans come back in wear, the waist by about 13 to 25 mm (½ to 1 in); the inseam does not."
+        ));
     }
     if warmth == Warmth::Cool {
-        outcome = outcome.saying("What a cool wash leaves may come in a later, warmer one.");
+        outcome = outcome.saying(to_say!("What a cool wash leaves may come in a later, warmer one."));
     }
     Ok(outcome)
 }

@@ -2,6 +2,7 @@
 
 use super::{Fault, Input, InputKind, Instrument, Needed, Outcome, sources};
 use crate::quantity::{Estimate, Length, Number, PerLength, Unit, rectangular, triangular};
+use crate::to_say;
 
 /// Stitches per inch counted over a length of seam.
 ///
@@ -147,7 +148,7 @@ fn formula(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     }
     if let Some(shrunk) = shrunk {
         let shrinkage = INPUTS[5].at(shrunk, rectangular(SHRUNK_TO));
-        outcome = outcome.with("as-sewn", "As sewn", &density_as_sewn(&density, &shrinkage), Unit::PerInch);
+        outcome = outcome.with("as-sewn", to_say!("As sewn"), &density_as_sewn(&density, &shrinkage), Unit::PerInch);
     }
     Ok(outcome)
 }

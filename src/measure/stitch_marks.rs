@@ -5,6 +5,7 @@ use std::fmt;
 use super::stitch_density::{BELIEVED, density_of_stitch_length};
 use super::{Fault, Input, Instrument, Outcome, sources};
 use crate::quantity::{Decimal, Estimate, Length, Number, PerLength, Unit, triangular, written};
+use crate::say;
 
 /// Why a row of taps or a comb of bars says nothing.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -23,18 +24,15 @@ impl fmt::Display for MarksFault {
     /// What the person is told, and what to do.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            MarksFault::TooFew(needed) => write!(f, "{needed} marks or more are needed to say anything."),
-            MarksFault::NotANumber => f.write_str("The marks cannot be read. Begin again."),
+            MarksFault::TooFew(needed) => f.write_str(&say!("{needed} marks or more are needed to say anything.", needed)),
+            MarksFault::NotANumber => f.write_str(say!("The marks cannot be read. Begin again.")),
             MarksFault::NotInOrder => {
-                f.write_str("The taps do not go one way along the seam. Take the last one back, or begin again.")
+                f.write_str(say!("The taps do not go one way along the seam. Take the last one back, or begin again."))
             }
-            MarksFault::Implausible(density) => {
-                write!(
-                    f,
-                    "That makes {} stitches per inch; no machine sews so. Look at the marks again.",
-                    written(*density, 0, Decimal::Point)
-                )
-            }
+            MarksFault::Implausible(density) => f.write_str(&say!(
+                "That makes {count} stitches per inch; no machine sews so. Look at the marks again.",
+                count = written(*density, 0, Decimal::spoken())
+            )),
         }
     }
 }

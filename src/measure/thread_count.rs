@@ -3,6 +3,7 @@
 use super::yarn::{MassPerLength, SYSTEMS, YarnSystem};
 use super::{Fault, Input, Instrument, Outcome, sources};
 use crate::quantity::{Estimate, Length, Number, PerLength, Unit, rectangular, triangular};
+use crate::to_say;
 
 /// Ends and picks counted in a window laid on the cloth.
 ///
@@ -96,10 +97,10 @@ fn counted(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     let angle = twill_angle(&along, &across);
     let steep = angle.in_unit(Unit::Degree).is_some_and(|(degrees, spread)| degrees - 2.0 * spread > STEEP);
     let outcome = outcome
-        .with("picks", "Picks", &across, Unit::PerCentimetre)
-        .with("both", "Both together", &(&along + &across), Unit::PerInch)
-        .with("twill", "Twill line against the weft, if it is a twill", &angle, Unit::Degree);
-    Ok(if steep { outcome.saying("If it is a twill, it is a steep one.") } else { outcome })
+        .with("picks", to_say!("Picks"), &across, Unit::PerCentimetre)
+        .with("both", to_say!("Both together"), &(&along + &across), Unit::PerInch)
+        .with("twill", to_say!("Twill line against the weft, if it is a twill"), &angle, Unit::Degree);
+    Ok(if steep { outcome.saying(to_say!("If it is a twill, it is a steep one.")) } else { outcome })
 }
 
 /// A twill steeper than this is called steep, in degrees. Handbook data, row TA01.
@@ -230,14 +231,14 @@ fn covered(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     let outcome = Outcome::of(&cloth_cover(&warp, &weft), Unit::Count).ok_or(Fault::NotANumber(&COVERED[3]))?;
     let both = warp.value().min(weft.value());
     let outcome = outcome
-        .with("warp", "Ends alone", &warp, Unit::Count)
-        .with("weft", "Picks alone", &weft, Unit::Count)
-        .with("warp-si", "Ends alone, SI", &warp_si, Unit::Count)
-        .with("weft-si", "Picks alone, SI", &weft_si, Unit::Count);
+        .with("warp", to_say!("Ends alone"), &warp, Unit::Count)
+        .with("weft", to_say!("Picks alone"), &weft, Unit::Count)
+        .with("warp-si", to_say!("Ends alone, SI"), &warp_si, Unit::Count)
+        .with("weft-si", to_say!("Picks alone, SI"), &weft_si, Unit::Count);
     // Handbook, section 4.6: shirting 12 and 12 easy, 14 and 14 tight, 16 and 16 jams in plain weave.
     Ok(match both {
-        both if both >= 16.0 => outcome.saying("A plain weave would jam here; a twill need not."),
-        both if both >= 14.0 => outcome.saying("Tightly set for a plain weave."),
+        both if both >= 16.0 => outcome.saying(to_say!("A plain weave would jam here; a twill need not.")),
+        both if both >= 14.0 => outcome.saying(to_say!("Tightly set for a plain weave.")),
         _ => outcome,
     })
 }

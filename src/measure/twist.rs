@@ -3,6 +3,7 @@
 use super::direct::{reading, spread, straight};
 use super::{Fault, Input, InputKind, Instrument, Outcome, sources};
 use crate::quantity::{Estimate, Length, Number, Unit};
+use crate::to_say;
 
 /// Twist of a seam as a share of its length.
 ///
@@ -196,33 +197,35 @@ fn twist(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     let before = seam_twist(&at_hem, &along);
     let mut outcome = Outcome::of(&before, Unit::Percent)
         .ok_or(Fault::NotANumber(&INPUTS[0]))?
-        .with("distance", "At the hem", &at_hem, Unit::Millimetre)
-        .with("angle", "As an angle", &lean(&at_hem, &along), Unit::Degree);
+        .with("distance", to_say!("At the hem"), &at_hem, Unit::Millimetre)
+        .with("angle", to_say!("As an angle"), &lean(&at_hem, &along), Unit::Degree);
     if let Some(other) = other {
-        outcome = outcome.with("other", "Other side", &seam_twist(&length("other", other, laying)?, &along), Unit::Percent);
+        outcome =
+            outcome.with("other", to_say!("Other side"), &seam_twist(&length("other", other, laying)?, &along), Unit::Percent);
         // Two readings, each with its own spread, at two standard uncertainties.
         let alike = (moved - other).abs() <= 2.0 * laying * std::f64::consts::SQRT_2;
         if alike && moved.min(other) > 2.0 * laying {
             outcome = outcome.saying(
-                "Both sides show the same. If the seams lean forward on both, the cut may mean it; if both turn one way round, the cloth does it.",
+                to_say!("Both sides show the same. If the seams lean forward on both, the cut may mean it; if both turn one way round, the cloth does it."),
             );
         }
     }
     if let Some(washed) = washed {
         let after = seam_twist(&length("washed", washed, laying)?, &along);
-        outcome = outcome.with("after", "After washing", &after, Unit::Percent).with(
+        outcome = outcome.with("after", to_say!("After washing"), &after, Unit::Percent).with(
             "added",
-            "What the wash added",
+            to_say!("What the wash added"),
             &(&after - &before),
             Unit::Percent,
         );
     } else {
-        outcome = outcome.saying("Before a wash this is only the twist that shows already: washing lets more of it out.");
+        outcome =
+            outcome.saying(to_say!("Before a wash this is only the twist that shows already: washing lets more of it out."));
     }
     if most > TWISTED_LEG_MM {
-        outcome = outcome.saying(
-            "Over 25.4 mm (1 in) at the hem. One denim mill calls a leg twisted when it moves that far from knee to hem.",
-        );
+        outcome = outcome.saying(to_say!(
+            "Over 25.4 mm (1 in) at the hem. One denim mill calls a leg twisted when it moves that far from knee to hem."
+        ));
     }
     Ok(outcome)
 }

@@ -1,6 +1,7 @@
 //! What a cloth mass is called: light, middle or heavy. No scale is universal, so which one is meant has to be said.
 
 use super::Choice;
+use crate::to_say;
 
 /// A scale that names the mass of denim. The borders are in ounces in a square yard.
 ///
@@ -72,16 +73,16 @@ impl WeightScale {
         Some((lightest, heaviest))
     }
 
-    /// The names as a sentence.
+    /// The names as a sentence, to be said by whoever shows it.
     pub fn sentence(self, ounces: f64, spread: f64) -> Option<&'static str> {
         use WeightName::{Heavy, Light, Middle};
         Some(match self.names(ounces, spread)? {
-            (Light, Light) => "Light, on this scale.",
-            (Light, Middle) => "Light or middle, on this scale: the spread reaches both.",
-            (Light, Heavy) => "The spread is too wide to call it light, middle or heavy.",
-            (Middle, Middle) => "Middle, on this scale.",
-            (Middle, Heavy) => "Middle or heavy, on this scale: the spread reaches both.",
-            _ => "Heavy, on this scale.",
+            (Light, Light) => to_say!("Light, on this scale."),
+            (Light, Middle) => to_say!("Light or middle, on this scale: the spread reaches both."),
+            (Light, Heavy) => to_say!("The spread is too wide to call it light, middle or heavy."),
+            (Middle, Middle) => to_say!("Middle, on this scale."),
+            (Middle, Heavy) => to_say!("Middle or heavy, on this scale: the spread reaches both."),
+            _ => to_say!("Heavy, on this scale."),
         })
     }
 

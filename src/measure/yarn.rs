@@ -5,6 +5,7 @@ use typenum::{N1, P1, Z0};
 use super::{Choice, Fault, Input, Instrument, Outcome, sources};
 use crate::quantity::dimension::Dim;
 use crate::quantity::{Estimate, Length, Number, Unit};
+use crate::to_say;
 
 /// What a length of yarn weighs, in kg/m; one tex is 10^-6 kg/m.
 pub type MassPerLength = Dim<N1, P1, Z0, Z0>;
@@ -150,8 +151,8 @@ fn formula(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
     let kilometre = Estimate::<Length>::exact_in(1000.0, Unit::Metre).unwrap_or_else(|_| Estimate::unknown());
     Ok(Outcome::of(&(&yarn * &kilometre), Unit::Gram)
         .ok_or(Fault::NotANumber(&INPUTS[1]))?
-        .with("cotton", "Ne, cotton number", &YarnSystem::Cotton.number(&yarn), Unit::Count)
-        .with("metric", "Nm, metric number", &YarnSystem::Metric.number(&yarn), Unit::Count)
-        .with("denier", "Denier", &YarnSystem::Denier.number(&yarn), Unit::Count)
-        .with("ticket", "Metric ticket of sewing thread", &metric_ticket(&yarn), Unit::Count))
+        .with("cotton", to_say!("Ne, cotton number"), &YarnSystem::Cotton.number(&yarn), Unit::Count)
+        .with("metric", to_say!("Nm, metric number"), &YarnSystem::Metric.number(&yarn), Unit::Count)
+        .with("denier", to_say!("Denier"), &YarnSystem::Denier.number(&yarn), Unit::Count)
+        .with("ticket", to_say!("Metric ticket of sewing thread"), &metric_ticket(&yarn), Unit::Count))
 }

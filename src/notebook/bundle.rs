@@ -10,6 +10,7 @@ use std::fmt;
 use super::export::{Change, ImportFault, Mode, import};
 use crate::archive::{Archive, ArchiveFault, FileFault, Pack, PackFault};
 use crate::garment::{Garment, PhotographId};
+use crate::say;
 use crate::trade::Day;
 
 /// The file that holds the notes.
@@ -78,10 +79,13 @@ impl fmt::Display for BundleFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             BundleFault::Archive(fault) => fault.fmt(f),
-            BundleFault::Notes(FileFault::Missing) => {
-                write!(f, "There is no {GARMENTS} in this zip, so it is not one that the app saved. Nothing was changed.")
+            BundleFault::Notes(FileFault::Missing) => f.write_str(&say!(
+                "There is no {file} in this zip, so it is not one that the app saved. Nothing was changed.",
+                file = GARMENTS
+            )),
+            BundleFault::Notes(fault) => {
+                f.write_str(&say!("{file} in this zip cannot be read. {fault} Nothing was changed.", file = GARMENTS, fault))
             }
-            BundleFault::Notes(fault) => write!(f, "{GARMENTS} in this zip cannot be read. {fault} Nothing was changed."),
             BundleFault::Import(fault) => fault.fmt(f),
         }
     }

@@ -11,6 +11,7 @@ use super::record::{LONGEST, PageName, Record};
 use super::settings::Settings;
 use crate::fit::Person;
 use crate::garment::Garment;
+use crate::say;
 use crate::trade::Day;
 
 /// Marks a file as ours.
@@ -76,11 +77,11 @@ pub enum ImportFault {
 impl fmt::Display for ImportFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            ImportFault::NotOurs => f.write_str("This is not a rack exported from Garment Assay. Nothing was changed. Choose the .json file that the app saved."),
-            ImportFault::Damaged => f.write_str("This file is cut short or was altered, so none of it was taken. Nothing was changed. Export it once more where it came from."),
-            ImportFault::Newer => f.write_str("This file was written by a newer version of the app. Nothing was changed. Load the app again to update it, then import."),
-            ImportFault::Garment(place) => write!(f, "Garment {place} in this file cannot be read, so none of it was taken. Nothing was changed."),
-            ImportFault::Person(place) => write!(f, "Person {place} in this file cannot be read, so none of it was taken. Nothing was changed."),
+            ImportFault::NotOurs => f.write_str(say!("This is not a rack exported from Garment Assay. Nothing was changed. Choose the .json file that the app saved.")),
+            ImportFault::Damaged => f.write_str(say!("This file is cut short or was altered, so none of it was taken. Nothing was changed. Export it once more where it came from.")),
+            ImportFault::Newer => f.write_str(say!("This file was written by a newer version of the app. Nothing was changed. Load the app again to update it, then import.")),
+            ImportFault::Garment(place) => f.write_str(&say!("Garment {place} in this file cannot be read, so none of it was taken. Nothing was changed.", place)),
+            ImportFault::Person(place) => f.write_str(&say!("Person {place} in this file cannot be read, so none of it was taken. Nothing was changed.", place)),
         }
     }
 }

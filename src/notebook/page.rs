@@ -23,6 +23,7 @@ use crate::garment::{Act, Answer, Deal, Garment, Given, Guess, Id, Readings, Sho
 use crate::grading::Care;
 use crate::measure::Instrument;
 use crate::quantity::{Amount, Unit};
+use crate::say;
 use crate::trade::{Currency, Day, Name, PriceKind, Ticket};
 
 /// The form this version writes. It reads every form from 1 up to this one.
@@ -74,13 +75,16 @@ pub enum Unreadable {
 impl fmt::Display for Unreadable {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Unreadable::Damaged => f.write_str("This page is damaged. Its text is kept as it was; you can save it to a file."),
-            Unreadable::Newer { .. } => f.write_str(
-                "This page was written by a newer version of the app. It is kept as it is; load the app again to update it.",
-            ),
-            Unreadable::UnknownFamily(family) => {
-                write!(f, "This page is about a kind of garment that this version does not know ({family}). It is kept as it is.")
+            Unreadable::Damaged => {
+                f.write_str(say!("This page is damaged. Its text is kept as it was; you can save it to a file."))
             }
+            Unreadable::Newer { .. } => f.write_str(say!(
+                "This page was written by a newer version of the app. It is kept as it is; load the app again to update it."
+            )),
+            Unreadable::UnknownFamily(family) => f.write_str(&say!(
+                "This page is about a kind of garment that this version does not know ({family}). It is kept as it is.",
+                family
+            )),
         }
     }
 }

@@ -8,6 +8,7 @@ use super::page::{self, Unreadable};
 use super::person;
 use crate::fit::{Person, PersonId};
 use crate::garment::{Act, Garment, Id};
+use crate::say;
 
 /// Names one record for good.
 pub trait PageName: Clone + fmt::Debug + PartialEq {
@@ -133,7 +134,7 @@ impl Record for Person {
 }
 
 fn said_from_a_file(name: &str) -> String {
-    if name.is_empty() { "From a file".to_owned() } else { format!("{name} (from a file)") }
+    if name.is_empty() { say!("From a file").to_owned() } else { say!("{name} (from a file)", name) }
 }
 
 /// Longest name of either kind, in characters.

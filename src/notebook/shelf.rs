@@ -1,5 +1,6 @@
 //! Where pages lie: a small trait over text by key, with a form in memory and one that fails on purpose. The browser's form is the app's.
 
+use crate::say;
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 use std::fmt;
@@ -20,10 +21,10 @@ impl fmt::Display for ShelfFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             ShelfFault::Forbidden => {
-                "This browser does not let the app keep anything. Allow site data for this page, or export before you close it."
+                say!("This browser does not let the app keep anything. Allow site data for this page, or export before you close it.")
             }
-            ShelfFault::Full => "There is no room left to keep this. Export your rack, then delete garments you no longer need.",
-            ShelfFault::Broken => "The browser could not keep this. Export your rack now, then load the page again.",
+            ShelfFault::Full => say!("There is no room left to keep this. Export your rack, then delete garments you no longer need."),
+            ShelfFault::Broken => say!("The browser could not keep this. Export your rack now, then load the page again."),
         })
     }
 }

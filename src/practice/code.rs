@@ -3,6 +3,7 @@
 use std::fmt;
 
 use super::topic::{Level, Topics};
+use crate::say;
 
 /// What makes a run: which specimens, about what, how hard.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -31,12 +32,19 @@ pub enum CodeFault {
 impl fmt::Display for CodeFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            CodeFault::Length { found } => write!(f, "A code has {} signs; this one has {found}.", SIGNS_IN_CODE),
-            CodeFault::Sign(sign) => {
-                write!(f, "No code holds “{sign}”. Codes are made of digits from 2 to 9 and letters without I, L, O, U and V.")
+            CodeFault::Length { found } => {
+                f.write_str(&say!("A code has {count} signs; this one has {found}.", count = SIGNS_IN_CODE, found))
             }
-            CodeFault::Mistyped => f.write_str("This code does not check. Look for a wrong sign, or two that were swapped."),
-            CodeFault::Newer => f.write_str("This code is from a newer version of the app. Load the app again to update it."),
+            CodeFault::Sign(sign) => f.write_str(&say!(
+                "No code holds “{sign}”. Codes are made of digits from 2 to 9 and letters without I, L, O, U and V.",
+                sign
+            )),
+            CodeFault::Mistyped => {
+                f.write_str(say!("This code does not check. Look for a wrong sign, or two that were swapped."))
+            }
+            CodeFault::Newer => {
+                f.write_str(say!("This code is from a newer version of the app. Load the app again to update it."))
+            }
         }
     }
 }

@@ -2,6 +2,7 @@
 
 use super::topic::Topic;
 use super::whole::{Described, PriceGuess};
+use crate::language::said;
 use crate::rack::Score;
 use crate::specimen::Picture;
 
@@ -17,12 +18,22 @@ pub struct Shown {
 /// How a question is answered.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Takes {
-    /// One of these.
+    /// One of these, marked by `to_say!`; [`Takes::choices`] says them.
     OneOf(&'static [&'static str]),
     /// A whole number between these, ends included.
     Count(u8, u8),
     /// A band, and a range for the ticket.
     BandAndTicket,
+}
+
+impl Takes {
+    /// What can be chosen from, in the language that is spoken; empty where nothing is.
+    pub fn choices(&self) -> Vec<&'static str> {
+        match self {
+            Takes::OneOf(choices) => choices.iter().copied().map(said).collect(),
+            Takes::Count(..) | Takes::BandAndTicket => Vec::new(),
+        }
+    }
 }
 
 /// An answer.
@@ -61,6 +72,8 @@ pub struct Question {
     /// What there is to see, told afterwards.
     pub(super) because: String,
 }
+
+crate::language::says!(Question { asks });
 
 /// An answer beside the truth.
 #[derive(Clone, Debug, PartialEq)]
@@ -108,7 +121,7 @@ impl Question {
     pub fn judged(&self, given: &Given) -> Option<Judged> {
         let (right, truth, ticket) = match (given, &self.truth, &self.takes) {
             (Given::OneOf(place), Truth::OneOf(truth), Takes::OneOf(choices)) if *place < choices.len() => {
-                (place == truth, choices.get(*truth).map_or_else(String::new, |choice| (*choice).to_owned()), None)
+                (place == truth, choices.get(*truth).map_or_else(String::new, |choice| said(choice).to_owned()), None)
             }
             (Given::Count(count), Truth::Count(truth), Takes::Count(..)) => (count == truth, truth.to_string(), None),
             (Given::BandAndTicket(band, guess), Truth::Whole(described), Takes::BandAndTicket) => {

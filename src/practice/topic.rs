@@ -1,5 +1,7 @@
 //! What can be practised.
 
+use crate::say;
+
 /// One thing to train the eye on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Topic {
@@ -62,53 +64,55 @@ impl Topic {
     }
 
     /// The words on the screen.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Topic::Count => "Count the stitches",
-            Topic::More => "Which row has more",
-            Topic::Pucker => "Grade the pucker",
-            Topic::Faults => "Restarts and skips",
-            Topic::Felled => "Seams from inside",
-            Topic::Whiskers => "Whiskers",
-            Topic::Weave => "The weave",
-            Topic::Twill => "Steepness of a twill",
-            Topic::Colour => "Yarn or print",
-            Topic::Whole => "Whole garments",
+            Topic::Count => say!("Count the stitches"),
+            Topic::More => say!("Which row has more"),
+            Topic::Pucker => say!("Grade the pucker"),
+            Topic::Faults => say!("Restarts and skips"),
+            Topic::Felled => say!("Seams from inside"),
+            Topic::Whiskers => say!("Whiskers"),
+            Topic::Weave => say!("The weave"),
+            Topic::Twill => say!("Steepness of a twill"),
+            Topic::Colour => say!("Yarn or print"),
+            Topic::Whole => say!("Whole garments"),
         }
     }
 
     /// What one learns to see, in a sentence.
-    pub const fn says(self) -> &'static str {
+    pub fn says(self) -> &'static str {
         match self {
-            Topic::Count => "Stitches to the inch, against a tape.",
-            Topic::More => "Two rows beside each other: tell the closer one at a glance.",
-            Topic::Pucker => "How far a seam draws the cloth together.",
-            Topic::Faults => "Places where a row was begun again, and stitches that did not catch.",
-            Topic::Felled => "Edges locked into each other, or an overlocked edge laid flat.",
-            Topic::Whiskers => "Rubbed by hand, burnt by laser, or printed.",
-            Topic::Weave => "How yarns cross, and which way the line of a twill runs.",
-            Topic::Twill => "The angle between the line of a twill and the weft.",
-            Topic::Colour => "Colour in the yarns, or laid on the face.",
-            Topic::Whole => "From what was found on a garment to its band and its ticket.",
+            Topic::Count => say!("Stitches to the inch, against a tape."),
+            Topic::More => say!("Two rows beside each other: tell the closer one at a glance."),
+            Topic::Pucker => say!("How far a seam draws the cloth together."),
+            Topic::Faults => say!("Places where a row was begun again, and stitches that did not catch."),
+            Topic::Felled => say!("Edges locked into each other, or an overlocked edge laid flat."),
+            Topic::Whiskers => say!("Rubbed by hand, burnt by laser, or printed."),
+            Topic::Weave => say!("How yarns cross, and which way the line of a twill runs."),
+            Topic::Twill => say!("The angle between the line of a twill and the weft."),
+            Topic::Colour => say!("Colour in the yarns, or laid on the face."),
+            Topic::Whole => say!("From what was found on a garment to its band and its ticket."),
         }
     }
 
     /// What to look at where it goes wrong.
-    pub const fn look_at(self) -> &'static str {
+    pub fn look_at(self) -> &'static str {
         match self {
             Topic::Count => {
-                "Start at a needle hole at one end of the inch and count the stitches to the other end, not the holes."
+                say!("Start at a needle hole at one end of the inch and count the stitches to the other end, not the holes.")
             }
-            Topic::More => "Do not look at the thread. Let your eye run along the gaps between the stitches.",
-            Topic::Pucker => "Look at the shadows beside the seam, not at the stitching.",
-            Topic::Faults => "Run along the row once for length: a skip is twice as long, a restart lies double.",
-            Topic::Felled => "Look for a cut edge. Where felled, both edges are inside and none shows.",
-            Topic::Whiskers => "Compare the legs. A hand never does the same twice; a laser and a print do.",
-            Topic::Weave => "Follow one weft yarn and see where it comes up next: a step aside, two, or scattered.",
-            Topic::Twill => "Find one crossing, go one yarn to the side, and see how far up the next one lies.",
-            Topic::Colour => "Look at the edge of the colour and at the back: a print stops at no yarn.",
+            Topic::More => say!("Do not look at the thread. Let your eye run along the gaps between the stitches."),
+            Topic::Pucker => say!("Look at the shadows beside the seam, not at the stitching."),
+            Topic::Faults => say!("Run along the row once for length: a skip is twice as long, a restart lies double."),
+            Topic::Felled => say!("Look for a cut edge. Where felled, both edges are inside and none shows."),
+            Topic::Whiskers => say!("Compare the legs. A hand never does the same twice; a laser and a print do."),
+            Topic::Weave => say!("Follow one weft yarn and see where it comes up next: a step aside, two, or scattered."),
+            Topic::Twill => say!("Find one crossing, go one yarn to the side, and see how far up the next one lies."),
+            Topic::Colour => say!("Look at the edge of the colour and at the back: a print stops at no yarn."),
             Topic::Whole => {
-                "Weigh what is hard to fake: cloth, seams from inside, even stitching. A fly of buttons is cost, not quality."
+                say!(
+                    "Weigh what is hard to fake: cloth, seams from inside, even stitching. A fly of buttons is cost, not quality."
+                )
             }
         }
     }
@@ -131,11 +135,11 @@ impl Level {
     pub const ALL: [Level; 3] = [Level::Easy, Level::Middling, Level::Hard];
 
     /// The words on the screen.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Level::Easy => "plain to see",
-            Level::Middling => "as one meets them",
-            Level::Hard => "on the border",
+            Level::Easy => say!("plain to see"),
+            Level::Middling => say!("as one meets them"),
+            Level::Hard => say!("on the border"),
         }
     }
 

@@ -12,6 +12,7 @@ use crate::quantity::normal::point_below;
 use crate::rack::{Range, Score};
 use crate::specimen::Chance;
 use crate::trade::{Band, Currency, Day};
+use crate::{say, to_say};
 
 /// Answers told of a garment.
 const TOLD: usize = 8;
@@ -133,12 +134,12 @@ pub(super) fn draw(seed: u64, difficulty: f64, rates: &Rates, appraiser: &Apprai
     let told = appraiser.appraise(&garment).likely().0;
     let described = Described { family, answers, channel, band, told, ticket };
     let because = match told == band {
-        true => format!("The app, told the same, says {} too.", told.name()),
-        false => format!("The app, told the same, says {}: eight answers do not tell all.", told.name()),
+        true => say!("The app, told the same, says {band} too.", band = told.name()),
+        false => say!("The app, told the same, says {band}: eight answers do not tell all.", band = told.name()),
     };
     Some(Question {
         topic: Topic::Whole,
-        asks: "How well is it made, and what does its ticket say?",
+        asks: to_say!("How well is it made, and what does its ticket say?"),
         shown: Vec::new(),
         takes: Takes::BandAndTicket,
         difficulty,

@@ -1,6 +1,7 @@
 //! How a number that a person typed is read. What cannot be read for certain is refused, never guessed.
 
-use super::{Decimal, Unit};
+use super::{Decimal, Unit, written};
+use crate::say;
 
 /// Longest text that is looked at, in characters.
 const MOST_CHARACTERS: usize = 40;
@@ -58,24 +59,33 @@ impl ReadFault {
     /// What the person is told, and what to do.
     pub fn sentence(&self) -> String {
         match self {
-            ReadFault::Empty => "Type a number.".into(),
-            ReadFault::TooLong => "That is too long for one number. Type up to 15 digits.".into(),
-            ReadFault::NoNumber => "Start with a number, such as 8.5 or 3 1/2.".into(),
-            ReadFault::Muddled => "That reads as more than one number. Type one, such as 8.5.".into(),
-            ReadFault::Ambiguous { whole, decimal } => format!("That can mean two things. Type {whole} or {decimal}."),
-            ReadFault::Fraction => "Type a fraction smaller than one, on its own or after a whole number: 1/2 or 3 1/2.".into(),
+            ReadFault::Empty => say!("Type a number.").into(),
+            ReadFault::TooLong => say!("That is too long for one number. Type up to 15 digits.").into(),
+            ReadFault::NoNumber => say!("Start with a number, such as {example} or 3 1/2.", example = example()),
+            ReadFault::Muddled => say!("That reads as more than one number. Type one, such as {example}.", example = example()),
+            ReadFault::Ambiguous { whole, decimal } => {
+                say!("That can mean two things. Type {whole} or {decimal}.", whole, decimal)
+            }
+            ReadFault::Fraction => {
+                say!("Type a fraction smaller than one, on its own or after a whole number: 1/2 or 3 1/2.").into()
+            }
             ReadFault::UnknownUnit(word) => {
-                format!("“{word}” is not a unit known here. Type the number alone, or with a unit such as mm or in.")
+                say!("“{word}” is not a unit known here. Type the number alone, or with a unit such as mm or in.", word)
             }
-            ReadFault::WrongUnit { typed, expected } => {
-                let typed = if typed.name().is_empty() { "A count" } else { typed.name() };
-                match expected.name() {
-                    "" => format!("A count is asked for, not {typed}. Type the number alone."),
-                    expected => format!("The answer is asked for in {expected}; {typed} cannot be turned into that."),
+            ReadFault::WrongUnit { typed, expected } => match (typed.name(), expected.name()) {
+                (typed, "") => say!("A count is asked for, not {typed}. Type the number alone.", typed),
+                ("", expected) => say!("The answer is asked for in {expected}; a count cannot be turned into that.", expected),
+                (typed, expected) => {
+                    say!("The answer is asked for in {expected}; {typed} cannot be turned into that.", expected, typed)
                 }
-            }
+            },
         }
     }
+}
+
+/// A number as an example of how one is typed, with the sign of the language that is spoken.
+fn example() -> String {
+    written(8.5, 1, Decimal::spoken())
 }
 
 /// The number that `text` says, in the unit it names, or in `expected` where it names none.
@@ -255,7 +265,9 @@ fn unit(word: &str, expected: Unit) -> Result<Unit, ReadFault> {
     if word.is_empty() {
         return Ok(expected);
     }
-    let means = |unit: &Unit| unit.words().iter().chain([&unit.name()]).any(|known| spelled(known).eq(spelled(word)));
+    // What the app itself writes behind a number in the language that is spoken is taken back too.
+    let means =
+        |unit: &Unit| unit.words().iter().chain([&unit.name(), &unit.symbol()]).any(|known| spelled(known).eq(spelled(word)));
     let found = std::iter::once(expected)
         .chain(Unit::ALL.into_iter().filter(|unit| unit.is_like(expected)))
         .chain(Unit::ALL)
@@ -274,6 +286,7 @@ fn spelled(word: &str) -> impl Iterator<Item = char> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::language::{Language, Messages, speak};
     use proptest::prelude::*;
 
     fn number_of(text: &str) -> Result<f64, ReadFault> {
@@ -356,6 +369,23 @@ mod tests {
             assert_eq!(number_of(text), Err(fault), "{text:?}");
         }
         assert_eq!(number_of(&"9".repeat(1_000_000)), Err(ReadFault::TooLong));
+    }
+
+    #[test]
+    fn units_are_read_in_english_and_as_the_app_writes_them_in_the_language_that_is_spoken() {
+        let messages = "msgid \"per inch\"\nmsgstr \"pro Zoll\"\nmsgctxt \"inches\"\nmsgid \"in\"\nmsgstr \"Zoll\"";
+        speak(Language::German, Messages::read(messages).expect("sound"));
+        let unit = |text, expected| read(text, expected, Decimal::Comma).map(|amount| (amount.number, amount.unit));
+        assert_eq!(unit("8,5 pro Zoll", Unit::PerCentimetre), Ok((8.5, Unit::PerInch)));
+        assert_eq!(unit("8,5 per inch", Unit::PerCentimetre), Ok((8.5, Unit::PerInch)));
+        assert_eq!(unit("3 1/2 Zoll", Unit::Centimetre), Ok((3.5, Unit::Inch)));
+        for text in ["1.234,50", "1,234.50", "1 234,50", "1\u{202f}234,50"] {
+            assert_eq!(unit(text, Unit::Gram), Ok((1234.5, Unit::Gram)), "{text}");
+        }
+        let ambiguous = unit("1.234", Unit::Gram).expect_err("two readings").sentence();
+        assert_eq!(ambiguous, "That can mean two things. Type 1234 or 1,234.");
+        assert_eq!(ReadFault::NoNumber.sentence(), "Start with a number, such as 8,5 or 3 1/2.");
+        speak(Language::English, Messages::default());
     }
 
     #[test]

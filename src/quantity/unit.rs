@@ -1,5 +1,7 @@
 //! The units people read off rules, scales and labels, and what each is in SI.
 
+use crate::say;
+
 /// Whether lengths and masses are shown in metric or in imperial units.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Default)]
 pub enum System {
@@ -140,35 +142,53 @@ impl Unit {
     }
 
     /// What stands behind the number; empty for counts.
-    pub const fn symbol(self) -> &'static str {
+    pub fn symbol(self) -> &'static str {
+        match self {
+            Unit::MillimetrePerHundred => say!("mm per 100 mm"),
+            Unit::Inch => say!("inches" | "in"),
+            Unit::Yard => say!("yards" | "yd"),
+            Unit::PerInch => say!("per inch"),
+            Unit::PerCentimetre => say!("per cm"),
+            Unit::PerThreeCentimetres => say!("per 3 cm"),
+            Unit::Ounce => say!("ounces" | "oz"),
+            Unit::Pound => say!("pounds of mass" | "lb"),
+            Unit::OuncePerSquareYard => say!("ounces in a square yard" | "oz/yd²"),
+            Unit::Minute => say!("minutes" | "min"),
+            Unit::Hour => say!("hours" | "h"),
+            unit => unit.english_symbol(),
+        }
+    }
+
+    /// The same in English, for what is written down and compared later, whatever is spoken then.
+    pub const fn english_symbol(self) -> &'static str {
         self.words()[0]
     }
 
     /// The unit in full, for screen readers and for sentences; empty for counts.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
             Unit::Count => "",
-            Unit::Percent => "per cent",
-            Unit::MillimetrePerHundred => "millimetres on each 100 mm",
-            Unit::Degree => "degrees",
-            Unit::Millimetre => "millimetres",
-            Unit::Centimetre => "centimetres",
-            Unit::Metre => "metres",
-            Unit::Inch => "inches",
-            Unit::Yard => "yards",
-            Unit::SquareMetre => "square metres",
-            Unit::PerInch => "per inch",
-            Unit::PerCentimetre => "per centimetre",
-            Unit::PerThreeCentimetres => "per 3 centimetres",
-            Unit::Gram => "grams",
-            Unit::Kilogram => "kilograms",
-            Unit::Ounce => "ounces",
-            Unit::Pound => "pounds",
-            Unit::GramPerSquareMetre => "grams per square metre",
-            Unit::OuncePerSquareYard => "ounces per square yard",
-            Unit::Second => "seconds",
-            Unit::Minute => "minutes",
-            Unit::Hour => "hours",
+            Unit::Percent => say!("per cent"),
+            Unit::MillimetrePerHundred => say!("millimetres on each 100 mm"),
+            Unit::Degree => say!("degrees"),
+            Unit::Millimetre => say!("millimetres"),
+            Unit::Centimetre => say!("centimetres"),
+            Unit::Metre => say!("metres"),
+            Unit::Inch => say!("inches"),
+            Unit::Yard => say!("yards"),
+            Unit::SquareMetre => say!("square metres"),
+            Unit::PerInch => say!("per inch"),
+            Unit::PerCentimetre => say!("per centimetre"),
+            Unit::PerThreeCentimetres => say!("per 3 centimetres"),
+            Unit::Gram => say!("grams"),
+            Unit::Kilogram => say!("kilograms"),
+            Unit::Ounce => say!("ounces"),
+            Unit::Pound => say!("pounds"),
+            Unit::GramPerSquareMetre => say!("grams per square metre"),
+            Unit::OuncePerSquareYard => say!("ounces per square yard"),
+            Unit::Second => say!("seconds"),
+            Unit::Minute => say!("minutes"),
+            Unit::Hour => say!("hours"),
         }
     }
 
@@ -205,14 +225,21 @@ impl Unit {
         Unit::ALL.into_iter().find(|unit| unit.key() == key)
     }
 
-    /// What people type for it: the symbol first, then other spellings in lower case, without spaces, "2" for "²".
+    /// What people type for it in English, taken in every language: the symbol first, then other spellings in lower case, without spaces, "2" for "²".
     pub(super) const fn words(self) -> &'static [&'static str] {
         match self {
             Unit::Count => &["", "stitches", "stitch", "st", "pcs", "pieces"],
             Unit::Percent => &["%", "percent", "pct"],
-            Unit::MillimetrePerHundred => {
-                &["mm per 100 mm", "mmper100mm", "mm/100mm", "mmper10cm", "mm/10cm", "mm", "millimetres"]
-            }
+            Unit::MillimetrePerHundred => &[
+                "mm per 100 mm",
+                "mmper100mm",
+                "mm/100mm",
+                "mmper10cm",
+                "mm/10cm",
+                "mm",
+                "millimetres",
+                "millimetresoneach100mm",
+            ],
             Unit::Degree => &["°", "deg", "degree", "degrees"],
             Unit::Millimetre => &["mm", "millimetre", "millimetres", "millimeter", "millimeters"],
             Unit::Centimetre => &["cm", "centimetre", "centimetres", "centimeter", "centimeters"],

@@ -6,6 +6,7 @@ use crate::check::Check;
 use crate::garment::{Answer, Appraisal, Garment};
 use crate::grading::Weights;
 use crate::quantity::Unit;
+use crate::say;
 
 /// Standard normal quantile of 0.9.
 const TENTH: f64 = 1.281_551_565_544_600_4;
@@ -35,8 +36,8 @@ pub enum BesideFault {
 impl std::fmt::Display for BesideFault {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.write_str(match self {
-            BesideFault::TooFew => "Choose at least two garments to set side by side.",
-            BesideFault::TooMany => "No more than four garments fit side by side. Take one away.",
+            BesideFault::TooFew => say!("Choose at least two garments to set side by side."),
+            BesideFault::TooMany => say!("No more than four garments fit side by side. Take one away."),
         })
     }
 }
@@ -64,6 +65,8 @@ pub struct ReadingDifference {
     /// Whether the two furthest apart differ by more than twice the standard uncertainty of their difference.
     pub differs: bool,
 }
+
+crate::language::says!(ReadingDifference { name });
 
 /// Whom a stranger resembles in one thing.
 #[derive(Clone, Debug, PartialEq)]

@@ -2,6 +2,7 @@
 
 use super::traits::in_units;
 use crate::garment::Garment;
+use crate::say;
 use crate::trade::{Day, Ticket};
 
 /// An 80 % range of a price with its middle, in natural logarithms, so that a tenth too much weighs the same on a T-shirt and on a coat.
@@ -125,11 +126,11 @@ pub enum WhyNoScore {
 impl std::fmt::Display for WhyNoScore {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.write_str(match self {
-            WhyNoScore::NoGuess => "You have not guessed at this ticket.",
-            WhyNoScore::NoTicket => "There is no price to hold your guess against. Enter the ticket when you have seen it.",
-            WhyNoScore::FaceDown => "The ticket lies face down. Turn it over to see how you did.",
+            WhyNoScore::NoGuess => say!("You have not guessed at this ticket."),
+            WhyNoScore::NoTicket => say!("There is no price to hold your guess against. Enter the ticket when you have seen it."),
+            WhyNoScore::FaceDown => say!("The ticket lies face down. Turn it over to see how you did."),
             WhyNoScore::NotAlike => {
-                "Your guess and the ticket are not alike: two currencies, or retail and wholesale. They cannot be compared."
+                say!("Your guess and the ticket are not alike: two currencies, or retail and wholesale. They cannot be compared.")
             }
         })
     }

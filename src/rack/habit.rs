@@ -3,6 +3,7 @@
 use super::areas::{beta_area, beta_point, chi_square_point};
 use super::guess::Reveal;
 use super::student_t::StudentT;
+use crate::say;
 
 /// Share of tickets that an honest range holds.
 const HONEST: f64 = 0.8;
@@ -70,12 +71,12 @@ pub enum Verdict {
 
 impl Verdict {
     /// The words on the screen.
-    pub const fn words(self) -> &'static str {
+    pub fn words(self) -> &'static str {
         match self {
-            Verdict::TooFew => "Too few guesses to tell. It takes about ten.",
-            Verdict::TooNarrow => "Your ranges look too narrow: the ticket lies outside more often than one time in five.",
-            Verdict::Wider => "Your ranges look wider than they need to be.",
-            Verdict::NoClearSign => "No clear sign that your ranges are too narrow or too wide.",
+            Verdict::TooFew => say!("Too few guesses to tell. It takes about ten."),
+            Verdict::TooNarrow => say!("Your ranges look too narrow: the ticket lies outside more often than one time in five."),
+            Verdict::Wider => say!("Your ranges look wider than they need to be."),
+            Verdict::NoClearSign => say!("No clear sign that your ranges are too narrow or too wide."),
         }
     }
 }

@@ -3,6 +3,7 @@
 
 use super::likely::Likely;
 use super::traits::Explained;
+use crate::say;
 
 /// Standard normal quantile of 0.9.
 const TENTH: f64 = 1.281_551_565_544_600_4;
@@ -39,13 +40,13 @@ pub enum Stand {
 
 impl Stand {
     /// What that may mean, for people.
-    pub const fn words(self) -> &'static str {
+    pub fn words(self) -> &'static str {
         match self {
-            Stand::FarBelow => "Far cheaper than the make explains. Is it a sale price, or a slip?",
-            Stand::Below => "Cheaper than the make explains: a plain shop, a sale, or a saving you did not see.",
-            Stand::Within => "About what garments like it ask.",
-            Stand::Above => "Dearer than the make explains: name, shop, season, or a cost you did not see.",
-            Stand::FarAbove => "Far dearer than the make explains: a name, a rarity, a cost you did not see, or a slip.",
+            Stand::FarBelow => say!("Far cheaper than the make explains. Is it a sale price, or a slip?"),
+            Stand::Below => say!("Cheaper than the make explains: a plain shop, a sale, or a saving you did not see."),
+            Stand::Within => say!("About what garments like it ask."),
+            Stand::Above => say!("Dearer than the make explains: name, shop, season, or a cost you did not see."),
+            Stand::FarAbove => say!("Far dearer than the make explains: a name, a rarity, a cost you did not see, or a slip."),
         }
     }
 }

@@ -4,6 +4,8 @@ use super::compare::{Gap, GapShare, gap};
 use super::traits::in_units;
 use crate::cost::{self, Channel, EXCHANGE, Market, NOT_EXPLAINED, Rates, Row, SHOP, TAX, by_factor};
 use crate::garment::{Garment, price};
+use crate::language::said;
+use crate::say;
 use crate::trade::{Currency, PriceKind, Ticket};
 
 /// Shares smaller than this part of the dearer ticket are roundings of the reckoning, and no difference.
@@ -40,15 +42,15 @@ pub enum NoGap {
 impl std::fmt::Display for NoGap {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         match self {
-            NoGap::NoTicket => f.write_str("A gap needs two tickets. Note the price on the garment’s details page."),
-            NoGap::FaceDown => f.write_str("A ticket lies face down. Guess first, then turn it over."),
+            NoGap::NoTicket => f.write_str(say!("A gap needs two tickets. Note the price on the garment’s details page.")),
+            NoGap::FaceDown => f.write_str(say!("A ticket lies face down. Guess first, then turn it over.")),
             NoGap::TwoKinds => f.write_str(
-                "One is a retail ticket and the other a wholesale price. Most of what lies between them is the shop, and not the garment.",
+                say!("One is a retail ticket and the other a wholesale price. Most of what lies between them is the shop, and not the garment."),
             ),
             NoGap::NoExchange(currency) => {
-                write!(f, "The rates have no exchange for {}, so these tickets cannot be set against each other.", currency.code())
+                f.write_str(&say!("The rates have no exchange for {currency}, so these tickets cannot be set against each other.", currency = currency.code()))
             }
-            NoGap::NoBill => f.write_str("Nobody has written down yet what goes into a garment of this kind."),
+            NoGap::NoBill => f.write_str(say!("Nobody has written down yet what goes into a garment of this kind.")),
         }
     }
 }
@@ -132,7 +134,7 @@ pub fn ticket_gap(first: &Garment, second: &Garment, rates: &Rates, shops: [Opti
     let shares = cost::gap(&before, &after);
     let shares = by_factor(&shares).into_iter().filter(|share| share.factor != NOT_EXPLAINED);
     let shares = shares.filter(|share| share.amount.abs() > NOTHING * from.max(to));
-    let shares = shares.map(|share| GapShare { name: share.factor.to_owned(), amount: share.amount, spread: share.spread });
+    let shares = shares.map(|share| GapShare { name: said(share.factor).to_owned(), amount: share.amount, spread: share.spread });
     let gap = gap(from, to, shares).ok_or(NoGap::NoTicket)?;
     Ok(TicketGap { currency, first: from, second: to, gap })
 }

@@ -13,6 +13,7 @@ use super::compare::spread;
 use super::traits::in_units;
 use crate::cost::Rates;
 use crate::garment::{Appraisal, Garment, NotLanded, landed_smallest};
+use crate::say;
 use crate::trade::{Currency, PriceKind};
 
 /// Fewest answers that speak of quality. Judgement: with fewer the belief is hardly more than what is believed of any garment.
@@ -63,12 +64,14 @@ pub enum WhyNoWorth {
 impl fmt::Display for WhyNoWorth {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
-            WhyNoWorth::FewOthers => "Fewer than three others of its kind are checked and have such a price in this currency.",
-            WhyNoWorth::FewAnswers => "Too few answers to weigh its quality. Make a check or two more.",
-            WhyNoWorth::SecondHand => "Second-hand: what is left in it is not weighed here.",
+            WhyNoWorth::FewOthers => {
+                say!("Fewer than three others of its kind are checked and have such a price in this currency.")
+            }
+            WhyNoWorth::FewAnswers => say!("Too few answers to weigh its quality. Make a check or two more."),
+            WhyNoWorth::SecondHand => say!("Second-hand: what is left in it is not weighed here."),
             WhyNoWorth::NotLanded(why) => return why.fmt(f),
-            WhyNoWorth::FaceDown => "The ticket lies face down. Guess first, then turn it over.",
-            WhyNoWorth::NoPrice => "No price is noted.",
+            WhyNoWorth::FaceDown => say!("The ticket lies face down. Guess first, then turn it over."),
+            WhyNoWorth::NoPrice => say!("No price is noted."),
         })
     }
 }

@@ -53,7 +53,7 @@ fn row(garment: &Garment, check: &'static Check, answer: &Answer) -> Vec<Cell> {
         Cell::or_empty(outcome.as_ref(), |outcome| Cell::Number(outcome.value, 3)),
         Cell::or_empty(outcome.as_ref(), |outcome| Cell::Number(outcome.uncertainty, 3)),
         Cell::or_empty(instrument, |instrument| Cell::text(instrument.unit.key())),
-        Cell::text(check.aspect.name()),
+        Cell::text(check.aspect.english()),
         Cell::text(garment.check_note(check)),
     ]
 }

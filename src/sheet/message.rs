@@ -1,6 +1,8 @@
 //! A garment as a short text for a message: what it is, how it stands, what moved that most, and what is judgement.
 
 use crate::garment::{Appraiser, Garment};
+use crate::language::{grouped, money, one, within};
+use crate::say;
 use crate::trade::{PriceKind, Question, Ticket};
 
 /// The run of bands is that which holds so much.
@@ -15,18 +17,18 @@ fn percent(share: f64) -> String {
 }
 
 fn title(garment: &Garment) -> String {
-    let family = garment.family().name;
-    if garment.label().is_empty() { family.to_owned() } else { format!("{} ({})", garment.label(), family.to_lowercase()) }
+    let family = garment.family().name();
+    if garment.label().is_empty() { family.to_owned() } else { format!("{} ({})", garment.label(), within(family)) }
 }
 
 fn ticket_said(ticket: &Ticket) -> String {
     let decimals = ticket.currency.decimals() as usize;
     let amount = ticket.currency.whole(ticket.minor);
-    let kind = match ticket.kind {
-        PriceKind::Retail => "on the ticket",
-        PriceKind::Wholesale => "offered to a shop",
-    };
-    format!("{} {amount:.decimals$} {kind}", ticket.currency.code())
+    let price = money(ticket.currency.code(), grouped(&format!("{amount:.decimals$}")));
+    match ticket.kind {
+        PriceKind::Retail => say!("{price} on the ticket", price),
+        PriceKind::Wholesale => say!("{price} offered to a shop", price),
+    }
 }
 
 /// The text; plain lines, no markup.
@@ -41,43 +43,53 @@ pub fn message(garment: &Garment, appraiser: &Appraiser) -> String {
         lines.push(ticket_said(ticket));
     }
     if appraisal.evidence() == 0 {
-        lines.push("Nothing checked yet.".to_owned());
+        lines.push(say!("Nothing checked yet.").to_owned());
     } else {
         let (band, chance) = appraisal.likely();
         let run = appraisal.run(RUN);
-        let run_said = if run.first == run.last {
-            String::new()
+        let (count, band, chance) = (appraisal.evidence(), within(band.name()), percent(chance));
+        let made = if run.first == run.last {
+            say!("Make: {band}, {chance}.", band, chance)
         } else {
-            format!("; {} to {}: {}", run.first.name().to_lowercase(), run.last.name().to_lowercase(), percent(run.mass))
+            say!(
+                "Make: {band}, {chance}; {first} to {last}: {both}.",
+                band,
+                chance,
+                first = within(run.first.name()),
+                last = within(run.last.name()),
+                both = percent(run.mass)
+            )
         };
-        let count = match appraisal.evidence() {
-            1 => "1 answer".to_owned(),
-            count => format!("{count} answers"),
-        };
-        lines.push(format!("Make: {}, {}{run_said}. From {count}.", band.name().to_lowercase(), percent(chance)));
+        let from = if one(count) { say!("From {count} answer.", count) } else { say!("From {count} answers.", count) };
+        lines.push(format!("{made} {from}"));
         let moved = appraiser.moved(&appraisal);
-        for (words, up) in [("For it", true), ("Against it", false)] {
+        for up in [true, false] {
             let named = moved.iter().filter(|moved| moved.by.abs() >= LEAST && (moved.by > 0.0) == up).take(NAMED);
             let named: Vec<String> = named
                 .map(|moved| {
                     let level = garment.level_place(moved.check).and_then(|place| moved.check.levels.get(place));
-                    let name = moved.check.name.to_lowercase();
-                    level.map_or(name.clone(), |level| format!("{name}: {}", level.name.to_lowercase()))
+                    let name = within(moved.check.name());
+                    level.map_or(name.clone(), |level| format!("{name}: {}", within(level.name())))
                 })
                 .collect();
             if !named.is_empty() {
-                lines.push(format!("{words}: {}.", named.join("; ")));
+                let named = named.join("; ");
+                lines.push(if up { say!("For it: {named}.", named) } else { say!("Against it: {named}.", named) });
             }
         }
     }
     if let Some(left) = appraiser.left(garment).filter(|left| left.evidence() > 0) {
         let (band, chance) = left.likely();
-        lines.push(format!("Second-hand, what is left: {}, {}.", Question::Left.word(band).to_lowercase(), percent(chance)));
+        lines.push(say!(
+            "Second-hand, what is left: {band}, {chance}.",
+            band = within(Question::Left.word(band)),
+            chance = percent(chance)
+        ));
     }
     if !garment.note().is_empty() {
-        lines.push(format!("Note: {}", garment.note()));
+        lines.push(say!("Note: {note}", note = garment.note()));
     }
-    lines.push("How far each answer counts is one expert’s judgement.".to_owned());
+    lines.push(say!("How far each answer counts is one expert’s judgement.").to_owned());
     lines.join("\n")
 }
 
@@ -86,14 +98,14 @@ pub fn list(garments: &[&Garment], appraiser: &Appraiser) -> String {
     let lines = garments.iter().zip(1..).map(|(garment, number)| {
         let appraisal = appraiser.appraise(garment);
         let made = if appraisal.evidence() == 0 {
-            "not checked yet".to_owned()
+            say!("not checked yet").to_owned()
         } else {
             let (band, chance) = appraisal.likely();
-            format!("{}, {}", band.name().to_lowercase(), percent(chance))
+            format!("{}, {}", within(band.name()), percent(chance))
         };
         let ticket = garment.ticket_in_view().map(ticket_said);
         let all = [Some(title(garment)), Some(made), ticket].into_iter().flatten();
         format!("{number}. {}", all.collect::<Vec<_>>().join(" · "))
     });
-    lines.chain(["How far each answer counts is one expert’s judgement.".to_owned()]).collect::<Vec<_>>().join("\n")
+    lines.chain([say!("How far each answer counts is one expert’s judgement.").to_owned()]).collect::<Vec<_>>().join("\n")
 }

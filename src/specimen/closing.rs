@@ -5,6 +5,7 @@ use super::drawing::{Ink, Sheet};
 use super::pen::{Area, Pen, Row, Track, clamp, fringe, overlock};
 use super::stitching::ridge;
 use super::words::Words;
+use crate::{say, to_say};
 
 /// The waist buttonhole.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -51,16 +52,16 @@ impl Buttonhole {
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
         let ragged = clamp(self.ragged, 0.0, 1.0);
-        words.and(if self.keyhole { "a buttonhole with a round eye" } else { "a straight buttonhole" });
+        words.and(if self.keyhole { say!("a buttonhole with a round eye") } else { say!("a straight buttonhole") });
         words.and(if ragged > 0.5 {
-            "ragged"
+            say!("ragged")
         } else if self.stitches_per_cm < 11.0 {
-            "thinly stitched"
+            say!("thinly stitched")
         } else {
-            "densely stitched"
+            say!("densely stitched")
         });
-        words.and_if(ragged <= 0.15, "cleanly cut");
-        words.and_if(self.bar, "a bar across its tail");
+        words.and_if(ragged <= 0.15, say!("cleanly cut"));
+        words.and_if(self.bar, say!("a bar across its tail"));
         words.done()
     }
 
@@ -123,11 +124,11 @@ impl Buttonhole {
 impl Fly {
     pub(super) fn words(&self) -> String {
         String::from(match self {
-            Fly::ZipCatches => "a zip that has caught cloth in its slider",
-            Fly::ZipLight => "a light zip with fine teeth",
-            Fly::ZipSound => "a zip with even teeth",
-            Fly::ZipHeavy => "a heavy zip with a locking slider, its tape sewn twice",
-            Fly::Buttons => "a fly closed by buttons",
+            Fly::ZipCatches => say!("a zip that has caught cloth in its slider"),
+            Fly::ZipLight => say!("a light zip with fine teeth"),
+            Fly::ZipSound => say!("a zip with even teeth"),
+            Fly::ZipHeavy => say!("a heavy zip with a locking slider, its tape sewn twice"),
+            Fly::Buttons => say!("a fly closed by buttons"),
         })
     }
 
@@ -237,12 +238,12 @@ impl Label {
     pub(super) fn words(&self) -> String {
         let lines = self.lines.min(6);
         if lines == 0 {
-            return String::from("a place where a label has been cut out");
+            return String::from(say!("a place where a label has been cut out"));
         }
         let mut words = Words::new();
-        words.and(if self.woven { "a label sewn down on all sides" } else { "a printed label caught at one edge" });
-        words.count(lines, "line of print", "lines of print");
-        words.and_if(self.symbols, if self.forbids { "every care symbol crossed out" } else { "care symbols" });
+        words.and(if self.woven { say!("a label sewn down on all sides") } else { say!("a printed label caught at one edge") });
+        words.count(lines, to_say!("{count} line of print"), to_say!("{count} lines of print"));
+        words.and_if(self.symbols, if self.forbids { say!("every care symbol crossed out") } else { say!("care symbols") });
         words.done()
     }
 

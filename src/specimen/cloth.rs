@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Drawing, Ink, Sheet};
 use super::pen::{FRAME, Pen, Track, clamp, feather, fringe};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// Cloth so close that its yarns can be counted; the frame shows 4.8 mm by 3.2 mm.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -70,16 +71,16 @@ impl Weave {
         let mut words = Words::new();
         let cover = clamp(self.cover, 0.3, 1.0);
         words.and(if cover < 0.55 {
-            "open weave, light shows between the yarns"
+            say!("open weave, light shows between the yarns")
         } else if cover < 0.8 {
-            "loose weave"
+            say!("loose weave")
         } else if cover < 0.93 {
-            "close weave"
+            say!("close weave")
         } else {
-            "crowded weave, no gaps"
+            say!("crowded weave, no gaps")
         });
-        words.number(clamp(self.ends_per_cm, 5.0, 40.0), "yarns per centimetre along");
-        words.number(clamp(self.picks_per_cm, 5.0, 30.0), "across");
+        words.number(clamp(self.ends_per_cm, 5.0, 40.0), to_say!("{number} yarns per centimetre along"));
+        words.number(clamp(self.picks_per_cm, 5.0, 30.0), to_say!("{number} across"));
         words.done()
     }
 
@@ -128,11 +129,11 @@ impl Weave {
 impl ClothFace {
     pub(super) fn words(&self) -> String {
         String::from(match self.flaw {
-            ClothFlaw::None => "even cloth",
-            ClothFlaw::Slub => "cloth with slubs strewn evenly",
-            ClothFlaw::Hole => "cloth with broken yarns and holes",
-            ClothFlaw::Streak => "cloth with light streaks along it",
-            ClothFlaw::Patch => "cloth with lighter and darker clouds",
+            ClothFlaw::None => say!("even cloth"),
+            ClothFlaw::Slub => say!("cloth with slubs strewn evenly"),
+            ClothFlaw::Hole => say!("cloth with broken yarns and holes"),
+            ClothFlaw::Streak => say!("cloth with light streaks along it"),
+            ClothFlaw::Patch => say!("cloth with lighter and darker clouds"),
         })
     }
 
@@ -204,13 +205,13 @@ impl Fold {
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
         words.and(if self.spring > 0.6 {
-            "a fold that springs open"
+            say!("a fold that springs open")
         } else if self.spring > 0.25 {
-            "a fold that stands a little open"
+            say!("a fold that stands a little open")
         } else {
-            "a fold that lies flat"
+            say!("a fold that lies flat")
         });
-        words.number(clamp(self.ounces, 4.0, 24.0), "ounces");
+        words.number(clamp(self.ounces, 4.0, 24.0), to_say!("{number} ounces"));
         words.done()
     }
 
@@ -235,14 +236,15 @@ impl Fold {
 impl PocketCloth {
     pub(super) fn words(&self) -> String {
         let mut words = String::from(match clamp(self.sheer, 0.0, 1.0) {
-            sheer if sheer > 0.66 => "pocket cloth through which the hand is seen",
-            sheer if sheer > 0.2 => "pocket cloth through which the hand shows faintly",
-            _ => "pocket cloth that hides the hand",
+            sheer if sheer > 0.66 => say!("pocket cloth through which the hand is seen"),
+            sheer if sheer > 0.2 => say!("pocket cloth through which the hand shows faintly"),
+            _ => say!("pocket cloth that hides the hand"),
         });
+        words.push_str(", ");
         words.push_str(match (self.twill, self.yarns_per_cm < 22.0) {
-            (false, _) => ", plain weave",
-            (true, false) => ", twill",
-            (true, true) => ", heavy twill",
+            (false, _) => say!("plain weave"),
+            (true, false) => say!("twill"),
+            (true, true) => say!("heavy twill"),
         });
         words
     }

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, clamp, feather};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// Ten centimetres of cloth at rest and pulled.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -32,8 +33,8 @@ impl Give {
 
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.and("ten centimetres of cloth, pulled");
-        words.number(clamp(self.give_cm, 0.0, 5.0), "centimetres longer");
+        words.and(say!("ten centimetres of cloth, pulled"));
+        words.number(clamp(self.give_cm, 0.0, 5.0), to_say!("{number} centimetres longer"));
         words.done()
     }
 
@@ -83,8 +84,8 @@ impl Growth {
 
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.and("ten centimetres of cloth after it was pulled and let go");
-        words.number(clamp(self.percent, 0.0, 10.0), "millimetres longer");
+        words.and(say!("ten centimetres of cloth after it was pulled and let go"));
+        words.number(clamp(self.percent, 0.0, 10.0), to_say!("{number} millimetres longer"));
         words.done()
     }
 
@@ -117,11 +118,11 @@ impl Growth {
 impl RubOff {
     pub(super) fn words(&self) -> String {
         String::from(match clamp(self.strength, 0.0, 1.0) {
-            strength if strength < 0.05 => "a clean white tissue",
-            strength if strength < 0.35 => "a white tissue with a faint trace of colour",
-            strength if strength < 0.7 => "a white tissue with colour plain to see",
-            strength if strength < 0.97 => "a white tissue strongly coloured",
-            _ => "a white tissue that took on the full colour",
+            strength if strength < 0.05 => say!("a clean white tissue"),
+            strength if strength < 0.35 => say!("a white tissue with a faint trace of colour"),
+            strength if strength < 0.7 => say!("a white tissue with colour plain to see"),
+            strength if strength < 0.97 => say!("a white tissue strongly coloured"),
+            _ => say!("a white tissue that took on the full colour"),
         })
     }
 
@@ -177,11 +178,11 @@ pub struct LightThrough {
 impl LightThrough {
     pub(super) fn words(&self) -> String {
         String::from(if self.pinholes > 3 {
-            "cloth before a light, which breaks through in points and lines"
+            say!("cloth before a light, which breaks through in points and lines")
         } else if clamp(self.cloud, 0.0, 1.0) > 0.2 {
-            "cloth before a light, glowing in lighter and darker patches"
+            say!("cloth before a light, glowing in lighter and darker patches")
         } else {
-            "cloth before a light, dim and even"
+            say!("cloth before a light, dim and even")
         })
     }
 

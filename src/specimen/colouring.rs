@@ -3,6 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, Pen, clamp};
+use crate::say;
 
 /// A cloth with one corner turned over, so that face and back are seen.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -29,10 +30,12 @@ impl Colouring {
     pub(super) fn words(&self) -> String {
         String::from(match self.work {
             ColourWork::WarpFaced => {
-                "cloth with a corner turned over: flecks that follow the yarns on the face, the back pale with flecks of colour"
+                say!(
+                    "cloth with a corner turned over: flecks that follow the yarns on the face, the back pale with flecks of colour"
+                )
             }
             ColourWork::Printed => {
-                "cloth with a corner turned over: flecks that follow no yarn on the face, the back bare or blotched"
+                say!("cloth with a corner turned over: flecks that follow no yarn on the face, the back bare or blotched")
             }
         })
     }

@@ -8,6 +8,8 @@ use super::drawing::{Ink, Sheet};
 use super::figure_piece::How::{Bare, Filled, Line, Mark, Span};
 use super::figure_piece::Piece;
 use super::figure_piece::Sides::{Both, One};
+use crate::language::said;
+use crate::to_say;
 
 /// A garment with the lines that one fault of fit shows. A line points to the tight spot; level lines say too narrow across, upright ones
 /// too wide, slanting ones run from tight to loose. Handbook, section 9: a tailoring manual of 1949 and the practice of fitting.
@@ -120,7 +122,7 @@ impl Drag {
     }
 
     pub(super) fn words(self) -> String {
-        String::from(self.row().words)
+        String::from(said(self.row().words))
     }
 
     pub(super) fn draw(self, sheet: &mut Sheet, _chance: &mut Chance) {
@@ -132,7 +134,7 @@ impl Drag {
 static ROWS: [Row; 23] = [
     Row {
         key: "smile-at-crotch",
-        words: "trousers from the front, lines that curve from the crotch out and up to the hips",
+        words: to_say!("trousers from the front, lines that curve from the crotch out and up to the hips"),
         on: &on::TROUSERS_FRONT,
         lines: &[
             Piece(Mark, Both, &[(2, 42), (11, 39), (18, 31)]),
@@ -142,7 +144,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "seat-to-knee",
-        words: "trousers from the back, lines that slant from the seat down and out to the backs of the knees",
+        words: to_say!("trousers from the back, lines that slant from the seat down and out to the backs of the knees"),
         on: &on::TROUSERS_BACK,
         lines: &[
             Piece(Mark, Both, &[(3, 40), (9, 56), (17, 76)]),
@@ -152,7 +154,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "folds-under-seat",
-        words: "trousers from the back, folds that hang across each leg under the seat",
+        words: to_say!("trousers from the back, folds that hang across each leg under the seat"),
         on: &on::TROUSERS_BACK,
         lines: &[
             Piece(Mark, Both, &[(4, 44), (14, 54), (26, 41)]),
@@ -162,7 +164,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "seat-seam-ropes",
-        words: "trousers from the back, the seat seam pulled into a rope, lines that point to it from both sides",
+        words: to_say!("trousers from the back, the seat seam pulled into a rope, lines that point to it from both sides"),
         on: &on::TROUSERS_BACK,
         lines: &[
             Piece(Mark, Both, &[(2, 34), (9, 32), (16, 27)]),
@@ -173,7 +175,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "lap-fullness",
-        words: "trousers from the side, sitting, folds that stand up in the lap and lines that press to the fly",
+        words: to_say!("trousers from the side, sitting, folds that stand up in the lap and lines that press to the fly"),
         on: &on::TROUSERS_SEATED,
         lines: &[
             Piece(Filled(Ink::ClothPale), One, &[(-7, 38), (-7, 38), (-11, 24), (-4, 18), (4, 20), (10, 28), (19, 36), (19, 36)]),
@@ -185,7 +187,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "inner-leg-surplus",
-        words: "trousers from the front, upright folds at the top of the inner leg seams",
+        words: to_say!("trousers from the front, upright folds at the top of the inner leg seams"),
         on: &on::TROUSERS_FRONT,
         lines: &[
             Piece(Mark, Both, &[(4, 49), (6, 58), (8, 70)]),
@@ -195,13 +197,13 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "waist-gaps",
-        words: "trousers from the side, the waistband standing off the back",
+        words: to_say!("trousers from the side, the waistband standing off the back"),
         on: &on::TROUSERS_SIDE,
         lines: &[Piece(Span, One, &[(-23, 15), (-11, 15)])],
     },
     Row {
         key: "pockets-gape",
-        words: "trousers from the front, slanted pockets standing open at the hips",
+        words: to_say!("trousers from the front, slanted pockets standing open at the hips"),
         on: &on::TROUSERS_OPEN_POCKETS,
         lines: &[
             Piece(Filled(Ink::ClothDark), Both, &[(12, 11), (12, 11), (11, 22), (24, 25), (26, 22), (26, 22), (24, 16)]),
@@ -212,7 +214,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "lines-at-hip",
-        words: "trousers from the front, level lines from both sides at the hip towards the fly",
+        words: to_say!("trousers from the front, level lines from both sides at the hip towards the fly"),
         on: &on::TROUSERS_FRONT,
         lines: &[
             Piece(Mark, Both, &[(26, 24), (17, 26), (8, 25)]),
@@ -222,7 +224,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "front-folds",
-        words: "trousers from the front, upright folds on both sides of the fly",
+        words: to_say!("trousers from the front, upright folds on both sides of the fly"),
         on: &on::TROUSERS_FRONT,
         lines: &[
             Piece(Mark, Both, &[(4, 16), (4, 28), (3, 41)]),
@@ -232,7 +234,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "cuts-in",
-        words: "trousers from the front, the front seam drawn up into the crotch, steep lines that point to it",
+        words: to_say!("trousers from the front, the front seam drawn up into the crotch, steep lines that point to it"),
         on: &on::TROUSERS_FRONT,
         lines: &[
             Piece(Mark, Both, &[(3, 40), (6, 32), (7, 18)]),
@@ -242,7 +244,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "leg-turns",
-        words: "trousers from the front, on one leg the side seam winds round to the front",
+        words: to_say!("trousers from the front, on one leg the side seam winds round to the front"),
         on: &on::TROUSERS_WHOLE,
         lines: &[
             Piece(Mark, One, &[(28, 46), (26, 74), (20, 98), (13, 121)]),
@@ -252,7 +254,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "band-rolls",
-        words: "trousers from the front, the waistband dipping in the middle and rolled over",
+        words: to_say!("trousers from the front, the waistband dipping in the middle and rolled over"),
         on: &on::TROUSERS_TOP,
         lines: &[
             Piece(Bare(Ink::Weft), One, &[(-15, 6), (-15, 6), (15, 6), (15, 6), (7, 16), (-7, 16)]),
@@ -279,7 +281,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "x-at-chest",
-        words: "a shirt from the front, lines that cross like an X at the chest button",
+        words: to_say!("a shirt from the front, lines that cross like an X at the chest button"),
         on: &tops::SHIRT_FRONT,
         lines: &[
             Piece(Mark, Both, &[(3, 35), (10, 31), (19, 24)]),
@@ -289,7 +291,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "shoulder-to-neck",
-        words: "a shirt from the front, lines from the tips of the shoulders to the neck",
+        words: to_say!("a shirt from the front, lines from the tips of the shoulders to the neck"),
         on: &tops::SHIRT_FRONT,
         lines: &[
             Piece(Mark, Both, &[(23, 12), (18, 11), (13, 12)]),
@@ -299,7 +301,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "back-folds",
-        words: "a shirt from the back, upright folds beside both armholes",
+        words: to_say!("a shirt from the back, upright folds beside both armholes"),
         on: &tops::SHIRT_BACK,
         lines: &[
             Piece(Mark, Both, &[(21, 22), (20, 34), (19, 48)]),
@@ -309,7 +311,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "x-at-waist",
-        words: "a jacket from the front, lines that cross like an X at the waist button",
+        words: to_say!("a jacket from the front, lines that cross like an X at the waist button"),
         on: &tops::JACKET_FRONT,
         lines: &[
             Piece(Mark, Both, &[(3, 47), (11, 42), (19, 36)]),
@@ -319,13 +321,13 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "collar-stands-off",
-        words: "neck and shoulders from the side, the jacket collar standing off the back of the neck",
+        words: to_say!("neck and shoulders from the side, the jacket collar standing off the back of the neck"),
         on: &tops::JACKET_NECK,
         lines: &[Piece(Span, One, &[(-24, 17), (-13, 17)])],
     },
     Row {
         key: "shoulder-hollow",
-        words: "a jacket from the front, a hollow in each sleeve just below the shoulder",
+        words: to_say!("a jacket from the front, a hollow in each sleeve just below the shoulder"),
         on: &tops::JACKET_SHOULDERS,
         lines: &[
             Piece(Bare(Ink::Cloth), Both, &[(28, 14), (28, 14), (34, 17), (34, 26), (29, 28), (29, 28), (31, 21)]),
@@ -334,7 +336,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "sleeve-turns",
-        words: "a jacket from the front, lines that wind down and round both sleeves",
+        words: to_say!("a jacket from the front, lines that wind down and round both sleeves"),
         on: &tops::JACKET_FRONT,
         lines: &[
             Piece(Mark, Both, &[(26, 22), (31, 27), (36, 36)]),
@@ -344,7 +346,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "bust-to-waist",
-        words: "a dress from the front, lines that slant from the bust down to the waist",
+        words: to_say!("a dress from the front, lines that slant from the bust down to the waist"),
         on: &tops::DRESS_FRONT,
         lines: &[
             Piece(Mark, Both, &[(8, 30), (6, 37), (2, 44)]),
@@ -354,7 +356,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "fold-under-band",
-        words: "a skirt from the back, a level fold under the waistband",
+        words: to_say!("a skirt from the back, a level fold under the waistband"),
         on: &tops::SKIRT_BACK,
         lines: &[
             Piece(Mark, One, &[(-16, 20), (-8, 23), (8, 23), (16, 20)]),
@@ -363,7 +365,7 @@ static ROWS: [Row; 23] = [
     },
     Row {
         key: "shoulder-slides",
-        words: "a sweater from the front, its shoulder seams lying on the upper arms, below the tips of the shoulders",
+        words: to_say!("a sweater from the front, its shoulder seams lying on the upper arms, below the tips of the shoulders"),
         on: &tops::SWEATER_FRONT,
         lines: &[Piece(Mark, Both, &[(33, 17), (30, 24), (29, 34), (28, 44)]), Piece(Span, Both, &[(23, 4), (34, 12)])],
     },

@@ -3,6 +3,7 @@
 use super::drawing::{Ink, Sheet};
 use super::pen::{FRAME, Pen, Track, clamp};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// A dress or skirt laid flat.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -49,15 +50,15 @@ fn place((x, y): (f64, f64)) -> (f64, f64) {
 impl DressFlat {
     pub(super) fn words(self) -> String {
         let mut words = Words::new();
-        words.and(if self.skirt { "a skirt laid flat" } else { "a dress laid flat" });
+        words.and(if self.skirt { say!("a skirt laid flat") } else { say!("a dress laid flat") });
         if let Some(point) = self.point {
             words.and(match point {
-                DressPoint::Shoulders => "a line from armhole seam to armhole seam",
-                DressPoint::Bust => "a line straight across, just below the armholes",
-                DressPoint::Waist => "a line straight across at the waist",
-                DressPoint::Hip => "a line straight across, 20 centimetres below the waist",
-                DressPoint::Hem => "a line along the edge of the hem",
-                DressPoint::Length => "a line from the top of the shoulder straight down to the hem",
+                DressPoint::Shoulders => say!("a line from armhole seam to armhole seam"),
+                DressPoint::Bust => say!("a line straight across, just below the armholes"),
+                DressPoint::Waist => say!("a line straight across at the waist"),
+                DressPoint::Hip => say!("a line straight across, 20 centimetres below the waist"),
+                DressPoint::Hem => say!("a line along the edge of the hem"),
+                DressPoint::Length => say!("a line from the top of the shoulder straight down to the hem"),
             });
         }
         words.done()
@@ -126,8 +127,8 @@ impl HemRound {
 
     pub(super) fn words(self) -> String {
         let mut words = Words::new();
-        words.and("a skirt");
-        words.number(self.told(), "metres round its hem");
+        words.and(say!("a skirt"));
+        words.number(self.told(), to_say!("{number} metres round its hem"));
         words.done()
     }
 

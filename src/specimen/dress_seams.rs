@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track, fringe, leaf, overlock};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// A zip in its seam, where a waist seam crosses it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -67,10 +68,10 @@ pub struct TailsInside {
 impl DressZip {
     pub(super) fn words(self) -> &'static str {
         match self {
-            DressZip::Catches => "a zip that has caught cloth, rippled cloth beside it, the waist seam far off across it",
-            DressZip::Rough => "a zip with slight ripples beside it, the waist seam a little off across it",
-            DressZip::Flat => "a zip that lies flat",
-            DressZip::Hidden => "a zip hidden in its seam, the waist seam meeting across it",
+            DressZip::Catches => say!("a zip that has caught cloth, rippled cloth beside it, the waist seam far off across it"),
+            DressZip::Rough => say!("a zip with slight ripples beside it, the waist seam a little off across it"),
+            DressZip::Flat => say!("a zip that lies flat"),
+            DressZip::Hidden => say!("a zip hidden in its seam, the waist seam meeting across it"),
         }
     }
 
@@ -137,10 +138,10 @@ impl DressZip {
 impl HemLine {
     pub(super) fn words(self) -> &'static str {
         match self {
-            HemLine::Uneven => "a hem that is not level, its edge raw in places",
-            HemLine::Shows => "a level hem with dimples and stitches showing",
-            HemLine::Even => "a level hem with one even row of stitches",
-            HemLine::Unseen => "a level hem with no stitch to see, cloth turned deep inside",
+            HemLine::Uneven => say!("a hem that is not level, its edge raw in places"),
+            HemLine::Shows => say!("a level hem with dimples and stitches showing"),
+            HemLine::Even => say!("a level hem with one even row of stitches"),
+            HemLine::Unseen => say!("a level hem with no stitch to see, cloth turned deep inside"),
         }
     }
 
@@ -206,10 +207,10 @@ impl HemLine {
 impl EdgeInside {
     pub(super) fn words(self) -> &'static str {
         match self {
-            EdgeInside::Fraying => "a seam inside, its edges left as cut and fraying",
-            EdgeInside::LooseWrap => "a seam inside, its edge wrapped loosely, threads coming through",
-            EdgeInside::DenseWrap => "a seam inside, its edge wrapped densely and evenly",
-            EdgeInside::Bound => "a seam inside, its edge bound in a strip of cloth",
+            EdgeInside::Fraying => say!("a seam inside, its edges left as cut and fraying"),
+            EdgeInside::LooseWrap => say!("a seam inside, its edge wrapped loosely, threads coming through"),
+            EdgeInside::DenseWrap => say!("a seam inside, its edge wrapped densely and evenly"),
+            EdgeInside::Bound => say!("a seam inside, its edge bound in a strip of cloth"),
         }
     }
 
@@ -248,10 +249,10 @@ impl EdgeInside {
 impl SlipPull {
     pub(super) fn words(self) -> &'static str {
         match self {
-            SlipPull::Opens => "a side seam under a gentle pull, the cloth beside it open, single threads bridging",
-            SlipPull::Gaps => "a side seam under a gentle pull, small gaps beside it",
-            SlipPull::Stable => "a side seam under a gentle pull, closed",
-            SlipPull::StableFine => "a side seam under a gentle pull, closed, its stitches short and fine",
+            SlipPull::Opens => say!("a side seam under a gentle pull, the cloth beside it open, single threads bridging"),
+            SlipPull::Gaps => say!("a side seam under a gentle pull, small gaps beside it"),
+            SlipPull::Stable => say!("a side seam under a gentle pull, closed"),
+            SlipPull::StableFine => say!("a side seam under a gentle pull, closed, its stitches short and fine"),
         }
     }
 
@@ -298,8 +299,8 @@ impl TailsInside {
 
     pub(super) fn words(self) -> String {
         let mut words = Words::new();
-        words.and("a seam inside a dress");
-        words.count(self.told(), "thread end left hanging", "thread ends left hanging");
+        words.and(say!("a seam inside a dress"));
+        words.count(self.told(), to_say!("{count} thread end left hanging"), to_say!("{count} thread ends left hanging"));
         words.done()
     }
 

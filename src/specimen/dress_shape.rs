@@ -2,6 +2,7 @@
 
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track, leaf};
+use crate::say;
 
 /// A dress on its hanger.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -60,10 +61,10 @@ pub enum Hooks {
 impl HungDress {
     pub(super) fn words(self) -> &'static str {
         match self {
-            HungDress::Twisted => "a dress on a hanger, its seams turned round the body, folds dragging across",
-            HungDress::Leans => "a dress on a hanger, leaning to one side",
-            HungDress::Plumb => "a dress on a hanger, its seams plumb",
-            HungDress::Meets => "a striped dress on a hanger, its seams plumb, stripes meeting at them",
+            HungDress::Twisted => say!("a dress on a hanger, its seams turned round the body, folds dragging across"),
+            HungDress::Leans => say!("a dress on a hanger, leaning to one side"),
+            HungDress::Plumb => say!("a dress on a hanger, its seams plumb"),
+            HungDress::Meets => say!("a striped dress on a hanger, its seams plumb, stripes meeting at them"),
         }
     }
 
@@ -130,11 +131,11 @@ impl HungDress {
 impl SkirtLining {
     pub(super) fn words(self) -> &'static str {
         match self {
-            SkirtLining::Absent => "a skirt without a lining",
-            SkirtLining::HangsOut => "a narrow lining that hangs out below the skirt",
-            SkirtLining::Scant => "a scant lining that clings and ends far above the hem",
-            SkirtLining::Free => "a lining that hangs free, a little shorter than the skirt",
-            SkirtLining::FreeFine => "a lining that hangs free, with a pleat and a finely sewn hem",
+            SkirtLining::Absent => say!("a skirt without a lining"),
+            SkirtLining::HangsOut => say!("a narrow lining that hangs out below the skirt"),
+            SkirtLining::Scant => say!("a scant lining that clings and ends far above the hem"),
+            SkirtLining::Free => say!("a lining that hangs free, a little shorter than the skirt"),
+            SkirtLining::FreeFine => say!("a lining that hangs free, with a pleat and a finely sewn hem"),
         }
     }
 
@@ -190,10 +191,10 @@ impl SkirtLining {
 impl Darts {
     pub(super) fn words(self) -> &'static str {
         match self {
-            Darts::Uneven => "two darts of different length that end in bubbles",
-            Darts::Slightly => "two darts a little off each other, with small bubbles at their points",
-            Darts::Even => "two darts alike, their points to be seen",
-            Darts::Vanish => "two darts alike, their points running out into the cloth",
+            Darts::Uneven => say!("two darts of different length that end in bubbles"),
+            Darts::Slightly => say!("two darts a little off each other, with small bubbles at their points"),
+            Darts::Even => say!("two darts alike, their points to be seen"),
+            Darts::Vanish => say!("two darts alike, their points running out into the cloth"),
         }
     }
 
@@ -232,10 +233,10 @@ impl Darts {
 impl Hooks {
     pub(super) fn words(self) -> &'static str {
         match self {
-            Hooks::Loose => "a hook hanging by one thread, its eye pulled askew",
-            Hooks::Flimsy => "a thin hook and eye, sewn with few stitches",
-            Hooks::Firm => "a hook and eye sewn with many stitches",
-            Hooks::Stayed => "a hook and eye sewn with many stitches, tape behind them",
+            Hooks::Loose => say!("a hook hanging by one thread, its eye pulled askew"),
+            Hooks::Flimsy => say!("a thin hook and eye, sewn with few stitches"),
+            Hooks::Firm => say!("a hook and eye sewn with many stitches"),
+            Hooks::Stayed => say!("a hook and eye sewn with many stitches, tape behind them"),
         }
     }
 

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track, chain, clamp, fringe, leaf, overlock};
 use super::stitching::ridge;
+use crate::say;
 
 /// The outer leg seam pressed open, from inside.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -72,19 +73,17 @@ pub enum HemStitch {
 }
 impl OutseamEdge {
     pub(super) fn words(&self) -> String {
-        let mut words = String::from("a seam pressed open inside, its edges ");
-        words.push_str(match self.edge {
-            Edge::Raw => "raw and fraying",
-            Edge::LooseOverlock => "overlocked loosely",
-            Edge::DenseOverlock => "overlocked densely",
-            Edge::SelfEdge => "the cloth's own woven edge",
-            Edge::SewnTape => "covered by a sewn-on tape that looks like a woven edge",
-            Edge::Bound => "bound in tape",
-        });
-        if !self.whole_leg {
-            words.push_str(" in the turn-up only");
-        }
-        words
+        let seam = match self.edge {
+            Edge::Raw => say!("a seam pressed open inside, its edges raw and fraying"),
+            Edge::LooseOverlock => say!("a seam pressed open inside, its edges overlocked loosely"),
+            Edge::DenseOverlock => say!("a seam pressed open inside, its edges overlocked densely"),
+            Edge::SelfEdge => say!("a seam pressed open inside, its edges the cloth's own woven edge"),
+            Edge::SewnTape => {
+                say!("a seam pressed open inside, its edges covered by a sewn-on tape that looks like a woven edge")
+            }
+            Edge::Bound => say!("a seam pressed open inside, its edges bound in tape"),
+        };
+        if self.whole_leg { seam.to_owned() } else { say!("{seam} in the turn-up only", seam) }
     }
 
     pub(super) fn draw(&self, sheet: &mut Sheet, chance: &mut Chance) {
@@ -165,14 +164,12 @@ impl OutseamEdge {
 
 impl BagSeam {
     pub(super) fn words(&self) -> String {
-        let mut words = String::from("a pocket bag closed by ");
-        words.push_str(match self.closing {
-            BagClosing::Overlock => "one overlock row",
-            BagClosing::SafetyRow => "an overlock row and a line of stitching",
-            BagClosing::Turned => "turning it and sewing it again, edges shut in",
-            BagClosing::Bound => "a tape round its edge",
-        });
-        words
+        String::from(match self.closing {
+            BagClosing::Overlock => say!("a pocket bag closed by one overlock row"),
+            BagClosing::SafetyRow => say!("a pocket bag closed by an overlock row and a line of stitching"),
+            BagClosing::Turned => say!("a pocket bag closed by turning it and sewing it again, edges shut in"),
+            BagClosing::Bound => say!("a pocket bag closed by a tape round its edge"),
+        })
     }
 
     pub(super) fn draw(&self, sheet: &mut Sheet, chance: &mut Chance) {
@@ -220,12 +217,13 @@ impl BagSeam {
 impl Hem {
     pub(super) fn words(&self) -> String {
         let mut words = String::from(match self.stitch {
-            HemStitch::Wrapped => "a hem turned once, its edge wrapped in thread",
-            HemStitch::Lock => "a hem sewn with the same line on face and back",
-            HemStitch::Chain => "a hem sewn with a line on the face and a chain of loops behind",
+            HemStitch::Wrapped => say!("a hem turned once, its edge wrapped in thread"),
+            HemStitch::Lock => say!("a hem sewn with the same line on face and back"),
+            HemStitch::Chain => say!("a hem sewn with a line on the face and a chain of loops behind"),
         });
         if clamp(self.roping, 0.0, 1.0) > 0.2 {
-            words.push_str(", diagonal ridges along it");
+            words.push_str(", ");
+            words.push_str(say!("diagonal ridges along it"));
         }
         words
     }

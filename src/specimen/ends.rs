@@ -5,6 +5,7 @@ use super::drawing::{Ink, Sheet};
 use super::pen::{Pen, Row, Track};
 use super::stitching::ridge;
 use super::words::Words;
+use crate::{say, to_say};
 
 /// Where rows of stitching end.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -36,10 +37,10 @@ pub struct ThreadTails {
 impl RowEnd {
     pub(super) fn words(&self) -> String {
         String::from(match self.ending {
-            Ending::Loose => "a row of stitching that ends loose, its last stitches coming undone",
-            Ending::Untidy => "a row of stitching that ends in an overlap and a knot",
-            Ending::BackTacked => "a row of stitching that ends sewn back over itself",
-            Ending::Hidden => "a row of stitching that ends out of sight under another piece",
+            Ending::Loose => say!("a row of stitching that ends loose, its last stitches coming undone"),
+            Ending::Untidy => say!("a row of stitching that ends in an overlap and a knot"),
+            Ending::BackTacked => say!("a row of stitching that ends sewn back over itself"),
+            Ending::Hidden => say!("a row of stitching that ends out of sight under another piece"),
         })
     }
 
@@ -105,10 +106,10 @@ impl RowEnd {
 impl ThreadTails {
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.and("a seam under a belt loop");
+        words.and(say!("a seam under a belt loop"));
         match self.ends.min(14) {
-            0 => words.and("no loose thread ends"),
-            ends => words.count(ends, "thread end left hanging", "thread ends left hanging"),
+            0 => words.and(say!("no loose thread ends")),
+            ends => words.count(ends, to_say!("{count} thread end left hanging"), to_say!("{count} thread ends left hanging")),
         }
         words.done()
     }

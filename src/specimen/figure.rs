@@ -5,6 +5,7 @@ use super::drawing::{Ink, Sheet};
 use super::figure_piece::How::{Filled, Line, Tape};
 use super::figure_piece::Sides::{Both, Half, One};
 use super::figure_piece::{At, How, Piece, View};
+use crate::say;
 
 /// A figure, and where the tape goes on it. What is measured is as ISO 8559-1:2017 and EN 13402-1 define it, from memory; the band and the
 /// upper arm are ours.
@@ -241,21 +242,23 @@ impl OnBody {
 
     pub(super) fn words(self) -> String {
         String::from(match self {
-            OnBody::Front => "a standing figure from the front",
-            OnBody::Back => "a standing figure from the back",
-            OnBody::Height => "a standing figure, a tape beside it from the floor to the top of the head",
-            OnBody::Neck => "a tape round the neck, just above the collarbone",
-            OnBody::Shoulders => "a figure from the back, a tape from one shoulder point to the other over the base of the neck",
-            OnBody::Chest => "a tape level round the chest, close under the armpits",
-            OnBody::Bust => "a tape level round the bust where it is fullest, a little below the armpits",
-            OnBody::Waist => "a tape round the waist, midway between the lowest rib and the top of the hip bone",
-            OnBody::Band => "a tape round the body along the top of a waistband",
-            OnBody::Hip => "a tape level round the hips where the seat is fullest",
-            OnBody::Thigh => "a tape level round one leg, just below the crotch",
-            OnBody::InsideLeg => "a tape from the crotch straight down to the floor",
-            OnBody::Arm => "a figure from the back, a tape from the shoulder point over the bent elbow to the wrist bone",
-            OnBody::BackLength => "a figure from the back, a tape from the bone at the base of the neck down to the waist",
-            OnBody::UpperArm => "a tape round the upper arm where it is fullest",
+            OnBody::Front => say!("a standing figure from the front"),
+            OnBody::Back => say!("a standing figure from the back"),
+            OnBody::Height => say!("a standing figure, a tape beside it from the floor to the top of the head"),
+            OnBody::Neck => say!("a tape round the neck, just above the collarbone"),
+            OnBody::Shoulders => {
+                say!("a figure from the back, a tape from one shoulder point to the other over the base of the neck")
+            }
+            OnBody::Chest => say!("a tape level round the chest, close under the armpits"),
+            OnBody::Bust => say!("a tape level round the bust where it is fullest, a little below the armpits"),
+            OnBody::Waist => say!("a tape round the waist, midway between the lowest rib and the top of the hip bone"),
+            OnBody::Band => say!("a tape round the body along the top of a waistband"),
+            OnBody::Hip => say!("a tape level round the hips where the seat is fullest"),
+            OnBody::Thigh => say!("a tape level round one leg, just below the crotch"),
+            OnBody::InsideLeg => say!("a tape from the crotch straight down to the floor"),
+            OnBody::Arm => say!("a figure from the back, a tape from the shoulder point over the bent elbow to the wrist bone"),
+            OnBody::BackLength => say!("a figure from the back, a tape from the bone at the base of the neck down to the waist"),
+            OnBody::UpperArm => say!("a tape round the upper arm where it is fullest"),
         })
     }
 

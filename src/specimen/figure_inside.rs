@@ -3,6 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track};
+use crate::say;
 
 /// Where cloth is left inside for a tailor, seen from inside, with a ruler on it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -47,12 +48,12 @@ impl LeftInside {
     pub(super) fn words(self) -> String {
         String::from(match self {
             LeftInside::SeatSeam => {
-                "the seat seam below the band, from inside, a ruler from the stitching to the cut edge of one side"
+                say!("the seat seam below the band, from inside, a ruler from the stitching to the cut edge of one side")
             }
             LeftInside::InnerSeam => {
-                "the inner leg seam below the crotch, from inside, a ruler from the stitching to the cut edge of one side"
+                say!("the inner leg seam below the crotch, from inside, a ruler from the stitching to the cut edge of one side")
             }
-            LeftInside::HemDepth => "a hem from inside, a ruler from the fold up to the cut edge",
+            LeftInside::HemDepth => say!("a hem from inside, a ruler from the fold up to the cut edge"),
         })
     }
 

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track, clamp, feather, leaf};
 use super::stitching::ridge;
+use crate::say;
 
 /// State of the cloth after washing, across a seam.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -41,24 +42,27 @@ pub enum FadeEdge {
 impl Wash {
     pub(super) fn words(&self) -> String {
         let mut words = String::from(match clamp(self.loss, 0.0, 1.0) {
-            loss if loss < 0.12 => "dark cloth, never washed",
-            loss if loss < 0.3 => "dark cloth, rinsed",
-            loss if loss < 0.5 => "cloth that lost a little colour",
-            loss if loss < 0.75 => "cloth faded by stone or bleach",
-            _ => "cloth faded in many steps",
+            loss if loss < 0.12 => say!("dark cloth, never washed"),
+            loss if loss < 0.3 => say!("dark cloth, rinsed"),
+            loss if loss < 0.5 => say!("cloth that lost a little colour"),
+            loss if loss < 0.75 => say!("cloth faded by stone or bleach"),
+            _ => say!("cloth faded in many steps"),
         });
         if self.creased {
-            words.push_str(", stiff with sharp folds");
+            words.push_str(", ");
+            words.push_str(say!("stiff with sharp folds"));
         }
         if self.high_low > 0.1 {
+            words.push_str(", ");
             words.push_str(if self.high_low > 0.6 {
-                ", strong light ridges along the seam"
+                say!("strong light ridges along the seam")
             } else {
-                ", light ridges along the seam"
+                say!("light ridges along the seam")
             });
         }
         if self.mottle > 0.05 {
-            words.push_str(if self.mottle > 0.5 { ", many tones" } else { ", two or three tones" });
+            words.push_str(", ");
+            words.push_str(if self.mottle > 0.5 { say!("many tones") } else { say!("two or three tones") });
         }
         words
     }
@@ -120,10 +124,10 @@ impl Wash {
 impl Fade {
     pub(super) fn words(&self) -> String {
         String::from(match self.edge {
-            FadeEdge::Hard => "a fade with hard lines, as if printed",
-            FadeEdge::Abrupt => "a flat fade that stops abruptly",
-            FadeEdge::Graded => "a softly graded fade",
-            FadeEdge::Natural => "a graded fade that follows the seam, strongest where cloth rubs",
+            FadeEdge::Hard => say!("a fade with hard lines, as if printed"),
+            FadeEdge::Abrupt => say!("a flat fade that stops abruptly"),
+            FadeEdge::Graded => say!("a softly graded fade"),
+            FadeEdge::Natural => say!("a graded fade that follows the seam, strongest where cloth rubs"),
         })
     }
 

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, Pen};
 use super::words::Words;
+use crate::say;
 
 /// Fuzz and small balls on the face of cloth.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -38,11 +39,11 @@ impl Pilling {
 
     pub(super) fn words(self) -> String {
         String::from(match self.grade.clamp(1, 5) {
-            5 => "the face of cloth as new",
-            4 => "the face of cloth with slight fuzz, the first balls forming",
-            3 => "the face of cloth with fuzz and balls on part of it",
-            2 => "the face of cloth with fuzz and balls on most of it",
-            _ => "the face of cloth with dense fuzz and thick balls all over",
+            5 => say!("the face of cloth as new"),
+            4 => say!("the face of cloth with slight fuzz, the first balls forming"),
+            3 => say!("the face of cloth with fuzz and balls on part of it"),
+            2 => say!("the face of cloth with fuzz and balls on most of it"),
+            _ => say!("the face of cloth with dense fuzz and thick balls all over"),
         })
     }
 
@@ -92,13 +93,13 @@ impl ColourPair {
 
     pub(super) fn words(self) -> String {
         let mut words = Words::new();
-        words.and("two pieces of cloth edge to edge");
+        words.and(say!("two pieces of cloth edge to edge"));
         words.and(match self.held() {
-            5 => "of one colour",
-            4 => "the right one a trace lighter",
-            3 => "the right one a little lighter",
-            2 => "the right one clearly lighter",
-            _ => "the right one much lighter",
+            5 => say!("of one colour"),
+            4 => say!("the right one a trace lighter"),
+            3 => say!("the right one a little lighter"),
+            2 => say!("the right one clearly lighter"),
+            _ => say!("the right one much lighter"),
         });
         words.done()
     }

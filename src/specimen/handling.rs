@@ -5,6 +5,7 @@ use super::drawing::{Drawing, Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track, clamp};
 use super::pucker::Pucker;
 use super::words::Words;
+use crate::{say, to_say};
 
 /// A ruler along a row of stitches, its zero on a needle hole, eight centimetres marked for counting.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -114,8 +115,8 @@ impl RulerOnSeam {
 
     pub(super) fn words(self) -> String {
         let mut words = Words::new();
-        words.and("a ruler along a row of stitches, its zero on a needle hole, eight centimetres marked");
-        words.number(self.per_inch(), "stitches per inch");
+        words.and(say!("a ruler along a row of stitches, its zero on a needle hole, eight centimetres marked"));
+        words.number(self.per_inch(), to_say!("{number} stitches per inch"));
         words.done()
     }
 
@@ -144,9 +145,9 @@ impl HolesMarked {
 
     pub(super) fn words(self) -> String {
         String::from(if self.comb {
-            "a row of stitches along a screen, a bar of a comb at each needle hole"
+            say!("a row of stitches along a screen, a bar of a comb at each needle hole")
         } else {
-            "a row of stitches along a screen, a dot at each needle hole that a finger has tapped"
+            say!("a row of stitches along a screen, a dot at each needle hole that a finger has tapped")
         })
     }
 
@@ -184,7 +185,7 @@ impl HolesMarked {
 
 impl Hung {
     pub(super) fn words(self) -> String {
-        String::from("a pair of jeans hung by its belt loops from the hook of a luggage scale")
+        String::from(say!("a pair of jeans hung by its belt loops from the hook of a luggage scale"))
     }
 
     pub(super) fn draw(self, sheet: &mut Sheet, _chance: &mut Chance) {
@@ -242,9 +243,9 @@ impl Window {
     pub(super) fn words(self) -> String {
         let (ends, picks) = self.counts();
         let mut words = Words::new();
-        words.and("a window of one centimetre on cloth, a needle pointing at its yarns");
-        words.number(ends, "yarns along");
-        words.number(picks, "across");
+        words.and(say!("a window of one centimetre on cloth, a needle pointing at its yarns"));
+        words.number(ends, to_say!("{number} yarns along"));
+        words.number(picks, to_say!("{number} across"));
         words.done()
     }
 
@@ -304,9 +305,9 @@ impl Fingertips {
 
     pub(super) fn words(self) -> String {
         let mut words = Words::new();
-        words.and("two fingertips on cloth against a ruler, ten centimetres apart at rest");
+        words.and(say!("two fingertips on cloth against a ruler, ten centimetres apart at rest"));
         if self.give() > 0.0 {
-            words.number(self.give(), "centimetres more when pulled");
+            words.number(self.give(), to_say!("{number} centimetres more when pulled"));
         }
         words.done()
     }
@@ -350,8 +351,8 @@ impl WashMarks {
 
     pub(super) fn words(self) -> String {
         let mut words = Words::new();
-        words.and("a strip of cloth before and after a wash, two marks on it");
-        words.number(self.shorter(), "percent closer together after it");
+        words.and(say!("a strip of cloth before and after a wash, two marks on it"));
+        words.number(self.shorter(), to_say!("{number} percent closer together after it"));
         words.done()
     }
 
@@ -386,7 +387,7 @@ impl WashMarks {
 impl SideLight {
     pub(super) fn words(self) -> String {
         let mut words = Words::new();
-        words.and("a lamp that shines along the cloth");
+        words.and(say!("a lamp that shines along the cloth"));
         words.and(&Pucker { height_mm: self.height_mm, length_mm: 7.5 }.words());
         words.done()
     }
@@ -410,7 +411,7 @@ impl SideLight {
 
 impl Rubbing {
     pub(super) fn words(self) -> String {
-        String::from("a fingertip in a white tissue that rubs the cloth to and fro")
+        String::from(say!("a fingertip in a white tissue that rubs the cloth to and fro"))
     }
 
     pub(super) fn draw(self, sheet: &mut Sheet, chance: &mut Chance) {

@@ -3,6 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{FRAME, Pen, Row, Track, fringe};
+use crate::say;
 
 /// A pocket with two narrow strips of cloth for lips, and a flap.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -53,10 +54,10 @@ pub struct Crushed {
 impl JetPocket {
     pub(super) fn words(self) -> String {
         String::from(match self {
-            JetPocket::Gaping => "a pocket whose corner gapes and frays",
-            JetPocket::Uneven => "a pocket with lips of uneven width, its flap askew",
-            JetPocket::True => "a pocket with even lips and square corners",
-            JetPocket::Fine => "a pocket with thin even lips, its flap flat and finely stitched",
+            JetPocket::Gaping => say!("a pocket whose corner gapes and frays"),
+            JetPocket::Uneven => say!("a pocket with lips of uneven width, its flap askew"),
+            JetPocket::True => say!("a pocket with even lips and square corners"),
+            JetPocket::Fine => say!("a pocket with thin even lips, its flap flat and finely stitched"),
         })
     }
 
@@ -109,7 +110,7 @@ impl JetPocket {
 
 impl PurledHole {
     pub(super) fn words(self) -> String {
-        String::from("a buttonhole with a round eye, every stitch knotted into a raised edge")
+        String::from(say!("a buttonhole with a round eye, every stitch knotted into a raised edge"))
     }
 
     pub(super) fn draw(self, sheet: &mut Sheet, _chance: &mut Chance) {
@@ -146,10 +147,10 @@ impl PurledHole {
 impl SewnButton {
     pub(super) fn words(self) -> String {
         String::from(match self {
-            SewnButton::Loose => "a button in section, tipping on slack thread",
-            SewnButton::Flat => "a button in section, sewn flat on the cloth",
-            SewnButton::Necked => "a button in section, on a wrapped neck of thread",
-            SewnButton::NeckedSpare => "a button in section, grained, on a wrapped neck, a spare one beside it",
+            SewnButton::Loose => say!("a button in section, tipping on slack thread"),
+            SewnButton::Flat => say!("a button in section, sewn flat on the cloth"),
+            SewnButton::Necked => say!("a button in section, on a wrapped neck of thread"),
+            SewnButton::NeckedSpare => say!("a button in section, grained, on a wrapped neck, a spare one beside it"),
         })
     }
 
@@ -210,9 +211,9 @@ impl SewnButton {
 impl CuffVent {
     pub(super) fn words(self) -> String {
         String::from(if self.opens {
-            "a sleeve end with cut buttonholes, its lowest button open"
+            say!("a sleeve end with cut buttonholes, its lowest button open")
         } else {
-            "a sleeve end with buttons sewn on through both layers"
+            say!("a sleeve end with buttons sewn on through both layers")
         })
     }
 
@@ -260,10 +261,10 @@ impl CuffVent {
 impl Crushed {
     pub(super) fn words(self) -> String {
         String::from(match (self.creases.min(12), self.sharp) {
-            (0, _) => "cloth smooth again after it was crushed",
-            (_, true) => "cloth full of sharp creases after it was crushed",
-            (1..=3, false) => "cloth with a few soft creases after it was crushed",
-            (_, false) => "cloth with many soft creases after it was crushed",
+            (0, _) => say!("cloth smooth again after it was crushed"),
+            (_, true) => say!("cloth full of sharp creases after it was crushed"),
+            (1..=3, false) => say!("cloth with a few soft creases after it was crushed"),
+            (_, false) => say!("cloth with many soft creases after it was crushed"),
         })
     }
 

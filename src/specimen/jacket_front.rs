@@ -3,6 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track};
+use crate::say;
 
 /// What lies between cloth and facing of the front: how far it reaches on the left, in section on the right.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -62,10 +63,10 @@ const CHEST: [(f64, f64); 7] = [(33.0, 5.0), (14.0, 10.0), (17.0, 26.0), (15.0, 
 impl FrontLayer {
     pub(super) fn words(self) -> String {
         String::from(match self {
-            FrontLayer::GluedStiff => "a front in section, a thick stiff layer glued to the cloth all over",
-            FrontLayer::GluedSoft => "a front in section, a thin soft layer glued to the cloth all over",
-            FrontLayer::FloatsInChest => "a front in section, a third layer hanging free in chest and lapel",
-            FrontLayer::FloatsToHem => "a front in section, a third layer hanging free down to the hem",
+            FrontLayer::GluedStiff => say!("a front in section, a thick stiff layer glued to the cloth all over"),
+            FrontLayer::GluedSoft => say!("a front in section, a thin soft layer glued to the cloth all over"),
+            FrontLayer::FloatsInChest => say!("a front in section, a third layer hanging free in chest and lapel"),
+            FrontLayer::FloatsToHem => say!("a front in section, a third layer hanging free down to the hem"),
         })
     }
 
@@ -145,10 +146,10 @@ impl FrontLayer {
 impl Lapels {
     pub(super) fn words(self) -> String {
         String::from(match self {
-            Lapels::Curled => "two lapels with a hard crease, their tips curling outwards",
-            Lapels::Flat => "two lapels pressed flat along a hard crease",
-            Lapels::Rolled => "two lapels that roll softly down to the button, one a little higher",
-            Lapels::RolledAlike => "two lapels that roll softly down to the button, both alike",
+            Lapels::Curled => say!("two lapels with a hard crease, their tips curling outwards"),
+            Lapels::Flat => say!("two lapels pressed flat along a hard crease"),
+            Lapels::Rolled => say!("two lapels that roll softly down to the button, one a little higher"),
+            Lapels::RolledAlike => say!("two lapels that roll softly down to the button, both alike"),
         })
     }
 
@@ -209,10 +210,10 @@ impl Lapels {
 impl FrontEdge {
     pub(super) fn words(self) -> String {
         String::from(match self {
-            FrontEdge::Bulky => "a front edge that is thick and wavy",
-            FrontEdge::Shiny => "a front edge shiny from the iron, its layers showing through",
-            FrontEdge::Flat => "a front edge that lies flat",
-            FrontEdge::Crisp => "a front edge that is thin, with an even curve",
+            FrontEdge::Bulky => say!("a front edge that is thick and wavy"),
+            FrontEdge::Shiny => say!("a front edge shiny from the iron, its layers showing through"),
+            FrontEdge::Flat => say!("a front edge that lies flat"),
+            FrontEdge::Crisp => say!("a front edge that is thin, with an even curve"),
         })
     }
 

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track, clamp, fringe, overlock};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// The lining where it meets the hem of the jacket.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -30,10 +31,10 @@ pub struct SpareCloth {
 impl LiningHem {
     pub(super) fn words(self) -> String {
         String::from(match self {
-            LiningHem::HangsOut => "a lining that hangs out below the hem",
-            LiningHem::Tight => "a lining sewn down tight, pulling at the hem",
-            LiningHem::Eased => "a lining with a fold to spare at the hem and a pleat",
-            LiningHem::EasedFine => "a lining with a fold to spare and a pleat, finely sewn, of strong twill",
+            LiningHem::HangsOut => say!("a lining that hangs out below the hem"),
+            LiningHem::Tight => say!("a lining sewn down tight, pulling at the hem"),
+            LiningHem::Eased => say!("a lining with a fold to spare at the hem and a pleat"),
+            LiningHem::EasedFine => say!("a lining with a fold to spare and a pleat, finely sewn, of strong twill"),
         })
     }
 
@@ -109,9 +110,9 @@ impl SpareCloth {
 
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.and("a seam from inside");
-        words.number(self.width(), "millimetres of cloth beside it");
-        words.and(if self.finished { "edges finished" } else { "edges wrapped coarsely" });
+        words.and(say!("a seam from inside"));
+        words.number(self.width(), to_say!("{number} millimetres of cloth beside it"));
+        words.and(if self.finished { say!("edges finished") } else { say!("edges wrapped coarsely") });
         words.done()
     }
 

@@ -3,6 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{FRAME, Pen};
+use crate::say;
 
 /// The front of a jacket, and where its pattern meets.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -34,11 +35,11 @@ struct Piece {
 impl Matched {
     pub(super) fn words(self) -> String {
         String::from(match self {
-            Matched::Plain => "a jacket of plain cloth",
-            Matched::Nowhere => "a patterned jacket, its lines meeting nowhere",
-            Matched::Pockets => "a patterned jacket, its lines meeting at the pockets only",
-            Matched::FrontAndBack => "a patterned jacket, its lines meeting at pockets and side seams",
-            Matched::All => "a patterned jacket, its lines meeting everywhere, lapels mirrored",
+            Matched::Plain => say!("a jacket of plain cloth"),
+            Matched::Nowhere => say!("a patterned jacket, its lines meeting nowhere"),
+            Matched::Pockets => say!("a patterned jacket, its lines meeting at the pockets only"),
+            Matched::FrontAndBack => say!("a patterned jacket, its lines meeting at pockets and side seams"),
+            Matched::All => say!("a patterned jacket, its lines meeting everywhere, lapels mirrored"),
         })
     }
 

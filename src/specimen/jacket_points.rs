@@ -3,6 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Drawing, Ink, Sheet};
 use super::pen::{FRAME, Pen, Track};
+use crate::say;
 
 /// A tailored jacket laid flat, and nothing measured on it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -75,7 +76,7 @@ fn at_height(a: (f64, f64), b: (f64, f64), y: f64) -> (f64, f64) {
 
 impl JacketFlat {
     pub(super) fn words(self) -> String {
-        String::from("a tailored jacket laid flat, from the front")
+        String::from(say!("a tailored jacket laid flat, from the front"))
     }
 
     pub(super) fn draw(self, sheet: &mut Sheet, _chance: &mut Chance) {
@@ -109,14 +110,14 @@ impl JacketMeasure {
 
     pub(super) fn words(self) -> String {
         String::from(match self.point {
-            JacketPoint::Chest => "a jacket from the front, a line straight across just below the armholes",
-            JacketPoint::Waist => "a jacket from the front, a line straight across at the closed button",
-            JacketPoint::Hem => "a jacket from the front, a line along the hem",
-            JacketPoint::Shoulders => "a jacket from the back, a line from sleeve seam to sleeve seam across the shoulders",
-            JacketPoint::BackLength => "a jacket from the back, a line down its middle from the collar seam to the hem",
-            JacketPoint::Sleeve => "a jacket from the front, a line along the outer sleeve from shoulder seam to its end",
-            JacketPoint::Biceps => "a jacket from the front, a line across the upper sleeve, square to it",
-            JacketPoint::Cuff => "a jacket from the front, a line along the end of the sleeve",
+            JacketPoint::Chest => say!("a jacket from the front, a line straight across just below the armholes"),
+            JacketPoint::Waist => say!("a jacket from the front, a line straight across at the closed button"),
+            JacketPoint::Hem => say!("a jacket from the front, a line along the hem"),
+            JacketPoint::Shoulders => say!("a jacket from the back, a line from sleeve seam to sleeve seam across the shoulders"),
+            JacketPoint::BackLength => say!("a jacket from the back, a line down its middle from the collar seam to the hem"),
+            JacketPoint::Sleeve => say!("a jacket from the front, a line along the outer sleeve from shoulder seam to its end"),
+            JacketPoint::Biceps => say!("a jacket from the front, a line across the upper sleeve, square to it"),
+            JacketPoint::Cuff => say!("a jacket from the front, a line along the end of the sleeve"),
         })
     }
 

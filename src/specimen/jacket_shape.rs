@@ -3,6 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{FRAME, Pen};
+use crate::say;
 
 /// Neck and shoulder from the side, the back to the left.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -33,10 +34,10 @@ pub enum SleeveHead {
 impl CollarSit {
     pub(super) fn words(self) -> String {
         String::from(match self {
-            CollarSit::StandsAway => "a jacket collar standing off the neck",
-            CollarSit::GapesMoving => "a jacket collar that leaves the neck as the body moves",
-            CollarSit::Close => "a jacket collar lying on the neck",
-            CollarSit::CloseArmsUp => "a jacket collar lying on the neck while the arm is lifted",
+            CollarSit::StandsAway => say!("a jacket collar standing off the neck"),
+            CollarSit::GapesMoving => say!("a jacket collar that leaves the neck as the body moves"),
+            CollarSit::Close => say!("a jacket collar lying on the neck"),
+            CollarSit::CloseArmsUp => say!("a jacket collar lying on the neck while the arm is lifted"),
         })
     }
 
@@ -100,10 +101,10 @@ impl CollarSit {
 impl SleeveHead {
     pub(super) fn words(self) -> String {
         String::from(match self {
-            SleeveHead::Dented => "a shoulder with dents at the sleeve head, the sleeve twisting",
-            SleeveHead::Rippled => "a shoulder with ripples round the sleeve head",
-            SleeveHead::Clean => "a shoulder with a clean sleeve head",
-            SleeveHead::CleanPitched => "a shoulder with a clean sleeve head, the sleeve bent forward as an arm is",
+            SleeveHead::Dented => say!("a shoulder with dents at the sleeve head, the sleeve twisting"),
+            SleeveHead::Rippled => say!("a shoulder with ripples round the sleeve head"),
+            SleeveHead::Clean => say!("a shoulder with a clean sleeve head"),
+            SleeveHead::CleanPitched => say!("a shoulder with a clean sleeve head, the sleeve bent forward as an arm is"),
         })
     }
 

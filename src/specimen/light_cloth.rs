@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, clamp};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// Cloth held before a hand, and, where it was crushed, the same cloth after that, to the right.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -27,17 +28,17 @@ impl LightHand {
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
         words.and(match clamp(self.sheer, 0.0, 1.0) {
-            sheer if sheer > 0.66 => "cloth through which the fingers are plain to see",
-            sheer if sheer > 0.33 => "cloth through which the fingers show as shapes",
-            sheer if sheer > 0.1 => "cloth through which a hand is a shadow",
-            _ => "cloth that hides the hand",
+            sheer if sheer > 0.66 => say!("cloth through which the fingers are plain to see"),
+            sheer if sheer > 0.33 => say!("cloth through which the fingers show as shapes"),
+            sheer if sheer > 0.1 => say!("cloth through which a hand is a shadow"),
+            _ => say!("cloth that hides the hand"),
         });
         match self.creases {
             None => {}
-            Some(0) => words.and("no creases after crushing"),
-            Some(1..=3) => words.and("a few faint creases after crushing"),
-            Some(4..=6) => words.and("some creases after crushing"),
-            Some(_) => words.and("many sharp creases after crushing"),
+            Some(0) => words.and(say!("no creases after crushing")),
+            Some(1..=3) => words.and(say!("a few faint creases after crushing")),
+            Some(4..=6) => words.and(say!("some creases after crushing")),
+            Some(_) => words.and(say!("many sharp creases after crushing")),
         }
         words.done()
     }
@@ -86,8 +87,8 @@ impl LightHand {
 impl Layers {
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.and("ten layers of cloth");
-        words.number(clamp(self.grams, 60.0, 300.0), "grams a square metre");
+        words.and(say!("ten layers of cloth"));
+        words.number(clamp(self.grams, 60.0, 300.0), to_say!("{number} grams a square metre"));
         words.done()
     }
 

@@ -5,6 +5,8 @@ use super::drawing::{Ink, Sheet};
 use super::figure_piece::How::{Disc, Filled, Limb, Line, Mark};
 use super::figure_piece::Sides::{Both, Half, One};
 use super::figure_piece::{How, Piece, View};
+use crate::language::said;
+use crate::to_say;
 
 /// A move to make in the garment. Handbook, section 9.7: common practice.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -124,7 +126,7 @@ impl Pose {
     }
 
     pub(super) fn words(self) -> String {
-        String::from(self.row().words)
+        String::from(said(self.row().words))
     }
 
     pub(super) fn draw(self, sheet: &mut Sheet, _chance: &mut Chance) {
@@ -139,7 +141,7 @@ const LOWER: View = View { scale: 0.86, top: 11.0 };
 static ROWS: [Row; 11] = [
     Row {
         key: "sit",
-        words: "a figure from the side, sitting upright on a bench",
+        words: to_say!("a figure from the side, sitting upright on a bench"),
         view: View::PLAIN,
         pieces: &[
             GROUND,
@@ -154,7 +156,7 @@ static ROWS: [Row; 11] = [
     },
     Row {
         key: "squat",
-        words: "a figure from the side, squatting, arms forward",
+        words: to_say!("a figure from the side, squatting, arms forward"),
         view: View::PLAIN,
         pieces: &[
             GROUND,
@@ -168,19 +170,19 @@ static ROWS: [Row; 11] = [
     },
     Row {
         key: "reach-forward",
-        words: "a figure from the side, both arms reaching forward",
+        words: to_say!("a figure from the side, both arms reaching forward"),
         view: View::PLAIN,
         pieces: &[GROUND, STANDS[0], STANDS[1], STANDS[2], STANDS[3], STANDS[4], Piece(ARM, One, &[(1, 23), (14, 23), (27, 22)])],
     },
     Row {
         key: "reach-up",
-        words: "a figure from the front, both arms raised",
+        words: to_say!("a figure from the front, both arms raised"),
         view: LOWER,
         pieces: &[GROUND, FACES[0], FACES[1], FACES[2], Piece(ARM, Both, &[(7, 23), (13, 10), (12, 0)]), FACES[3]],
     },
     Row {
         key: "high-step",
-        words: "a figure from the side, one foot up on a step as high as the knee",
+        words: to_say!("a figure from the side, one foot up on a step as high as the knee"),
         view: View::PLAIN,
         pieces: &[
             GROUND,
@@ -197,7 +199,7 @@ static ROWS: [Row; 11] = [
     },
     Row {
         key: "hands-in-pockets",
-        words: "a figure from the front, both hands in the trouser pockets",
+        words: to_say!("a figure from the front, both hands in the trouser pockets"),
         view: View::PLAIN,
         pieces: &[
             GROUND,
@@ -211,7 +213,7 @@ static ROWS: [Row; 11] = [
     },
     Row {
         key: "bend",
-        words: "a figure from the side, bent down, both hands at one shoe",
+        words: to_say!("a figure from the side, bent down, both hands at one shoe"),
         view: View::PLAIN,
         pieces: &[
             GROUND,
@@ -225,7 +227,7 @@ static ROWS: [Row; 11] = [
     },
     Row {
         key: "stand-a-minute",
-        words: "a figure from the side before a mirror, a clock beside it",
+        words: to_say!("a figure from the side before a mirror, a clock beside it"),
         view: View::PLAIN,
         pieces: &[
             GROUND,
@@ -242,7 +244,7 @@ static ROWS: [Row; 11] = [
     },
     Row {
         key: "hug",
-        words: "a figure from the front, arms crossed, a hand on either shoulder",
+        words: to_say!("a figure from the front, arms crossed, a hand on either shoulder"),
         view: View::PLAIN,
         pieces: &[
             GROUND,
@@ -256,7 +258,7 @@ static ROWS: [Row; 11] = [
     },
     Row {
         key: "over-the-head",
-        words: "a figure from the front, arms up, pulling a top over the head",
+        words: to_say!("a figure from the front, arms up, pulling a top over the head"),
         view: LOWER,
         pieces: &[
             GROUND,
@@ -274,7 +276,7 @@ static ROWS: [Row; 11] = [
     },
     Row {
         key: "turn-head",
-        words: "a figure from the front, turning the head to one side and the other",
+        words: to_say!("a figure from the front, turning the head to one side and the other"),
         view: LOWER,
         pieces: &[
             GROUND,

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{FRAME, Pen, Row, Track, leaf};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// Three chambers before the light, a seam across them.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -68,10 +69,10 @@ fn shine(sheet: &mut Sheet, reach: f64) {
 impl FillPanels {
     pub(super) fn words(self) -> &'static str {
         match self {
-            FillPanels::Empty => "chambers before the light, large places without filling",
-            FillPanels::Uneven => "chambers before the light, thick and thin places",
-            FillPanels::Even => "chambers before the light, even, a little thin where rows meet the seam",
-            FillPanels::Full => "chambers before the light, even and plump up to the seam",
+            FillPanels::Empty => say!("chambers before the light, large places without filling"),
+            FillPanels::Uneven => say!("chambers before the light, thick and thin places"),
+            FillPanels::Even => say!("chambers before the light, even, a little thin where rows meet the seam"),
+            FillPanels::Full => say!("chambers before the light, even and plump up to the seam"),
         }
     }
 
@@ -119,10 +120,14 @@ impl FillPanels {
 impl FillLeak {
     pub(super) fn words(self) -> String {
         let mut words = Words::new();
-        words.and("a seam of a filled jacket after rubbing");
-        words.count(self.wisps.min(12), "fibre or feather coming out", "fibres or feathers coming out");
+        words.and(say!("a seam of a filled jacket after rubbing"));
+        words.count(
+            self.wisps.min(12),
+            to_say!("{count} fibre or feather coming out"),
+            to_say!("{count} fibres or feathers coming out"),
+        );
         if self.close {
-            words.and("the cloth fine and close");
+            words.and(say!("the cloth fine and close"));
         }
         words.done()
     }
@@ -153,10 +158,10 @@ impl FillLeak {
 impl Quilt {
     pub(super) fn words(self) -> &'static str {
         match self {
-            Quilt::Skips => "rows of quilting with stitches left out, a long loose thread",
-            Quilt::Uneven => "rows of quilting that wander and miss each other at the seam",
-            Quilt::Even => "even rows of quilting that miss each other at the seam",
-            Quilt::Meets => "even rows of quilting that meet at the seam",
+            Quilt::Skips => say!("rows of quilting with stitches left out, a long loose thread"),
+            Quilt::Uneven => say!("rows of quilting that wander and miss each other at the seam"),
+            Quilt::Even => say!("even rows of quilting that miss each other at the seam"),
+            Quilt::Meets => say!("even rows of quilting that meet at the seam"),
         }
     }
 
@@ -201,8 +206,8 @@ impl QuiltTails {
 
     pub(super) fn words(self) -> String {
         let mut words = Words::new();
-        words.and("rows of quilting");
-        words.count(self.told(), "thread end left hanging", "thread ends left hanging");
+        words.and(say!("rows of quilting"));
+        words.count(self.told(), to_say!("{count} thread end left hanging"), to_say!("{count} thread ends left hanging"));
         words.done()
     }
 

@@ -3,6 +3,7 @@
 use super::drawing::{Ink, Sheet};
 use super::pen::{FRAME, Pen, Row, Track};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// A coat or padded jacket laid flat.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -180,15 +181,15 @@ fn padded(sheet: &mut Sheet, rows: f64, plump: bool) {
 impl OuterFlat {
     pub(super) fn words(self) -> &'static str {
         match (self.point, self.cut) {
-            (None, OuterCut::Coat) => "a buttoned coat laid flat, without filling",
-            (None, OuterCut::Padded) => "a hooded jacket laid flat, padded in even rows",
-            (None, OuterCut::Down) => "a hooded jacket laid flat, plump in many chambers",
-            (Some(OuterPoint::Shoulders), _) => "a jacket from the back, a line across the shoulders from seam to seam",
-            (Some(OuterPoint::Chest), _) => "a jacket from the front, a line straight across just below the armholes",
-            (Some(OuterPoint::Hem), _) => "a jacket from the front, a line along the bottom",
-            (Some(OuterPoint::Sleeve), _) => "a jacket from the front, a line along the fold of one sleeve",
-            (Some(OuterPoint::Cuff), _) => "a jacket from the front, a line along the end of one sleeve",
-            (Some(OuterPoint::Length), _) => "a jacket from the back, a line down its middle to the hem",
+            (None, OuterCut::Coat) => say!("a buttoned coat laid flat, without filling"),
+            (None, OuterCut::Padded) => say!("a hooded jacket laid flat, padded in even rows"),
+            (None, OuterCut::Down) => say!("a hooded jacket laid flat, plump in many chambers"),
+            (Some(OuterPoint::Shoulders), _) => say!("a jacket from the back, a line across the shoulders from seam to seam"),
+            (Some(OuterPoint::Chest), _) => say!("a jacket from the front, a line straight across just below the armholes"),
+            (Some(OuterPoint::Hem), _) => say!("a jacket from the front, a line along the bottom"),
+            (Some(OuterPoint::Sleeve), _) => say!("a jacket from the front, a line along the fold of one sleeve"),
+            (Some(OuterPoint::Cuff), _) => say!("a jacket from the front, a line along the end of one sleeve"),
+            (Some(OuterPoint::Length), _) => say!("a jacket from the back, a line down its middle to the hem"),
         }
     }
 
@@ -226,10 +227,10 @@ impl OuterFlat {
 impl OuterPair {
     pub(super) fn words(self) -> &'static str {
         match self {
-            OuterPair::Off => "a coat whose halves differ: one collar point, pocket and front edge lower",
-            OuterPair::Slightly => "a coat whose halves differ a little",
-            OuterPair::Level => "a coat whose halves are alike",
-            OuterPair::Crisp => "a coat whose halves are alike, its edges flat and stitched along",
+            OuterPair::Off => say!("a coat whose halves differ: one collar point, pocket and front edge lower"),
+            OuterPair::Slightly => say!("a coat whose halves differ a little"),
+            OuterPair::Level => say!("a coat whose halves are alike"),
+            OuterPair::Crisp => say!("a coat whose halves are alike, its edges flat and stitched along"),
         }
     }
 
@@ -289,8 +290,12 @@ impl Hardware {
 
     pub(super) fn words(self) -> String {
         let mut words = Words::new();
-        words.and("a hooded jacket laid flat");
-        words.count(self.told(), "zip, snap, toggle or pocket marked", "zips, snaps, toggles and pockets marked");
+        words.and(say!("a hooded jacket laid flat"));
+        words.count(
+            self.told(),
+            to_say!("{count} zip, snap, toggle or pocket marked"),
+            to_say!("{count} zips, snaps, toggles and pockets marked"),
+        );
         words.done()
     }
 

@@ -5,6 +5,7 @@ use super::drawing::{Ink, Sheet};
 use super::jacket_details::SewnButton;
 use super::pen::{Area, FRAME, Pen, Row, Track, leaf};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// The main zip, its top to the right.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -64,10 +65,10 @@ pub enum PocketBag {
 impl OuterZip {
     pub(super) fn words(self) -> &'static str {
         match self {
-            OuterZip::Catches => "a thin zip that has caught cloth",
-            OuterZip::Rough => "a zip that parts behind its slider, ripples beside it",
-            OuterZip::Guarded => "a closed zip with a flap of cloth behind it",
-            OuterZip::Heavy => "a heavy zip with two sliders, a flap behind it, its end stayed",
+            OuterZip::Catches => say!("a thin zip that has caught cloth"),
+            OuterZip::Rough => say!("a zip that parts behind its slider, ripples beside it"),
+            OuterZip::Guarded => say!("a closed zip with a flap of cloth behind it"),
+            OuterZip::Heavy => say!("a heavy zip with two sliders, a flap behind it, its end stayed"),
         }
     }
 
@@ -153,10 +154,10 @@ impl OuterZip {
 impl Cord {
     pub(super) fn words(self) -> &'static str {
         match self {
-            Cord::Nothing => "a hem with a bare end of cord, nothing that stops it",
-            Cord::Slips => "a wide hem, the stop has slid down its slack cord",
-            Cord::Holds => "a hem drawn in by a cord, a stop holds it at the hem",
-            Cord::Tidy => "a hem drawn in, the stop sewn to it, the cord led back inside",
+            Cord::Nothing => say!("a hem with a bare end of cord, nothing that stops it"),
+            Cord::Slips => say!("a wide hem, the stop has slid down its slack cord"),
+            Cord::Holds => say!("a hem drawn in by a cord, a stop holds it at the hem"),
+            Cord::Tidy => say!("a hem drawn in, the stop sewn to it, the cord led back inside"),
         }
     }
 
@@ -213,10 +214,10 @@ impl Cord {
 impl PocketTacks {
     pub(super) fn words(self) -> String {
         let mut words = Words::new();
-        words.and("two pockets with four corners");
-        words.count(self.tacks.min(4), "corner tacked", "corners tacked");
+        words.and(say!("two pockets with four corners"));
+        words.count(self.tacks.min(4), to_say!("{count} corner tacked"), to_say!("{count} corners tacked"));
         if self.backed {
-            words.and("a patch behind each");
+            words.and(say!("a patch behind each"));
         }
         words.done()
     }
@@ -249,9 +250,9 @@ impl PocketTacks {
 impl BackedButton {
     pub(super) fn words(self) -> &'static str {
         if self.necked {
-            "a button in section, on a wrapped neck, a small one behind the cloth and a spare beside it"
+            say!("a button in section, on a wrapped neck, a small one behind the cloth and a spare beside it")
         } else {
-            "a button in section, sewn flat, a small one behind the cloth"
+            say!("a button in section, sewn flat, a small one behind the cloth")
         }
     }
 
@@ -266,10 +267,10 @@ impl BackedButton {
 impl PocketBag {
     pub(super) fn words(self) -> &'static str {
         match self {
-            PocketBag::Slips => "lining whose threads slide apart at a seam, a hand seen through the pocket bag",
-            PocketBag::Plain => "plain lining, a hand shows faintly through the pocket bag",
-            PocketBag::Firm => "close lining, the pocket bag hides the hand",
-            PocketBag::Warm => "close lining, a pocket bag of warm pile",
+            PocketBag::Slips => say!("lining whose threads slide apart at a seam, a hand seen through the pocket bag"),
+            PocketBag::Plain => say!("plain lining, a hand shows faintly through the pocket bag"),
+            PocketBag::Firm => say!("close lining, the pocket bag hides the hand"),
+            PocketBag::Warm => say!("close lining, a pocket bag of warm pile"),
         }
     }
 

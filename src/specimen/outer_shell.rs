@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::dress_seams::EdgeInside;
 use super::pen::{Area, FRAME, Pen, Row, Track};
+use crate::say;
 
 /// Outer cloth after a handful was crushed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -43,10 +44,10 @@ pub enum SealedSeam {
 impl ShellHand {
     pub(super) fn words(self) -> &'static str {
         match self {
-            ShellHand::Flaking => "outer cloth after a crush, its coating flaking off along the creases",
-            ShellHand::Thin => "thin outer cloth after a crush, full of sharp creases",
-            ShellHand::Firm => "firm outer cloth after a crush, a few soft creases",
-            ShellHand::Supple => "dense outer cloth after a crush, smooth again",
+            ShellHand::Flaking => say!("outer cloth after a crush, its coating flaking off along the creases"),
+            ShellHand::Thin => say!("thin outer cloth after a crush, full of sharp creases"),
+            ShellHand::Firm => say!("firm outer cloth after a crush, a few soft creases"),
+            ShellHand::Supple => say!("dense outer cloth after a crush, smooth again"),
         }
     }
 
@@ -99,10 +100,10 @@ impl ShellHand {
 impl Drop {
     pub(super) fn words(self) -> &'static str {
         match self {
-            Drop::Soaks => "a drop of water in section, gone into the cloth",
-            Drop::Spreads => "a drop of water in section, spread flat on the cloth, wet below",
-            Drop::Beads => "a drop of water in section, a bead on the cloth, a dark ring below it",
-            Drop::RollsOff => "a drop of water in section, a ball running off the sloping cloth",
+            Drop::Soaks => say!("a drop of water in section, gone into the cloth"),
+            Drop::Spreads => say!("a drop of water in section, spread flat on the cloth, wet below"),
+            Drop::Beads => say!("a drop of water in section, a bead on the cloth, a dark ring below it"),
+            Drop::RollsOff => say!("a drop of water in section, a ball running off the sloping cloth"),
         }
     }
 
@@ -143,8 +144,8 @@ impl Drop {
 impl SealedSeam {
     pub(super) fn words(self) -> &'static str {
         match self {
-            SealedSeam::Topstitched => "a seam inside, its edge wrapped densely and stitched down",
-            SealedSeam::Taped => "a seam inside under a smooth tape, no needle hole to see",
+            SealedSeam::Topstitched => say!("a seam inside, its edge wrapped densely and stitched down"),
+            SealedSeam::Taped => say!("a seam inside under a smooth tape, no needle hole to see"),
         }
     }
 

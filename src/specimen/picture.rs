@@ -49,6 +49,7 @@ use super::wear::{Tear, Wear};
 use super::weave_kind::WeaveFace;
 use super::whiskers::Whiskers;
 use super::whole::{Details, Waistband};
+use crate::say;
 
 /// What a specimen shows, and how much of it. Plain data: it stands in `static` content beside the answer it draws.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -448,8 +449,8 @@ impl Picture {
             Picture::Sweater(it) => it.words(),
             Picture::Dress(it) => it.words(),
             Picture::Outer(it) => it.words(),
-            Picture::Plain(of) => of.words() + ", on plain-woven cloth",
-            Picture::Knit(of) => of.words() + ", on knitted cloth",
+            Picture::Plain(of) => say!("{picture}, on plain-woven cloth", picture = of.words()),
+            Picture::Knit(of) => say!("{picture}, on knitted cloth", picture = of.words()),
             Picture::SecondHand(it) => it.words(),
         }
     }

@@ -3,6 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Drawing, Ink, Sheet};
 use super::pen::{BLEED, FRAME, Pen, Track};
+use crate::say;
 
 /// A pair of jeans laid flat, with the line along which one measure is taken.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -55,7 +56,7 @@ pub struct JeansFlat;
 
 impl JeansFlat {
     pub(super) fn words(self) -> String {
-        String::from("a pair of jeans laid flat, from the front")
+        String::from(say!("a pair of jeans laid flat, from the front"))
     }
 
     pub(super) fn draw(self, sheet: &mut Sheet, _chance: &mut Chance) {
@@ -179,15 +180,15 @@ impl Measure {
 
     pub(super) fn words(self) -> String {
         String::from(match self.point {
-            Point::Waist => "jeans from the front, a line straight across the top edge of the band",
-            Point::Hip => "jeans from the front, a line straight across, a hand’s width above the crotch",
-            Point::FrontRise => "jeans from the front, a line from the crotch up the fly seam to the top of the band",
-            Point::BackRise => "jeans from the back, a line from the crotch up the seat seam to the top of the band",
-            Point::Thigh => "one leg, a line across it just below the crotch, square to the inner seam",
-            Point::Knee => "one leg, a line across it at the knee, 35 centimetres below the crotch",
-            Point::Hem => "one leg, a line along the edge of its hem",
-            Point::Inseam => "one leg, a line along the inner seam from crotch to hem",
-            Point::Outseam => "one leg, a line along the outer seam from the top of the band to the hem",
+            Point::Waist => say!("jeans from the front, a line straight across the top edge of the band"),
+            Point::Hip => say!("jeans from the front, a line straight across, a hand’s width above the crotch"),
+            Point::FrontRise => say!("jeans from the front, a line from the crotch up the fly seam to the top of the band"),
+            Point::BackRise => say!("jeans from the back, a line from the crotch up the seat seam to the top of the band"),
+            Point::Thigh => say!("one leg, a line across it just below the crotch, square to the inner seam"),
+            Point::Knee => say!("one leg, a line across it at the knee, 35 centimetres below the crotch"),
+            Point::Hem => say!("one leg, a line along the edge of its hem"),
+            Point::Inseam => say!("one leg, a line along the inner seam from crotch to hem"),
+            Point::Outseam => say!("one leg, a line along the outer seam from the top of the band to the hem"),
         })
     }
 

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{FRAME, Pen, Row, Track, clamp};
 use super::stitching::MM;
+use crate::say;
 
 /// A seam in slanting light.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -17,11 +18,11 @@ pub struct Pucker {
 impl Pucker {
     pub(super) fn words(&self) -> String {
         String::from(match clamp(self.height_mm, 0.0, 3.0) {
-            height if height < 0.1 => "a seam that lies flat",
-            height if height < 0.7 => "a seam with faint ripples",
-            height if height < 1.6 => "a seam with plain ripples",
-            height if height < 2.2 => "a seam with strong ripples",
-            _ => "a seam gathered in deep ripples",
+            height if height < 0.1 => say!("a seam that lies flat"),
+            height if height < 0.7 => say!("a seam with faint ripples"),
+            height if height < 1.6 => say!("a seam with plain ripples"),
+            height if height < 2.2 => say!("a seam with strong ripples"),
+            _ => say!("a seam gathered in deep ripples"),
         })
     }
 

@@ -3,6 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, Pen, Row, Track, fringe, overlock};
+use crate::say;
 
 /// What became of the raw edges of a seam or hem.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -40,17 +41,16 @@ const LEVEL: f64 = 40.0;
 
 impl RawEdge {
     pub(super) fn words(self) -> String {
-        let mut words = String::from("in section and from inside: ");
-        words.push_str(match self.fate {
-            EdgeFate::Tube => "a seam whose edges are shut into a little tube",
-            EdgeFate::TapeEach => "a seam pressed apart, each edge in a tape",
-            EdgeFate::Butted => "edges that meet without overlap under a band of stitches",
-            EdgeFate::TurnedOnce => "a hem turned once, its raw edge in sight",
-            EdgeFate::TurnedTwice => "a hem turned twice, no raw edge in sight",
-            EdgeFate::OnePly => "rows of stitches on a single layer of cloth",
-            EdgeFate::Raw => "a seam whose edges are left as cut",
-        });
-        words
+        let seam = match self.fate {
+            EdgeFate::Tube => say!("a seam whose edges are shut into a little tube"),
+            EdgeFate::TapeEach => say!("a seam pressed apart, each edge in a tape"),
+            EdgeFate::Butted => say!("edges that meet without overlap under a band of stitches"),
+            EdgeFate::TurnedOnce => say!("a hem turned once, its raw edge in sight"),
+            EdgeFate::TurnedTwice => say!("a hem turned twice, no raw edge in sight"),
+            EdgeFate::OnePly => say!("rows of stitches on a single layer of cloth"),
+            EdgeFate::Raw => say!("a seam whose edges are left as cut"),
+        };
+        say!("in section and from inside: {seam}", seam)
     }
 
     pub(super) fn draw(self, sheet: &mut Sheet, chance: &mut Chance) {

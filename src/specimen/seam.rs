@@ -3,6 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, Pen, Row, Track, fringe, overlock};
+use crate::say;
 
 /// A long seam: its section above, its inside below.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -32,12 +33,12 @@ impl Join {
     /// The join in words.
     pub(super) fn words(self) -> &'static str {
         match self {
-            Join::Overlock => "one overlock row",
-            Join::OverlockAndRow => "an overlock row and a second row beside it",
-            Join::MockFelled => "an overlocked edge laid flat under two rows",
-            Join::Felled => "felled, edges locked into each other under two rows",
-            Join::FelledRunOff => "felled, but a raw edge has slipped out",
-            Join::Bound => "edges bound in tape",
+            Join::Overlock => say!("one overlock row"),
+            Join::OverlockAndRow => say!("an overlock row and a second row beside it"),
+            Join::MockFelled => say!("an overlocked edge laid flat under two rows"),
+            Join::Felled => say!("felled, edges locked into each other under two rows"),
+            Join::FelledRunOff => say!("felled, but a raw edge has slipped out"),
+            Join::Bound => say!("edges bound in tape"),
         }
     }
 
@@ -209,9 +210,7 @@ fn needles(pen: &mut Pen, places: &[f64], top: f64, bottom: f64) {
 
 impl JoinedSeam {
     pub(super) fn words(&self) -> String {
-        let mut words = String::from("a long seam in section and from inside: ");
-        words.push_str(self.join.words());
-        words
+        say!("a long seam in section and from inside: {seam}", seam = self.join.words())
     }
 
     pub(super) fn draw(&self, sheet: &mut Sheet, chance: &mut Chance) {

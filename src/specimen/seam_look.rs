@@ -5,6 +5,7 @@ use super::drawing::{Ink, Sheet};
 use super::pen::{Area, Pen, Row, Track, chain, fringe, overlock};
 use super::stitching::ridge;
 use super::words::Words;
+use crate::{say, to_say};
 
 /// Both sides of one stitching: the face above, and below the back, turned up.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -66,15 +67,15 @@ impl BackLook {
     /// The look in words.
     fn words(self) -> &'static str {
         match self {
-            BackLook::SameLine => "the back shows the same line as the face",
-            BackLook::Rope => "the back shows a thick rope of loops",
-            BackLook::ThinChain => "the back shows a thin chain of one thread",
-            BackLook::Ladder => "the back shows threads that cross between two rows",
-            BackLook::Wrapped => "the back shows threads round the raw edge, held by a line",
-            BackLook::WrappedAndLine => "the back shows a rope of loops and, apart from it, threads round the raw edge",
-            BackLook::Zigzag => "a zigzag on both sides",
-            BackLook::ZigzagInside => "a zigzag on the back, tiny pricks on the face",
-            BackLook::LadderBoth => "threads cross between two rows on both sides",
+            BackLook::SameLine => say!("the back shows the same line as the face"),
+            BackLook::Rope => say!("the back shows a thick rope of loops"),
+            BackLook::ThinChain => say!("the back shows a thin chain of one thread"),
+            BackLook::Ladder => say!("the back shows threads that cross between two rows"),
+            BackLook::Wrapped => say!("the back shows threads round the raw edge, held by a line"),
+            BackLook::WrappedAndLine => say!("the back shows a rope of loops and, apart from it, threads round the raw edge"),
+            BackLook::Zigzag => say!("a zigzag on both sides"),
+            BackLook::ZigzagInside => say!("a zigzag on the back, tiny pricks on the face"),
+            BackLook::LadderBoth => say!("threads cross between two rows on both sides"),
         }
     }
 
@@ -147,7 +148,7 @@ impl BackLook {
 impl SeamBack {
     pub(super) fn words(self) -> String {
         let mut words = Words::new();
-        words.and("both sides of a stitching");
+        words.and(say!("both sides of a stitching"));
         words.and(self.look.words());
         words.done()
     }
@@ -166,7 +167,11 @@ impl SeamBack {
 impl NeedleLines {
     pub(super) fn words(self) -> String {
         let mut words = Words::new();
-        words.count(self.lines.min(4), "line of needle thread on the face", "lines of needle thread on the face");
+        words.count(
+            self.lines.min(4),
+            to_say!("{count} line of needle thread on the face"),
+            to_say!("{count} lines of needle thread on the face"),
+        );
         words.done()
     }
 

@@ -5,6 +5,7 @@ use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track, clamp, fringe, leaf, overlock};
 use super::seam::Join;
 use super::stitching::ridge;
+use crate::say;
 
 /// Where seat seam and yoke cross, from inside.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -42,12 +43,12 @@ const CROSSING: f64 = 1.8;
 
 impl SeatYoke {
     pub(super) fn words(&self) -> String {
-        let mut words = String::from("seat seam and yoke from inside: ");
-        words.push_str(self.join.words());
+        let mut words = say!("seat seam and yoke from inside: {seam}", seam = self.join.words());
+        words.push_str(", ");
         words.push_str(match clamp(self.miss_mm, 0.0, 12.0) {
-            miss if miss < 1.0 => ", yoke ends meet",
-            miss if miss < 5.0 => ", yoke ends nearly meet",
-            _ => ", yoke ends miss each other",
+            miss if miss < 1.0 => say!("yoke ends meet"),
+            miss if miss < 5.0 => say!("yoke ends nearly meet"),
+            _ => say!("yoke ends miss each other"),
         });
         words
     }
@@ -65,16 +66,17 @@ impl SeatYoke {
 impl Crotch {
     pub(super) fn words(&self) -> String {
         let mut words = String::from(if self.gap {
-            "four seams at the crotch with a gap and pulled threads"
+            say!("four seams at the crotch with a gap and pulled threads")
         } else {
             match clamp(self.miss_mm, 0.0, 12.0) {
-                miss if miss < 1.0 => "four seams that meet exactly at the crotch",
-                miss if miss < 5.0 => "four seams that nearly meet at the crotch",
-                _ => "four seams that miss each other at the crotch",
+                miss if miss < 1.0 => say!("four seams that meet exactly at the crotch"),
+                miss if miss < 5.0 => say!("four seams that nearly meet at the crotch"),
+                _ => say!("four seams that miss each other at the crotch"),
             }
         });
         if self.tack {
-            words.push_str(", held by a bar tack");
+            words.push_str(", ");
+            words.push_str(say!("held by a bar tack"));
         }
         words
     }
@@ -107,17 +109,18 @@ impl Crotch {
 
 impl BeltLoop {
     pub(super) fn words(&self) -> String {
-        let mut words = String::from("a belt loop on the waistband held by ");
-        words.push_str(match self.tacks.min(2) {
-            0 => "plain stitches only",
-            1 => "one bar tack",
-            _ => "two bar tacks",
+        let mut words = String::from(match self.tacks.min(2) {
+            0 => say!("a belt loop on the waistband held by plain stitches only"),
+            1 => say!("a belt loop on the waistband held by one bar tack"),
+            _ => say!("a belt loop on the waistband held by two bar tacks"),
         });
         if !self.caught {
-            words.push_str(", one end pulled out");
+            words.push_str(", ");
+            words.push_str(say!("one end pulled out"));
         }
         if self.tilt.unsigned_abs() > 3 {
-            words.push_str(", sewn on crooked");
+            words.push_str(", ");
+            words.push_str(say!("sewn on crooked"));
         }
         words
     }

@@ -3,6 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen};
+use crate::say;
 
 /// Cloth with or without a stain.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -72,10 +73,10 @@ fn blot(pen: &mut Pen, (x, y): (f64, f64), (rx, ry): (f64, f64)) {
 impl Stained {
     pub(super) fn words(self) -> &'static str {
         match self {
-            Stained::Set => "light cloth with a stain in the middle, its rim sharp and dark",
-            Stained::Fresh => "light cloth with a stain in the middle that lies on top",
-            Stained::Hidden => "light cloth with a small spot at the hem",
-            Stained::None => "light cloth without a stain",
+            Stained::Set => say!("light cloth with a stain in the middle, its rim sharp and dark"),
+            Stained::Fresh => say!("light cloth with a stain in the middle that lies on top"),
+            Stained::Hidden => say!("light cloth with a small spot at the hem"),
+            Stained::None => say!("light cloth without a stain"),
         }
     }
 
@@ -105,10 +106,10 @@ impl Stained {
 impl Stored {
     pub(super) fn words(self) -> &'static str {
         match self {
-            Stored::Living => "light cloth with webs, grubs and dark specks",
-            Stored::Holes => "light cloth with small round holes and a line that damp left",
-            Stored::Smell => "light cloth, whole and clean, from which a smell rises",
-            Stored::Clean => "light cloth, whole and clean",
+            Stored::Living => say!("light cloth with webs, grubs and dark specks"),
+            Stored::Holes => say!("light cloth with small round holes and a line that damp left"),
+            Stored::Smell => say!("light cloth, whole and clean, from which a smell rises"),
+            Stored::Clean => say!("light cloth, whole and clean"),
         }
     }
 
@@ -166,10 +167,10 @@ impl Stored {
 impl Thinned {
     pub(super) fn words(self) -> &'static str {
         match self {
-            Thinned::Pinholes => "cloth before the light, a patch full of points of light",
-            Thinned::Clearly => "cloth before the light, a patch clearly lighter than the rest",
-            Thinned::Trace => "cloth before the light, a patch a trace lighter than the rest",
-            Thinned::Same => "cloth before the light, equally dense all over",
+            Thinned::Pinholes => say!("cloth before the light, a patch full of points of light"),
+            Thinned::Clearly => say!("cloth before the light, a patch clearly lighter than the rest"),
+            Thinned::Trace => say!("cloth before the light, a patch a trace lighter than the rest"),
+            Thinned::Same => say!("cloth before the light, equally dense all over"),
         }
     }
 

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track, fringe};
 use super::stitching::ridge;
+use crate::say;
 
 /// A row of buttons.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -47,10 +48,10 @@ fn buttons(sheet: &mut Sheet, ink: Ink, radius: f64, places: &[(f64, f64)]) {
 impl Fastening {
     pub(super) fn words(self) -> &'static str {
         match self {
-            Fastening::Fails => "three places for buttons, the middle one gone with a hole torn in the cloth",
-            Fastening::Missing => "three places for buttons, the middle one empty, the last of another kind",
-            Fastening::Loose => "three buttons, the middle one hanging by a long thread",
-            Fastening::Firm => "three buttons, alike and firm",
+            Fastening::Fails => say!("three places for buttons, the middle one gone with a hole torn in the cloth"),
+            Fastening::Missing => say!("three places for buttons, the middle one empty, the last of another kind"),
+            Fastening::Loose => say!("three buttons, the middle one hanging by a long thread"),
+            Fastening::Firm => say!("three buttons, alike and firm"),
         }
     }
 
@@ -93,10 +94,10 @@ impl Fastening {
 impl WornLining {
     pub(super) fn words(self) -> &'static str {
         match self {
-            WornLining::Shreds => "a lining with long slits, their edges frayed",
-            WornLining::Split => "a lining open along its seam, the cloth beside it whole",
-            WornLining::Thin => "a lining worn thin and marked in one place",
-            WornLining::Whole => "a lining, whole and clean",
+            WornLining::Shreds => say!("a lining with long slits, their edges frayed"),
+            WornLining::Split => say!("a lining open along its seam, the cloth beside it whole"),
+            WornLining::Thin => say!("a lining worn thin and marked in one place"),
+            WornLining::Whole => say!("a lining, whole and clean"),
         }
     }
 

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track, fringe, overlock};
 use super::stitching::ridge;
+use crate::say;
 
 /// A seam that is parted a little.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -53,10 +54,10 @@ fn holes(sheet: &mut Sheet, size: f64, y: f64) {
 impl Strained {
     pub(super) fn words(self) -> &'static str {
         match self {
-            Strained::Torn => "a seam, the cloth torn beside its stitches",
-            Strained::Popped => "a seam that gapes, its stitches broken, the cloth beside it whole",
-            Strained::Strained => "a seam a little open, thread across it and large holes on both sides",
-            Strained::Sound => "a seam, closed",
+            Strained::Torn => say!("a seam, the cloth torn beside its stitches"),
+            Strained::Popped => say!("a seam that gapes, its stitches broken, the cloth beside it whole"),
+            Strained::Strained => say!("a seam a little open, thread across it and large holes on both sides"),
+            Strained::Sound => say!("a seam, closed"),
         }
     }
 
@@ -112,10 +113,10 @@ impl Strained {
 impl Mended {
     pub(super) fn words(self) -> &'static str {
         match self {
-            Mended::Gives => "a lumpy patch that comes off at a corner",
-            Mended::Plain => "a flat patch sewn all round",
-            Mended::Fine => "a small darn, hardly to be told from the cloth",
-            Mended::Never => "cloth without a mend",
+            Mended::Gives => say!("a lumpy patch that comes off at a corner"),
+            Mended::Plain => say!("a flat patch sewn all round"),
+            Mended::Fine => say!("a small darn, hardly to be told from the cloth"),
+            Mended::Never => say!("cloth without a mend"),
         }
     }
 
@@ -176,10 +177,10 @@ impl Mended {
 impl Altered {
     pub(super) fn words(self) -> &'static str {
         match self {
-            Altered::Cut => "a hem from inside, cut off at the edge, nothing turned in",
-            Altered::Line => "a narrow hem from inside, the line of an old fold above it",
-            Altered::Inside => "a deep hem from inside, the holes of an old row in it",
-            Altered::Never => "a hem from inside, one row of stitches",
+            Altered::Cut => say!("a hem from inside, cut off at the edge, nothing turned in"),
+            Altered::Line => say!("a narrow hem from inside, the line of an old fold above it"),
+            Altered::Inside => say!("a deep hem from inside, the holes of an old row in it"),
+            Altered::Never => say!("a hem from inside, one row of stitches"),
         }
     }
 

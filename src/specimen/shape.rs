@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track, clamp};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// The lower leg lying flat.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -58,8 +59,8 @@ impl LegTwist {
 
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.and("a leg lying flat");
-        words.number(clamp(self.twist_mm, 0.0, 60.0), "millimetres from the fold to the side seam at the hem");
+        words.and(say!("a leg lying flat"));
+        words.number(clamp(self.twist_mm, 0.0, 60.0), to_say!("{number} millimetres from the fold to the side seam at the hem"));
         words.done()
     }
 
@@ -108,13 +109,13 @@ impl BackPockets {
     pub(super) fn words(&self) -> String {
         let worst = self.worst();
         String::from(if worst < 1.0 {
-            "back pockets level and equally far from the centre seam, yoke ends meet"
+            say!("back pockets level and equally far from the centre seam, yoke ends meet")
         } else if worst < 3.1 {
-            "back pockets and yoke a trifle off"
+            say!("back pockets and yoke a trifle off")
         } else if worst < 6.1 {
-            "back pockets and yoke off by some millimetres"
+            say!("back pockets and yoke off by some millimetres")
         } else {
-            "back pockets and yoke plainly off"
+            say!("back pockets and yoke plainly off")
         })
     }
 
@@ -169,16 +170,17 @@ impl Bagging {
     pub(super) fn words(&self) -> String {
         let (bag, gape) = (clamp(self.bag_mm, 0.0, 40.0), clamp(self.gape_mm, 0.0, 50.0));
         let mut words = String::from(if bag > 20.0 {
-            "knee and seat bag out"
+            say!("knee and seat bag out")
         } else if bag > 8.0 {
-            "knee and seat bag somewhat"
+            say!("knee and seat bag somewhat")
         } else if bag > 1.5 {
-            "knee and seat bag slightly"
+            say!("knee and seat bag slightly")
         } else {
-            "knee and seat stay as they were"
+            say!("knee and seat stay as they were")
         });
         if gape > 15.0 {
-            words.push_str(", waistband gapes at the back");
+            words.push_str(", ");
+            words.push_str(say!("waistband gapes at the back"));
         }
         words
     }
@@ -225,13 +227,14 @@ impl Matching {
     pub(super) fn words(&self) -> String {
         let miss = clamp(self.miss_mm, 0.0, 12.0);
         let mut words = String::from(match miss {
-            _ if !self.pattern => "plain cloth",
-            miss if miss < 0.5 => "stripes that meet at the seam",
-            miss if miss < 3.0 => "stripes that nearly meet at the seam",
-            _ => "stripes that miss each other at the seam",
+            _ if !self.pattern => say!("plain cloth"),
+            miss if miss < 0.5 => say!("stripes that meet at the seam"),
+            miss if miss < 3.0 => say!("stripes that nearly meet at the seam"),
+            _ => say!("stripes that miss each other at the seam"),
         });
         if self.pieced {
-            words.push_str(", one piece made up of two");
+            words.push_str(", ");
+            words.push_str(say!("one piece made up of two"));
         }
         words
     }
@@ -291,9 +294,9 @@ impl Symmetry {
     pub(super) fn words(&self) -> String {
         let (long, wide) = (clamp(self.length_off_mm, 0.0, 20.0), clamp(self.width_off_mm, 0.0, 30.0));
         let mut words = Words::new();
-        words.and_if(long < 1.0 && wide < 1.0, "both legs alike");
-        words.and_if(long >= 1.0, if long > 10.0 { "one leg plainly longer" } else { "one leg a little longer" });
-        words.and_if(wide >= 1.0, if wide > 10.0 { "one leg plainly wider" } else { "one leg a little wider" });
+        words.and_if(long < 1.0 && wide < 1.0, say!("both legs alike"));
+        words.and_if(long >= 1.0, if long > 10.0 { say!("one leg plainly longer") } else { say!("one leg a little longer") });
+        words.and_if(wide >= 1.0, if wide > 10.0 { say!("one leg plainly wider") } else { say!("one leg a little wider") });
         words.done()
     }
 

@@ -3,6 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{FRAME, Pen};
+use crate::say;
 
 /// A button with holes, in section.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -27,10 +28,10 @@ pub enum Hold {
 impl ShirtButton {
     pub(super) fn words(&self) -> String {
         String::from(match self.hold {
-            Hold::Loose => "a button in section, on loose loops, an end of thread hanging out",
-            Hold::Flat => "a button in section, sewn flat on the cloth",
-            Hold::Locked => "a button in section, sewn flat, knotted behind the cloth",
-            Hold::Wrapped => "a button in section, on a neck wrapped with thread, a spare button beside it",
+            Hold::Loose => say!("a button in section, on loose loops, an end of thread hanging out"),
+            Hold::Flat => say!("a button in section, sewn flat on the cloth"),
+            Hold::Locked => say!("a button in section, sewn flat, knotted behind the cloth"),
+            Hold::Wrapped => say!("a button in section, on a neck wrapped with thread, a spare button beside it"),
         })
     }
 

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{FRAME, Pen, Row, Track, clamp, leaf};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// A collar from the front.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -44,16 +45,16 @@ fn blisters(sheet: &mut Sheet, places: &[(f64, f64)], chance: &mut Chance) {
 impl Collar {
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.and("a shirt collar from the front");
-        words.and_count(self.bubbles.min(10), "bubble on its face", "bubbles on its face");
+        words.and(say!("a shirt collar from the front"));
+        words.and_count(self.bubbles.min(10), to_say!("{count} bubble on its face"), to_say!("{count} bubbles on its face"));
         match clamp(self.off_mm, 0.0, 12.0) {
-            off if off > 0.0 => words.number(off, "millimetres between the lengths of its points"),
-            _ => words.and("points equally long"),
+            off if off > 0.0 => words.number(off, to_say!("{number} millimetres between the lengths of its points")),
+            _ => words.and(say!("points equally long")),
         }
         words.and(match clamp(self.roll, 0.0, 1.0) {
-            roll if roll < 0.4 => "limp",
-            roll if roll < 0.8 => "firm",
-            _ => "rolls over crisply",
+            roll if roll < 0.4 => say!("limp"),
+            roll if roll < 0.8 => say!("firm"),
+            _ => say!("rolls over crisply"),
         });
         words.done()
     }
@@ -139,14 +140,14 @@ impl Collar {
 impl Cuffs {
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.and("two cuffs laid flat");
-        words.and_count(self.bubbles.min(10), "bubble", "bubbles");
-        words.and_if(self.twisted, "twisted into diagonal ropes");
+        words.and(say!("two cuffs laid flat"));
+        words.and_count(self.bubbles.min(10), to_say!("{count} bubble"), to_say!("{count} bubbles"));
+        words.and_if(self.twisted, say!("twisted into diagonal ropes"));
         match clamp(self.off_mm, 0.0, 12.0) {
-            off if off > 0.0 => words.number(off, "millimetres between them"),
-            _ => words.and("alike"),
+            off if off > 0.0 => words.number(off, to_say!("{number} millimetres between them")),
+            _ => words.and(say!("alike")),
         }
-        words.and(if self.crisp { "edges crisp" } else { "edges soft" });
+        words.and(if self.crisp { say!("edges crisp") } else { say!("edges soft") });
         words.done()
     }
 

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track, clamp};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// Rows of fine stitches along the edge of a front; the frame shows 24 mm.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -46,10 +47,10 @@ impl FineStitches {
 
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.and("the edge of a shirt front beside half an inch of tape");
-        words.number(FineStitches::told(self.per_inch), "stitches per inch");
+        words.and(say!("the edge of a shirt front beside half an inch of tape"));
+        words.number(FineStitches::told(self.per_inch), to_say!("{number} stitches per inch"));
         if self.or_per_inch > 0.0 {
-            words.number(FineStitches::told(self.or_per_inch), "on another shirt");
+            words.number(FineStitches::told(self.or_per_inch), to_say!("{number} on another shirt"));
         }
         words.done()
     }
@@ -86,20 +87,24 @@ impl ShirtFront {
     pub(super) fn words(&self) -> String {
         let (wave, off) = (clamp(self.wave_mm, 0.0, 6.0), clamp(self.ends_off_mm, 0.0, 12.0));
         let mut words = Words::new();
-        words.and("the buttoned edge of a shirt");
+        words.and(say!("the buttoned edge of a shirt"));
         words.and(if wave > 2.0 {
-            "wavy"
+            say!("wavy")
         } else if wave > 0.3 {
-            "nearly straight"
+            say!("nearly straight")
         } else {
-            "straight"
+            say!("straight")
         });
         if off > 0.0 {
-            words.number(off, "millimetres between its ends at the hem");
+            words.number(off, to_say!("{number} millimetres between its ends at the hem"));
         } else {
-            words.and("ends level at the hem");
+            words.and(say!("ends level at the hem"));
         }
-        words.and_count(self.tails.min(14), "thread end left hanging", "thread ends left hanging");
+        words.and_count(
+            self.tails.min(14),
+            to_say!("{count} thread end left hanging"),
+            to_say!("{count} thread ends left hanging"),
+        );
         words.done()
     }
 
@@ -167,11 +172,16 @@ impl ShirtPattern {
 
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.and("a checked shirt front");
+        words.and(say!("a checked shirt front"));
         for (mm, meets, near, off) in [
-            (self.front_off_mm, "checks meet at the buttons", "checks nearly meet at the buttons", "checks miss at the buttons"),
-            (self.pocket_off_mm, "meet at the pocket", "nearly meet at the pocket", "miss at the pocket"),
-            (self.yoke_off_mm, "meet at the yoke", "nearly meet at the yoke", "miss at the yoke"),
+            (
+                self.front_off_mm,
+                say!("checks meet at the buttons"),
+                say!("checks nearly meet at the buttons"),
+                say!("checks miss at the buttons"),
+            ),
+            (self.pocket_off_mm, say!("meet at the pocket"), say!("nearly meet at the pocket"), say!("miss at the pocket")),
+            (self.yoke_off_mm, say!("meet at the yoke"), say!("nearly meet at the yoke"), say!("miss at the yoke")),
         ] {
             words.and(match clamp(mm, 0.0, 12.0) {
                 mm if mm < 0.5 => meets,

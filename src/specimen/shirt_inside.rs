@@ -6,6 +6,7 @@ use super::pen::{Area, FRAME, Pen, Row, Track, clamp, fringe, leaf, overlock};
 use super::seam::Join;
 use super::stitching::MM;
 use super::words::Words;
+use crate::{say, to_say};
 
 /// A seam from inside beside a ruler.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -41,9 +42,9 @@ pub enum TailTurn {
 impl SeamWidth {
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.and(if clamp(self.bend, 0.0, 1.0) > 0.2 { "a curved seam from inside" } else { "a seam from inside" });
+        words.and(if clamp(self.bend, 0.0, 1.0) > 0.2 { say!("a curved seam from inside") } else { say!("a seam from inside") });
         words.and(self.join.words());
-        words.number(clamp(self.width_mm, 4.0, 12.0), "millimetres wide");
+        words.number(clamp(self.width_mm, 4.0, 12.0), to_say!("{number} millimetres wide"));
         words.done()
     }
 
@@ -73,10 +74,10 @@ impl SeamWidth {
 impl ShirtTail {
     pub(super) fn words(&self) -> String {
         String::from(match self.turn {
-            TailTurn::Raw => "the tail of a shirt from inside, its edge rolled unevenly, yarns coming out",
-            TailTurn::Overlocked => "the tail of a shirt from inside, overlocked and turned once",
-            TailTurn::Roping => "the tail of a shirt from inside, turned twice and narrow, roping on the curve",
-            TailTurn::Even => "the tail of a shirt from inside, turned twice and narrow, flat on the curve",
+            TailTurn::Raw => say!("the tail of a shirt from inside, its edge rolled unevenly, yarns coming out"),
+            TailTurn::Overlocked => say!("the tail of a shirt from inside, overlocked and turned once"),
+            TailTurn::Roping => say!("the tail of a shirt from inside, turned twice and narrow, roping on the curve"),
+            TailTurn::Even => say!("the tail of a shirt from inside, turned twice and narrow, flat on the curve"),
         })
     }
 

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, Pen};
 use super::seam_look::BackLook;
+use crate::say;
 
 /// How the threads of a stitch run.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -32,11 +33,15 @@ const LOW: f64 = 29.0;
 impl StitchRun {
     pub(super) fn words(self) -> String {
         String::from(match self.kind {
-            StitchKind::Lockstitch => "lockstitch 301 cut along the seam, two threads that lock within the cloth, and its back",
-            StitchKind::Chainstitch => "chainstitch 401 cut along the seam, needle loops held by a second thread, and its back",
-            StitchKind::Overedge => "overedge 504 cut across the seam, threads that meet round the edge, and its back",
+            StitchKind::Lockstitch => {
+                say!("lockstitch 301 cut along the seam, two threads that lock within the cloth, and its back")
+            }
+            StitchKind::Chainstitch => {
+                say!("chainstitch 401 cut along the seam, needle loops held by a second thread, and its back")
+            }
+            StitchKind::Overedge => say!("overedge 504 cut across the seam, threads that meet round the edge, and its back"),
             StitchKind::Cover => {
-                "cover stitch 406 cut across the seam, a thread that crosses below two needle threads, and its back"
+                say!("cover stitch 406 cut across the seam, a thread that crosses below two needle threads, and its back")
             }
         })
     }

@@ -5,6 +5,7 @@ use super::drawing::{Drawing, Ink, Sheet};
 use super::pen::{Area, Pen, Row, Track, clamp};
 use super::picture::Known;
 use super::words::Words;
+use crate::{say, to_say};
 
 /// Rows of topstitching on the face of the cloth. The frame shows [`super::Drawing::MM_WIDE`] mm of cloth.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -102,25 +103,25 @@ impl Topstitch {
 
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.count(self.rows.clamp(1, 3), "row of topstitching", "rows of topstitching");
-        words.number(clamp(self.stitches_per_inch, 2.0, 20.0), "stitches per inch");
+        words.count(self.rows.clamp(1, 3), to_say!("{count} row of topstitching"), to_say!("{count} rows of topstitching"));
+        words.number(clamp(self.stitches_per_inch, 2.0, 20.0), to_say!("{number} stitches per inch"));
         if self.other_rows_per_inch > 0.0 {
-            words.number(self.per_inch(1), "in the other row");
+            words.number(self.per_inch(1), to_say!("{number} in the other row"));
         }
-        words.and_if(self.short_over_join > 0.15, "shorter over the thick join");
-        words.and_if(self.unevenness > 0.15, "stitches uneven in length");
-        words.and_count(self.skips.min(6), "skipped stitch", "skipped stitches");
-        words.and_count(self.restarts.min(6), "restart", "restarts");
-        words.and_if(self.restarts > 0 && self.bunching > 0.5, "thread bunched there");
-        words.and_if(self.restarts > 0 && (0.2..=0.5).contains(&self.bunching), "out of line there");
-        words.and_count(self.loose_ends.min(6), "loose end", "loose ends");
-        words.and_if(self.wander_mm > 0.3, if self.wander_mm > 1.5 { "rows wander" } else { "rows wander slightly" });
-        words.and_if(self.rows > 1 && self.wander_mm <= 0.3, "rows parallel");
+        words.and_if(self.short_over_join > 0.15, say!("shorter over the thick join"));
+        words.and_if(self.unevenness > 0.15, say!("stitches uneven in length"));
+        words.and_count(self.skips.min(6), to_say!("{count} skipped stitch"), to_say!("{count} skipped stitches"));
+        words.and_count(self.restarts.min(6), to_say!("{count} restart"), to_say!("{count} restarts"));
+        words.and_if(self.restarts > 0 && self.bunching > 0.5, say!("thread bunched there"));
+        words.and_if(self.restarts > 0 && (0.2..=0.5).contains(&self.bunching), say!("out of line there"));
+        words.and_count(self.loose_ends.min(6), to_say!("{count} loose end"), to_say!("{count} loose ends"));
+        words.and_if(self.wander_mm > 0.3, if self.wander_mm > 1.5 { say!("rows wander") } else { say!("rows wander slightly") });
+        words.and_if(self.rows > 1 && self.wander_mm <= 0.3, say!("rows parallel"));
         match self.course {
             Course::Straight => {}
-            Course::CurveOverJoin => words.and("round a curve and over a thick join"),
-            Course::CrispCorner => words.and("corner turned crisply"),
-            Course::BluntCorner => words.and("corner blunt"),
+            Course::CurveOverJoin => words.and(say!("round a curve and over a thick join")),
+            Course::CrispCorner => words.and(say!("corner turned crisply")),
+            Course::BluntCorner => words.and(say!("corner blunt")),
         }
         words.done()
     }

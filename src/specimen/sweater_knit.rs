@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Drawing, Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, clamp};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// The face of plain knitting, close.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -70,10 +71,10 @@ pub(super) fn loops(pen: &mut Pen, area: Area, pitch: f64, row: f64, mut size: i
 impl Loops {
     pub(super) fn words(self) -> &'static str {
         match self {
-            Loops::Dropped => "loops close up, one column run down like a ladder, one row standing out as a bar",
-            Loops::Uneven => "loops close up, large and small beside each other",
-            Loops::Even => "loops close up, all alike",
-            Loops::EvenToEdge => "loops close up, all alike as far as the edge of the piece",
+            Loops::Dropped => say!("loops close up, one column run down like a ladder, one row standing out as a bar"),
+            Loops::Uneven => say!("loops close up, large and small beside each other"),
+            Loops::Even => say!("loops close up, all alike"),
+            Loops::EvenToEdge => say!("loops close up, all alike as far as the edge of the piece"),
         }
     }
 
@@ -122,8 +123,8 @@ impl Gauge {
 
     pub(super) fn words(self) -> String {
         let mut words = Words::new();
-        words.and("loops beside a rule");
-        words.number(self.told(), "columns to the inch");
+        words.and(say!("loops beside a rule"));
+        words.number(self.told(), to_say!("{number} columns to the inch"));
         words.done()
     }
 
@@ -156,10 +157,10 @@ impl Gauge {
 impl Poked {
     pub(super) fn words(self) -> &'static str {
         match self {
-            Poked::Through => "thin loops before the light, a fingertip coming through between them",
-            Poked::Loose => "loose loops before the light, a finger plain to see behind them",
-            Poked::Close => "close loops before the light, little of a finger to see behind them",
-            Poked::Springy => "close even loops before the light, no finger to see behind them",
+            Poked::Through => say!("thin loops before the light, a fingertip coming through between them"),
+            Poked::Loose => say!("loose loops before the light, a finger plain to see behind them"),
+            Poked::Close => say!("close loops before the light, little of a finger to see behind them"),
+            Poked::Springy => say!("close even loops before the light, no finger to see behind them"),
         }
     }
 
@@ -200,10 +201,10 @@ impl Poked {
 impl YarnEnds {
     pub(super) fn words(self) -> &'static str {
         match self {
-            YarnEnds::Loose => "the inside of knitting, yarn ends hanging",
-            YarnEnds::Knotted => "the inside of knitting, yarn ends knotted and cut short",
-            YarnEnds::WorkedIn => "the inside of knitting, yarn ends run back through the loops",
-            YarnEnds::Invisible => "the inside of knitting, no yarn end to see",
+            YarnEnds::Loose => say!("the inside of knitting, yarn ends hanging"),
+            YarnEnds::Knotted => say!("the inside of knitting, yarn ends knotted and cut short"),
+            YarnEnds::WorkedIn => say!("the inside of knitting, yarn ends run back through the loops"),
+            YarnEnds::Invisible => say!("the inside of knitting, no yarn end to see"),
         }
     }
 

@@ -3,6 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track, chain, fringe, leaf, overlock};
+use crate::say;
 
 /// How two panels are joined: in section above, from inside below.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -46,10 +47,10 @@ pub enum Shaping {
 impl KnitJoin {
     pub(super) fn words(self) -> &'static str {
         match self {
-            KnitJoin::CutOverlocked => "two panels joined, their cut edges wrapped in thread, a thick ridge",
-            KnitJoin::LinkedRough => "two panels linked by a chain that wanders, a bulky ridge",
-            KnitJoin::LoopToLoop => "two panels linked loop to loop by an even chain, a narrow ridge",
-            KnitJoin::Flat => "two panels joined flat, columns meeting, hardly a ridge",
+            KnitJoin::CutOverlocked => say!("two panels joined, their cut edges wrapped in thread, a thick ridge"),
+            KnitJoin::LinkedRough => say!("two panels linked by a chain that wanders, a bulky ridge"),
+            KnitJoin::LoopToLoop => say!("two panels linked loop to loop by an even chain, a narrow ridge"),
+            KnitJoin::Flat => say!("two panels joined flat, columns meeting, hardly a ridge"),
         }
     }
 
@@ -111,10 +112,10 @@ impl KnitJoin {
 impl JoinPulled {
     pub(super) fn words(self) -> &'static str {
         match self {
-            JoinPulled::Breaks => "a join that is pulled, its thread broken, a gap with thread showing",
-            JoinPulled::Tight => "a join that is pulled, its thread tight, the cloth gathered along it",
-            JoinPulled::Gives => "a join that is pulled and goes along, its thread of another colour",
-            JoinPulled::GivesMatched => "a join that is pulled and goes along, its thread of the same colour",
+            JoinPulled::Breaks => say!("a join that is pulled, its thread broken, a gap with thread showing"),
+            JoinPulled::Tight => say!("a join that is pulled, its thread tight, the cloth gathered along it"),
+            JoinPulled::Gives => say!("a join that is pulled and goes along, its thread of another colour"),
+            JoinPulled::GivesMatched => say!("a join that is pulled and goes along, its thread of the same colour"),
         }
     }
 
@@ -164,10 +165,10 @@ impl JoinPulled {
 impl Shaping {
     pub(super) fn words(self) -> &'static str {
         match self {
-            Shaping::Cut => "a sweater from the front, columns of loops running into the armhole seams, no marks",
-            Shaping::Few => "a sweater from the front, a mark of narrowing here and there",
-            Shaping::Regular => "a sweater from the front, marks of narrowing at even steps along the armholes",
-            Shaping::Decorative => "a sweater from the front, marks of narrowing in pairs, both sides mirrored",
+            Shaping::Cut => say!("a sweater from the front, columns of loops running into the armhole seams, no marks"),
+            Shaping::Few => say!("a sweater from the front, a mark of narrowing here and there"),
+            Shaping::Regular => say!("a sweater from the front, marks of narrowing at even steps along the armholes"),
+            Shaping::Decorative => say!("a sweater from the front, marks of narrowing in pairs, both sides mirrored"),
         }
     }
 

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track, clamp, fringe, overlock};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// A cuff after it was stretched by half, three times.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -58,11 +59,11 @@ impl RibCuff {
 
     pub(super) fn words(self) -> String {
         let mut words = Words::new();
-        words.and("a ribbed cuff after a stretch");
+        words.and(say!("a ribbed cuff after a stretch"));
         if self.told() > 0.0 {
-            words.number(self.told(), "per cent wider than before");
+            words.number(self.told(), to_say!("{number} per cent wider than before"));
         } else {
-            words.and("as narrow as before");
+            words.and(say!("as narrow as before"));
         }
         words.done()
     }
@@ -107,10 +108,10 @@ impl RibCuff {
 impl SweaterNeck {
     pub(super) fn words(self) -> &'static str {
         match self {
-            SweaterNeck::StaysWide => "the neck of a sweater after a stretch, wide and wavy",
-            SweaterNeck::Raw => "the neck of a sweater after a stretch, flat, its seam inside raw",
-            SweaterNeck::Tidy => "the neck of a sweater after a stretch, flat, its seam inside wrapped in thread",
-            SweaterNeck::Doubled => "the neck of a sweater after a stretch, flat, its band doubled over the seam inside",
+            SweaterNeck::StaysWide => say!("the neck of a sweater after a stretch, wide and wavy"),
+            SweaterNeck::Raw => say!("the neck of a sweater after a stretch, flat, its seam inside raw"),
+            SweaterNeck::Tidy => say!("the neck of a sweater after a stretch, flat, its seam inside wrapped in thread"),
+            SweaterNeck::Doubled => say!("the neck of a sweater after a stretch, flat, its band doubled over the seam inside"),
         }
     }
 
@@ -179,10 +180,10 @@ impl SweaterNeck {
 impl HungSweater {
     pub(super) fn words(self) -> &'static str {
         match self {
-            HungSweater::Twisted => "a sweater hanging, its side seams walking far to one side, sleeves of two lengths",
-            HungSweater::Slightly => "a sweater hanging, its side seams a little off",
-            HungSweater::Straight => "a sweater hanging, its side seams straight, sleeves alike",
-            HungSweater::Meets => "a striped sweater hanging, its seams straight, stripes meeting at seams and sleeves",
+            HungSweater::Twisted => say!("a sweater hanging, its side seams walking far to one side, sleeves of two lengths"),
+            HungSweater::Slightly => say!("a sweater hanging, its side seams a little off"),
+            HungSweater::Straight => say!("a sweater hanging, its side seams straight, sleeves alike"),
+            HungSweater::Meets => say!("a striped sweater hanging, its seams straight, stripes meeting at seams and sleeves"),
         }
     }
 
@@ -248,10 +249,12 @@ impl HungSweater {
 impl CardiganBand {
     pub(super) fn words(self) -> &'static str {
         match self {
-            CardiganBand::Gapes => "the button band of a cardigan, gaping between its buttons",
-            CardiganBand::Unbacked => "the button band of a cardigan, flat, nothing behind it",
-            CardiganBand::Backed => "the button band of a cardigan, tape behind it",
-            CardiganBand::BackedSpare => "the button band of a cardigan, straight, tape behind it, a spare button beside it",
+            CardiganBand::Gapes => say!("the button band of a cardigan, gaping between its buttons"),
+            CardiganBand::Unbacked => say!("the button band of a cardigan, flat, nothing behind it"),
+            CardiganBand::Backed => say!("the button band of a cardigan, tape behind it"),
+            CardiganBand::BackedSpare => {
+                say!("the button band of a cardigan, straight, tape behind it, a spare button beside it")
+            }
         }
     }
 

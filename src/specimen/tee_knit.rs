@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track, clamp};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// The neck of a T-shirt after it was stretched to the size of a head and let go.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -44,20 +45,20 @@ impl NeckRib {
     pub(super) fn words(&self) -> String {
         let (wave, wider) = (clamp(self.wave_mm, 0.0, 8.0), clamp(self.wider_mm, 0.0, 30.0));
         let mut words = Words::new();
-        words.and("the neck of a T-shirt after a stretch");
+        words.and(say!("the neck of a T-shirt after a stretch"));
         words.and(if wave > 2.5 {
-            "it stays wavy"
+            say!("it stays wavy")
         } else if wave > 0.3 {
-            "slightly wavy"
+            say!("slightly wavy")
         } else {
-            "flat"
+            say!("flat")
         });
         if wider > 0.0 {
-            words.number(wider, "millimetres wider than before");
+            words.number(wider, to_say!("{number} millimetres wider than before"));
         } else {
-            words.and("as narrow as before");
+            words.and(say!("as narrow as before"));
         }
-        words.and_if(self.even, "ribs even all round");
+        words.and_if(self.even, say!("ribs even all round"));
         words.done()
     }
 
@@ -105,11 +106,11 @@ impl NeckRib {
 impl BodyTwist {
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.and("the body of a T-shirt laid flat");
+        words.and(say!("the body of a T-shirt laid flat"));
         if self.seam {
-            words.number(clamp(self.percent, 0.0, 15.0), "of 100 from the fold to the side seam at the hem");
+            words.number(clamp(self.percent, 0.0, 15.0), to_say!("{number} of 100 from the fold to the side seam at the hem"));
         } else {
-            words.and("knitted as a tube, no side seam");
+            words.and(say!("knitted as a tube, no side seam"));
         }
         words.done()
     }
@@ -155,11 +156,11 @@ impl BodyTwist {
 impl Print {
     pub(super) fn words(&self) -> String {
         String::from(match self {
-            Print::Absent => "T-shirt cloth without a print",
-            Print::Cracks => "a stretched print that cracks and lifts",
-            Print::Plate => "a stretched print that stands as one stiff plate, the cloth gathered round it",
-            Print::Flexes => "a stretched print that goes along with the cloth",
-            Print::InCloth => "a stretched print that lies in the cloth and shows its ribs",
+            Print::Absent => say!("T-shirt cloth without a print"),
+            Print::Cracks => say!("a stretched print that cracks and lifts"),
+            Print::Plate => say!("a stretched print that stands as one stiff plate, the cloth gathered round it"),
+            Print::Flexes => say!("a stretched print that goes along with the cloth"),
+            Print::InCloth => say!("a stretched print that lies in the cloth and shows its ribs"),
         })
     }
 

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{FRAME, Pen, Row, Track, fringe, leaf, overlock};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// A seam of knitted cloth from inside, pulled a little.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -67,10 +68,10 @@ pub enum Cover {
 impl KnitSeam {
     pub(super) fn words(&self) -> String {
         String::from(match self {
-            KnitSeam::Ladder => "a seam from inside, wrapped in three threads, open like a ladder",
-            KnitSeam::Three => "a seam from inside, wrapped in three threads, closed",
-            KnitSeam::Four => "a seam from inside, wrapped in four threads, one line more along it",
-            KnitSeam::Flat => "a seam from inside, narrow, even and flat",
+            KnitSeam::Ladder => say!("a seam from inside, wrapped in three threads, open like a ladder"),
+            KnitSeam::Three => say!("a seam from inside, wrapped in three threads, closed"),
+            KnitSeam::Four => say!("a seam from inside, wrapped in four threads, one line more along it"),
+            KnitSeam::Flat => say!("a seam from inside, narrow, even and flat"),
         })
     }
 
@@ -121,12 +122,16 @@ impl KnitHem {
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
         words.and(match self.state {
-            HemState::Cracks => "a stretched hem, its thread broken in places",
-            HemState::Tunnels => "a stretched hem, cloth standing up between its two rows",
-            HemState::Holds => "a stretched hem that holds and ripples a little",
-            HemState::Flat => "a hem that holds, flat and even",
+            HemState::Cracks => say!("a stretched hem, its thread broken in places"),
+            HemState::Tunnels => say!("a stretched hem, cloth standing up between its two rows"),
+            HemState::Holds => say!("a stretched hem that holds and ripples a little"),
+            HemState::Flat => say!("a hem that holds, flat and even"),
         });
-        words.and_count(self.tails.min(14), "thread end left hanging", "thread ends left hanging");
+        words.and_count(
+            self.tails.min(14),
+            to_say!("{count} thread end left hanging"),
+            to_say!("{count} thread ends left hanging"),
+        );
         words.done()
     }
 
@@ -184,13 +189,13 @@ impl KnitHem {
 impl Taped {
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.and(if self.neck { "the back of a neck from inside" } else { "a shoulder seam from inside" });
+        words.and(if self.neck { say!("the back of a neck from inside") } else { say!("a shoulder seam from inside") });
         words.and(match self.cover {
-            Cover::Raw => "its edge raw",
-            Cover::Overlock => "an overlock row and nothing over it",
-            Cover::Elastic => "a strip of clear elastic along it",
-            Cover::Tape => "tape over it, not quite even",
-            Cover::TapeTwice => "tape over it, flat and even, sewn along both edges",
+            Cover::Raw => say!("its edge raw"),
+            Cover::Overlock => say!("an overlock row and nothing over it"),
+            Cover::Elastic => say!("a strip of clear elastic along it"),
+            Cover::Tape => say!("tape over it, not quite even"),
+            Cover::TapeTwice => say!("tape over it, flat and even, sewn along both edges"),
         });
         words.done()
     }

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{FRAME, Pen, Row, Track};
 use super::words::Words;
+use crate::{say, to_say};
 
 /// A top laid flat.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -198,28 +199,30 @@ impl TopFlat {
         let shirt = self.cut == TopCut::Shirt;
         let mut words = Words::new();
         words.and(match (self.point, shirt) {
-            (Some(TopPoint::Neck), true) => "the collar of a shirt, opened and laid flat",
-            (Some(TopPoint::Shoulders | TopPoint::Length), true) => "a shirt laid flat, from the back",
-            (_, true) => "a shirt laid flat, from the front",
+            (Some(TopPoint::Neck), true) => say!("the collar of a shirt, opened and laid flat"),
+            (Some(TopPoint::Shoulders | TopPoint::Length), true) => say!("a shirt laid flat, from the back"),
+            (_, true) => say!("a shirt laid flat, from the front"),
             (_, false) => match self.cut {
-                TopCut::Sweater => "a sweater laid flat, from the front",
-                TopCut::Cardigan => "a cardigan laid flat, from the front",
-                _ => "a T-shirt laid flat, from the front",
+                TopCut::Sweater => say!("a sweater laid flat, from the front"),
+                TopCut::Cardigan => say!("a cardigan laid flat, from the front"),
+                _ => say!("a T-shirt laid flat, from the front"),
             },
         });
         if let Some(point) = self.point {
             words.and(match (point, shirt) {
-                (TopPoint::Neck, true) => "a line along its band from the middle of the button to the far end of the buttonhole",
-                (TopPoint::Neck, false) => "a line across the neck from seam to seam",
-                (TopPoint::Shoulders, _) => "a line from shoulder seam to shoulder seam",
-                (TopPoint::Chest, _) => "a line straight across, just below the armholes",
-                (TopPoint::Waist, _) => "a line straight across at the narrowest",
-                (TopPoint::Hem, _) => "a line along the bottom",
-                (TopPoint::Sleeve, _) => "a line along the fold of one sleeve from its seam to the edge",
-                (TopPoint::Cuff, true) => "a line along the edge of one cuff",
-                (TopPoint::Cuff, false) => "a line along the edge of one sleeve",
-                (TopPoint::Length, true) => "a line from the collar seam down the middle of the back to the hem",
-                (TopPoint::Length, false) => "a line from the top of the shoulder straight down to the hem",
+                (TopPoint::Neck, true) => {
+                    say!("a line along its band from the middle of the button to the far end of the buttonhole")
+                }
+                (TopPoint::Neck, false) => say!("a line across the neck from seam to seam"),
+                (TopPoint::Shoulders, _) => say!("a line from shoulder seam to shoulder seam"),
+                (TopPoint::Chest, _) => say!("a line straight across, just below the armholes"),
+                (TopPoint::Waist, _) => say!("a line straight across at the narrowest"),
+                (TopPoint::Hem, _) => say!("a line along the bottom"),
+                (TopPoint::Sleeve, _) => say!("a line along the fold of one sleeve from its seam to the edge"),
+                (TopPoint::Cuff, true) => say!("a line along the edge of one cuff"),
+                (TopPoint::Cuff, false) => say!("a line along the edge of one sleeve"),
+                (TopPoint::Length, true) => say!("a line from the collar seam down the middle of the back to the hem"),
+                (TopPoint::Length, false) => say!("a line from the top of the shoulder straight down to the hem"),
             });
         }
         words.done()
@@ -280,10 +283,10 @@ fn opened_collar(sheet: &mut Sheet) {
 impl ShirtDetails {
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.and("the back of a shirt");
+        words.and(say!("the back of a shirt"));
         match self.count.min(4) {
-            0 => words.and("no special details"),
-            count => words.count(count, "special detail", "special details"),
+            0 => words.and(say!("no special details")),
+            count => words.count(count, to_say!("{count} special detail"), to_say!("{count} special details")),
         }
         words.done()
     }

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{FRAME, Pen, Row, Track, clamp, fringe, overlock};
 use super::stitching::ridge;
+use crate::{say, to_say};
 
 /// One bar tack, close.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -57,10 +58,10 @@ pub struct Rivet {
 impl BarTack {
     pub(super) fn words(&self) -> String {
         String::from(match self.state {
-            TackState::Absent => "a pocket corner with no bar tack",
-            TackState::Loose => "a pocket corner with a few loose stitches across",
-            TackState::Dense => "a pocket corner with a dense bar tack",
-            TackState::Riveted => "a pocket corner with a rivet",
+            TackState::Absent => say!("a pocket corner with no bar tack"),
+            TackState::Loose => say!("a pocket corner with a few loose stitches across"),
+            TackState::Dense => say!("a pocket corner with a dense bar tack"),
+            TackState::Riveted => say!("a pocket corner with a rivet"),
         })
     }
 
@@ -141,7 +142,11 @@ impl StressPoints {
 
     pub(super) fn words(&self) -> String {
         let mut words = super::words::Words::new();
-        words.count(self.secured.min(10), "of ten stress points secured", "of ten stress points secured");
+        words.count(
+            self.secured.min(10),
+            to_say!("{count} of ten stress points secured"),
+            to_say!("{count} of ten stress points secured"),
+        );
         words.done()
     }
 
@@ -197,7 +202,7 @@ fn metal(sheet: &mut Sheet, points: &[(f64, f64)]) {
 
 impl Button {
     pub(super) fn words(&self) -> String {
-        held("button", self.cap_mm, self.backed, self.loose)
+        held(if self.cap_mm < 1.2 { say!("a thin button") } else { say!("a solid button") }, self.backed, self.loose)
     }
 
     pub(super) fn draw(&self, sheet: &mut Sheet, _chance: &mut Chance) {
@@ -244,23 +249,19 @@ fn shine(sheet: &mut Sheet, y: f64, lean: f64, lift: f64) {
     sheet.stroke(Ink::Paper, 1.4, Pen::with(|pen| _ = pen.points(&leaned(&[(48.0, y), (60.0, y)], lean, lift))));
 }
 
-/// The words shared by button and rivet.
-fn held(what: &str, mm: f64, backed: bool, loose: bool) -> String {
-    let mut words = String::from("a ");
-    words.push_str(if mm < 1.2 { "thin " } else { "solid " });
-    words.push_str(what);
-    words.push_str(if backed {
-        " in section, backed by layers of cloth and a washer"
+/// The words shared by button and rivet: what it is, how it is held, whether it moves.
+fn held(what: &str, backed: bool, loose: bool) -> String {
+    let held = if backed {
+        say!("{what} in section, backed by layers of cloth and a washer", what)
     } else {
-        " in section, through one layer of cloth"
-    });
-    words.push_str(if loose { ", loose" } else { ", fixed" });
-    words
+        say!("{what} in section, through one layer of cloth", what)
+    };
+    format!("{held}, {}", if loose { say!("button or rivet" | "loose") } else { say!("button or rivet" | "fixed") })
 }
 
 impl Rivet {
     pub(super) fn words(&self) -> String {
-        held("rivet", self.head_mm, self.backed, self.loose)
+        held(if self.head_mm < 1.2 { say!("a thin rivet") } else { say!("a solid rivet") }, self.backed, self.loose)
     }
 
     pub(super) fn draw(&self, sheet: &mut Sheet, _chance: &mut Chance) {

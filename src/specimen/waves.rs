@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Drawing, Ink, Sheet};
 use super::pen::{FRAME, Pen, Row, Track, clamp, leaf};
 use super::stitching::MM;
+use crate::say;
 
 /// An edge of stretch cloth: wavy, or as long as the cloth beside it.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -17,10 +18,10 @@ pub struct SeamWaves {
 impl SeamWaves {
     pub(super) fn words(&self) -> String {
         String::from(match (clamp(self.height_mm, 0.0, 4.0), clamp(self.share, 0.0, 1.0)) {
-            (height, _) if height < 0.1 => "a flat edge",
-            (_, share) if share < 0.7 => "an edge that waves in places",
-            (height, _) if height < 1.2 => "an edge with a hint of waves",
-            _ => "an edge that waves all along",
+            (height, _) if height < 0.1 => say!("a flat edge"),
+            (_, share) if share < 0.7 => say!("an edge that waves in places"),
+            (height, _) if height < 1.2 => say!("an edge with a hint of waves"),
+            _ => say!("an edge that waves all along"),
         })
     }
 

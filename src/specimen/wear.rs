@@ -3,6 +3,7 @@
 use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Area, FRAME, Pen, Row, Track, clamp, feather, fringe, overlock};
+use crate::say;
 
 /// What finishing has done to the cloth at a pocket edge.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -27,10 +28,10 @@ pub enum Harm {
 impl Wear {
     pub(super) fn words(&self) -> String {
         String::from(match self.harm {
-            Harm::None => "a whole edge and whole cloth",
-            Harm::Edge => "slight wear along the edge",
-            Harm::Thin => "thin spots where the weft shows",
-            Harm::Hole => "a hole and an edge worn through",
+            Harm::None => say!("a whole edge and whole cloth"),
+            Harm::Edge => say!("slight wear along the edge"),
+            Harm::Thin => say!("thin spots where the weft shows"),
+            Harm::Hole => say!("a hole and an edge worn through"),
         })
     }
 
@@ -104,11 +105,12 @@ pub struct Tear {
 impl Tear {
     pub(super) fn words(&self) -> String {
         let mut words = String::from(match clamp(self.sewn, 0.0, 1.0) {
-            sewn if sewn < 0.05 => "a meant hole, its rim free",
-            sewn if sewn < 0.95 => "a meant hole, its rim sewn in places",
-            _ => "a meant hole, sewn all round",
+            sewn if sewn < 0.05 => say!("a meant hole, its rim free"),
+            sewn if sewn < 0.95 => say!("a meant hole, its rim sewn in places"),
+            _ => say!("a meant hole, sewn all round"),
         });
-        words.push_str(if self.backed { ", cloth behind it" } else { ", nothing behind it" });
+        words.push_str(", ");
+        words.push_str(if self.backed { say!("cloth behind it") } else { say!("nothing behind it") });
         words
     }
 

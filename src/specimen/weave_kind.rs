@@ -3,6 +3,8 @@
 use super::chance::Chance;
 use super::drawing::{Drawing, Ink, Sheet};
 use super::pen::{FRAME, Pen, clamp};
+use crate::language::said;
+use crate::{say, to_say};
 
 /// Cloth so close that one sees which yarn lies on top. The frame is 9.6 mm wide.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -39,13 +41,18 @@ impl WeaveKind {
         [WeaveKind::Plain, WeaveKind::TwillRight, WeaveKind::TwillLeft, WeaveKind::BrokenTwill, WeaveKind::Satin];
 
     /// The trade's name.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
+        said(self.kept_name())
+    }
+
+    /// The same, not said yet: for lists of choices.
+    pub(crate) const fn kept_name(self) -> &'static str {
         match self {
-            WeaveKind::Plain => "plain weave",
-            WeaveKind::TwillRight => "right-hand twill",
-            WeaveKind::TwillLeft => "left-hand twill",
-            WeaveKind::BrokenTwill => "broken twill",
-            WeaveKind::Satin => "satin",
+            WeaveKind::Plain => to_say!("plain weave"),
+            WeaveKind::TwillRight => to_say!("right-hand twill"),
+            WeaveKind::TwillLeft => to_say!("left-hand twill"),
+            WeaveKind::BrokenTwill => to_say!("broken twill"),
+            WeaveKind::Satin => to_say!("satin"),
         }
     }
 
@@ -86,7 +93,7 @@ impl WeaveFace {
     }
 
     pub(super) fn words(&self) -> String {
-        format!("yarns of a {} from close by", self.kind.name())
+        say!("yarns of a {weave} from close by", weave = self.kind.name())
     }
 
     pub(super) fn draw(&self, sheet: &mut Sheet, chance: &mut Chance) {

@@ -4,6 +4,7 @@ use super::chance::Chance;
 use super::drawing::{Ink, Sheet};
 use super::pen::{Pen, Row, Track, leaf};
 use super::wear::Tear;
+use crate::say;
 
 /// Whiskers on both thighs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -46,12 +47,12 @@ fn thighs(sheet: &mut Sheet) {
 impl Whiskers {
     pub(super) fn words(&self) -> String {
         String::from(match self.work {
-            WhiskerWork::None => "two thighs without whiskers",
-            WhiskerWork::Printed => "whiskers as hard, even bars",
-            WhiskerWork::Laser => "fine crisp whiskers, both legs the same in a mirror",
-            WhiskerWork::Hand => "soft tapering whiskers, the two legs differ",
-            WhiskerWork::Creased => "soft whiskers with creases that stand up",
-            WhiskerWork::Torn => "soft whiskers, one thigh torn and repaired",
+            WhiskerWork::None => say!("two thighs without whiskers"),
+            WhiskerWork::Printed => say!("whiskers as hard, even bars"),
+            WhiskerWork::Laser => say!("fine crisp whiskers, both legs the same in a mirror"),
+            WhiskerWork::Hand => say!("soft tapering whiskers, the two legs differ"),
+            WhiskerWork::Creased => say!("soft whiskers with creases that stand up"),
+            WhiskerWork::Torn => say!("soft whiskers, one thigh torn and repaired"),
         })
     }
 

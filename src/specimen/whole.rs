@@ -5,6 +5,7 @@ use super::drawing::{Ink, Sheet};
 use super::pen::{FRAME, Pen, Row, Track, clamp, fringe, leaf};
 use super::stitching::MM;
 use super::words::Words;
+use crate::{say, to_say};
 
 /// The waistband where it closes.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -24,19 +25,19 @@ pub struct Waistband {
 impl Waistband {
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.and("a waistband at its closing");
-        words.and_if(self.twisted, "twisted into diagonal ropes");
-        words.and_if(!self.caught, "one row missing its edge");
+        words.and(say!("a waistband at its closing"));
+        words.and_if(self.twisted, say!("twisted into diagonal ropes"));
+        words.and_if(!self.caught, say!("one row missing its edge"));
         let (step, width) = (clamp(self.step_mm, 0.0, 10.0), clamp(self.width_off_mm, 0.0, 6.0));
-        words.and_if(width >= 1.0, "width changing");
+        words.and_if(width >= 1.0, say!("width changing"));
         words.and(if step >= 3.0 {
-            "ends on different levels"
+            say!("ends on different levels")
         } else if step >= 0.5 {
-            "ends nearly level"
+            say!("ends nearly level")
         } else {
-            "ends level"
+            say!("ends level")
         });
-        words.and(if self.square { "ends square" } else { "ends rounded" });
+        words.and(if self.square { say!("ends square") } else { say!("ends rounded") });
         words.done()
     }
 
@@ -110,10 +111,10 @@ pub struct Details {
 impl Details {
     pub(super) fn words(&self) -> String {
         let mut words = Words::new();
-        words.and("the back of a pair");
+        words.and(say!("the back of a pair"));
         match self.count.min(6) {
-            0 => words.and("no special details"),
-            count => words.count(count, "special detail", "special details"),
+            0 => words.and(say!("no special details")),
+            count => words.count(count, to_say!("{count} special detail"), to_say!("{count} special details")),
         }
         words.done()
     }

@@ -1,6 +1,7 @@
 //! Text alternatives put together from few parts.
 
 use super::pen::{clamp, write_tenths};
+use crate::language::{filled, one, spoken};
 
 /// A list of things seen, separated by commas.
 pub(super) struct Words(String);
@@ -26,24 +27,23 @@ impl Words {
         }
     }
 
-    /// Adds a count of something, none included.
-    pub(super) fn count(&mut self, count: u8, one: &str, many: &str) {
-        self.number(f64::from(count), if count == 1 { one } else { many });
+    /// Adds a count of something, none included: two sentences marked by `to_say!`, with `{count}` in them.
+    pub(super) fn count(&mut self, count: u8, single: &'static str, many: &'static str) {
+        self.and(&filled(if one(usize::from(count)) { single } else { many }, &[("count", &count)]));
     }
 
     /// Adds a count of something unless there is none.
-    pub(super) fn and_count(&mut self, count: u8, one: &str, many: &str) {
+    pub(super) fn and_count(&mut self, count: u8, single: &'static str, many: &'static str) {
         if count > 0 {
-            self.count(count, one, many);
+            self.count(count, single, many);
         }
     }
 
-    /// Adds a number with its unit, to one decimal.
-    pub(super) fn number(&mut self, value: f64, unit: &str) {
-        self.and("");
-        write_tenths(&mut self.0, (clamp(value, -9999.0, 9999.0) * 10.0).round() as i32);
-        self.0.push(' ');
-        self.0.push_str(unit);
+    /// Adds a number to one decimal: a sentence marked by `to_say!`, with `{number}` in it.
+    pub(super) fn number(&mut self, value: f64, sentence: &'static str) {
+        let mut number = String::new();
+        write_tenths(&mut number, (clamp(value, -9999.0, 9999.0) * 10.0).round() as i32);
+        self.and(&filled(sentence, &[("number", &number.replace('.', &spoken().decimal_sign().to_string()))]));
     }
 
     /// What was said.

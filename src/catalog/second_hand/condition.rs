@@ -12,6 +12,8 @@ pub struct Condition {
     pub mends: &'static [&'static str],
 }
 
+crate::language::says!(Condition { mends* });
+
 /// A check of wear as one family puts it.
 #[derive(Debug, PartialEq)]
 pub struct Look {
@@ -20,3 +22,5 @@ pub struct Look {
     /// Where to look on a piece of that family, as a list in words; empty where the check says it itself.
     pub at: &'static str,
 }
+
+crate::language::says!(Look { at });
