@@ -60,7 +60,7 @@ fn sets() -> Vec<(String, Vec<Picture>)> {
         .collect();
     for drawer in bench::DRAWERS {
         let pictures = drawer.tools.iter().filter_map(|tool| tool.drawn).collect();
-        sets.push((format!("bench: {}", drawer.name), pictures));
+        sets.push((format!("bench: {}", drawer.name()), pictures));
     }
     for family in FAMILIES {
         sets.push((format!("points of measure: {}", family.key), family.drawn_points.iter().map(|point| point.1).collect()));
@@ -78,7 +78,7 @@ fn sets() -> Vec<(String, Vec<Picture>)> {
         sets.push((format!("bench look: {}", look.look.key), look.choices.iter().map(|choice| choice.1).collect()));
     }
     for grades in bench::GRADES {
-        sets.push((format!("bench grades: {}", grades.scale.name), grades.steps.to_vec()));
+        sets.push((format!("bench grades: {}", grades.scale.name()), grades.steps.to_vec()));
     }
     sets.push(("fitting tape".to_owned(), OnBody::ALL.map(Picture::OnBody).to_vec()));
     sets.push(("fitting lines".to_owned(), Drag::ALL.map(Picture::Drag).to_vec()));

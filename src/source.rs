@@ -22,9 +22,9 @@ pub enum Kind {
 #[derive(Debug, PartialEq, Eq, Hash)]
 pub struct Source {
     /// Short name shown beside a number.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// What it is and where it stands.
-    pub title: &'static str,
+    pub(crate) title: &'static str,
     /// What sort of authority it is.
     pub kind: Kind,
 }

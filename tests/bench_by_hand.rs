@@ -56,16 +56,18 @@ fn the_keys_are_the_released_ones_and_all_are_on_the_bench() {
 #[test]
 fn each_says_what_to_do_what_to_mind_and_what_it_leans_on() {
     for instrument in BY_HAND {
-        assert!((2..=5).contains(&instrument.steps.len()), "{}", instrument.key);
-        assert!(!instrument.cautions.is_empty() && !instrument.sources.is_empty(), "{}", instrument.key);
-        let words =
-            [instrument.says].into_iter().chain(instrument.steps.iter().copied()).chain(instrument.cautions.iter().copied());
-        for sentence in words.chain(instrument.inputs.iter().map(|input| input.ask)) {
+        assert!((2..=5).contains(&instrument.steps().len()), "{}", instrument.key);
+        assert!(!instrument.cautions().is_empty() && !instrument.sources.is_empty(), "{}", instrument.key);
+        let words = [instrument.says()]
+            .into_iter()
+            .chain(instrument.steps().iter().copied())
+            .chain(instrument.cautions().iter().copied());
+        for sentence in words.chain(instrument.inputs.iter().map(|input| input.ask())) {
             assert!(sentence.ends_with('.') && !sentence.contains('!') && !sentence.contains("  "), "{sentence}");
         }
         for input in instrument.inputs {
             for choice in input.choices() {
-                assert!(choice.line.ends_with('.') && !choice.name.is_empty(), "{}", choice.key);
+                assert!(choice.line().ends_with('.') && !choice.name().is_empty(), "{}", choice.key);
             }
         }
     }
@@ -99,7 +101,7 @@ proptest! {
                     keys.dedup();
                     prop_assert_eq!(keys.len(), outcome.also.len());
                     prop_assert!(outcome.also.iter().all(|also| also.value.is_finite() && also.uncertainty.is_finite()));
-                    prop_assert!(outcome.says.iter().all(|says| says.ends_with('.') && !says.contains('!')));
+                    prop_assert!(outcome.says().iter().all(|says| says.ends_with('.') && !says.contains('!')));
                 }
                 Err(fault) => {
                     prop_assert!(

@@ -432,23 +432,23 @@ fn stretch_and_wash_questions_are_not_put_to_rigid_or_raw_jeans() {
 fn no_text_is_empty_or_too_long_or_shouts() {
     for (family, check) in all_checks() {
         let place = |what: &str| format!("{family}/{} {what}", check.key);
-        assert_reads_well(&place("name"), check.name);
-        assert!((2..=7).contains(&words(check.name)), "{}", check.name);
-        assert_is_sentences(&place("question"), check.question, 16);
-        assert!(check.question.ends_with('?') && check.question.matches('?').count() == 1, "{}", check.question);
-        assert_is_sentences(&place("how"), check.how, 45);
-        assert_is_sentences(&place("meaning"), check.meaning, 60);
-        assert!(words(check.meaning) >= 15, "{}: says what it is, not what it is not", check.key);
+        assert_reads_well(&place("name"), check.name());
+        assert!((2..=7).contains(&words(check.name())), "{}", check.name());
+        assert_is_sentences(&place("question"), check.question(), 16);
+        assert!(check.question().ends_with('?') && check.question().matches('?').count() == 1, "{}", check.question());
+        assert_is_sentences(&place("how"), check.how(), 45);
+        assert_is_sentences(&place("meaning"), check.meaning(), 60);
+        assert!(words(check.meaning()) >= 15, "{}: says what it is, not what it is not", check.key);
         if let Some(cost) = check.speaks.cost() {
             assert_is_sentences(&place("cost"), cost, 30);
         }
-        if let Some(caution) = check.caution {
+        if let Some(caution) = check.caution() {
             assert_is_sentences(&place("caution"), caution, 30);
         }
         for level in check.levels {
-            assert_reads_well(&place(level.key), level.name);
-            assert!(words(level.name) <= 7 && level.name.chars().count() <= 40, "{}: {}", check.key, level.name);
-            assert_is_sentences(&place(level.key), level.line, 14);
+            assert_reads_well(&place(level.key), level.name());
+            assert!(words(level.name()) <= 7 && level.name().chars().count() <= 40, "{}: {}", check.key, level.name());
+            assert_is_sentences(&place(level.key), level.line(), 14);
         }
         assert!((1..=120).contains(&check.seconds), "{}", check.key);
     }
@@ -457,8 +457,8 @@ fn no_text_is_empty_or_too_long_or_shouts() {
 #[test]
 fn no_two_answers_of_a_check_read_alike() {
     for (_, check) in all_checks() {
-        let names: HashSet<_> = check.levels.iter().map(|level| level.name.to_lowercase()).collect();
-        let lines: HashSet<_> = check.levels.iter().map(|level| level.line.to_lowercase()).collect();
+        let names: HashSet<_> = check.levels.iter().map(|level| level.name().to_lowercase()).collect();
+        let lines: HashSet<_> = check.levels.iter().map(|level| level.line().to_lowercase()).collect();
         assert_eq!(names.len(), check.levels.len(), "{}: names", check.key);
         assert_eq!(lines.len(), check.levels.len(), "{}: lines", check.key);
     }
@@ -469,8 +469,8 @@ fn no_two_checks_of_a_family_ask_the_same() {
     for family in FAMILIES {
         let worn = family.second_hand.iter().map(|look| &look.condition.check);
         let checks: Vec<&Check> = family.checks.iter().copied().chain(worn).collect();
-        let names: HashSet<_> = checks.iter().map(|check| check.name.to_lowercase()).collect();
-        let questions: HashSet<_> = checks.iter().map(|check| check.question.to_lowercase()).collect();
+        let names: HashSet<_> = checks.iter().map(|check| check.name().to_lowercase()).collect();
+        let questions: HashSet<_> = checks.iter().map(|check| check.question().to_lowercase()).collect();
         let keys: HashSet<_> = checks.iter().map(|check| check.key).collect();
         assert_eq!(names.len(), checks.len(), "{}", family.key);
         assert_eq!(questions.len(), checks.len(), "{}", family.key);
@@ -483,7 +483,12 @@ fn every_check_leans_on_a_listed_source_and_curves_own_up_to_judgement() {
     for (_, check) in all_checks() {
         assert!(!check.sources.is_empty(), "{}", check.key);
         for source in check.sources {
-            assert!(SOURCES.iter().any(|listed| std::ptr::eq(*listed, *source)), "{}: {} is not listed", check.key, source.name);
+            assert!(
+                SOURCES.iter().any(|listed| std::ptr::eq(*listed, *source)),
+                "{}: {} is not listed",
+                check.key,
+                source.name()
+            );
         }
         let distinct: HashSet<_> = check.sources.iter().collect();
         assert_eq!(distinct.len(), check.sources.len(), "{}: a source twice", check.key);
@@ -495,13 +500,13 @@ fn every_check_leans_on_a_listed_source_and_curves_own_up_to_judgement() {
 
 #[test]
 fn sources_are_listed_once_and_say_when_they_are_remembered() {
-    let names: HashSet<_> = SOURCES.iter().map(|source| source.name).collect();
+    let names: HashSet<_> = SOURCES.iter().map(|source| source.name()).collect();
     assert_eq!(names.len(), SOURCES.len());
     for source in SOURCES {
-        assert_reads_well(source.name, source.title);
-        assert!(!source.name.is_empty() && words(source.title) >= 5, "{}: {}", source.name, source.title);
+        assert_reads_well(source.name(), source.title());
+        assert!(!source.name().is_empty() && words(source.title()) >= 5, "{}: {}", source.name(), source.title());
         if source.kind == Kind::Memory {
-            assert!(source.title.contains("rom memory"), "{}: remembered, but does not say so", source.name);
+            assert!(source.title().contains("rom memory"), "{}: remembered, but does not say so", source.name());
         }
     }
 }
@@ -510,14 +515,14 @@ fn sources_are_listed_once_and_say_when_they_are_remembered() {
 fn cautions_stand_where_the_work_can_hurt() {
     for family in FAMILIES {
         let mut seen = HashSet::new();
-        for caution in family.cautions {
+        for caution in family.cautions() {
             assert_is_sentences(family.key, caution, 35);
             assert!(seen.insert(caution), "{caution} twice");
         }
         for shared in [cautions::LOCAL_RULES, cautions::ASK_FIRST, cautions::NEEDLES, cautions::NO_PULLING, cautions::NO_FLAME] {
-            assert!(family.cautions.contains(&shared), "{}: {shared}", family.key);
+            assert!(family.cautions().contains(&shared), "{}: {shared}", family.key);
         }
-        assert_is_sentences(family.key, family.covers, 20);
+        assert_is_sentences(family.key, family.covers(), 20);
     }
     for (key, word) in [
         ("metal", "nickel"),
@@ -533,7 +538,7 @@ fn cautions_stand_where_the_work_can_hurt() {
         ("fibre-label", "never burn"),
     ] {
         let check = JEANS.checks.iter().find(|check| check.key == key).unwrap();
-        let caution = check.caution.unwrap_or_else(|| panic!("{key}: no caution")).to_lowercase();
+        let caution = check.caution().unwrap_or_else(|| panic!("{key}: no caution")).to_lowercase();
         assert!(caution.contains(word), "{key}: {caution}");
     }
     for (key, word) in [
@@ -547,7 +552,7 @@ fn cautions_stand_where_the_work_can_hurt() {
         ("collar-sit", "pins"),
     ] {
         let check = TAILORED_JACKET.checks.iter().find(|check| check.key == key).unwrap();
-        let caution = check.caution.unwrap_or_else(|| panic!("{key}: no caution")).to_lowercase();
+        let caution = check.caution().unwrap_or_else(|| panic!("{key}: no caution")).to_lowercase();
         assert!(caution.contains(word), "{key}: {caution}");
     }
 }
@@ -569,23 +574,27 @@ fn checks_of_wear_speak_of_what_is_left_and_those_of_a_family_never_do() {
             let check = &look.condition.check;
             let known = second_hand::CONDITIONS.iter().any(|other| std::ptr::eq(*other, look.condition));
             assert!(known && check.speaks.curve().is_none(), "{}", check.key);
-            if look.at.is_empty() {
-                assert!(!check.how.contains("named here"), "{}/{}: names no place", family.key, check.key);
+            if look.at().is_empty() {
+                assert!(!check.how().contains("named here"), "{}/{}: names no place", family.key, check.key);
             } else {
-                assert_is_sentences(&format!("{}/{} at", family.key, check.key), look.at, 16);
+                assert_is_sentences(&format!("{}/{} at", family.key, check.key), look.at(), 16);
             }
         }
     }
     for condition in second_hand::CONDITIONS {
         let check = &condition.check;
         assert!(check.speaks.left().is_some() && check.asked_when.is_none(), "{}", check.key);
-        assert_eq!(condition.mends.len(), check.levels.len(), "{}", check.key);
+        assert_eq!(condition.mends().len(), check.levels.len(), "{}", check.key);
         assert!(FAMILIES.iter().any(|family| family.second_hand.iter().any(|look| look.condition.check == *check)));
-        for mend in condition.mends.iter().filter(|mend| !mend.is_empty()) {
+        for mend in condition.mends().iter().filter(|mend| !mend.is_empty()) {
             assert_is_sentences(check.key, mend, 25);
         }
         // Where nothing was found nothing is to be done, and of the worst something is to be said.
-        assert!(condition.mends.last().is_some_and(|mend| mend.is_empty()) && !condition.mends[0].is_empty(), "{}", check.key);
+        assert!(
+            condition.mends().last().is_some_and(|mend| mend.is_empty()) && !condition.mends()[0].is_empty(),
+            "{}",
+            check.key
+        );
     }
 }
 
@@ -606,7 +615,7 @@ fn cautions_of_second_hand_pieces_name_what_can_hurt() {
         ("worn-stretch", "no jerk"),
     ] {
         let check = second_hand::CONDITIONS.iter().map(|condition| &condition.check).find(|check| check.key == key).unwrap();
-        assert!(check.caution.unwrap_or_default().to_lowercase().contains(word), "{key}");
+        assert!(check.caution().unwrap_or_default().to_lowercase().contains(word), "{key}");
     }
 }
 

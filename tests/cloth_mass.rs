@@ -92,15 +92,15 @@ fn starch_is_told_beside_the_result_and_only_for_a_pair_never_washed() {
     let without = raw.also("without-size").unwrap();
     assert!(without.value < 0.95 * raw.value && without.value > 0.88 * raw.value);
     assert!(without.uncertainty / without.value > raw.uncertainty / raw.value);
-    assert_eq!(raw.says.len(), washed.says.len() + 1);
+    assert_eq!(raw.says().len(), washed.says().len() + 1);
 }
 
 /// 12.9 ± 1.1: the enthusiast's border at 12 and the factory's at 13 to 14 are both within two spreads, the textbook's are not.
 #[test]
 fn the_same_cloth_bears_another_name_on_another_scale() {
-    assert_eq!(weighed(0.0, 0.0).says[0], "Light or middle, on this scale: the spread reaches both.");
-    assert_eq!(weighed(0.0, 1.0).says[0], "Middle or heavy, on this scale: the spread reaches both.");
-    assert_eq!(weighed(0.0, 2.0).says[0], "Middle or heavy, on this scale: the spread reaches both.");
+    assert_eq!(weighed(0.0, 0.0).says()[0], "Light or middle, on this scale: the spread reaches both.");
+    assert_eq!(weighed(0.0, 1.0).says()[0], "Middle or heavy, on this scale: the spread reaches both.");
+    assert_eq!(weighed(0.0, 2.0).says()[0], "Middle or heavy, on this scale: the spread reaches both.");
     assert_eq!(WeightScale::Textbook.sentence(12.9, 0.5), Some("Heavy, on this scale."));
     assert_eq!(WeightScale::Enthusiast.sentence(14.0, 3.0), Some("The spread is too wide to call it light, middle or heavy."));
     assert_eq!(WeightScale::Enthusiast.sentence(f64::NAN, 1.0), None);

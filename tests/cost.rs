@@ -470,7 +470,7 @@ fn the_minutes_of_the_bill_are_those_of_the_operations() {
     let (rows, minutes): (f64, f64) = (total[3].parse().unwrap(), total[5].parse().unwrap());
     let bill = JEANS.bill.unwrap();
     let usual = |word: &str| -> Vec<f64> {
-        let inputs = bill.inputs().filter(|input| input.name.ends_with(word));
+        let inputs = bill.inputs().filter(|input| input.name().ends_with(word));
         let fixed = inputs.filter_map(|input| match &input.value {
             Value::Fixed(Amount::Own(range)) => Some(range.usual),
             _ => None,
@@ -635,7 +635,7 @@ fn a_rate_that_a_person_changed_is_marked_wherever_it_acts_and_nowhere_else() {
     assert!(plain.lines().iter().all(|line| line.edited.is_empty()));
     for key in &marked {
         assert!(line(&changed, key).mean() > line(&plain, key).mean(), "{key}");
-        assert!(changed.lines().iter().any(|line| line.key == *key && line.shares.contains(&"Cost of a minute")));
+        assert!(changed.lines().iter().any(|line| line.key == *key && line.shares().contains(&"Cost of a minute")));
     }
     assert_eq!(rates.without(minute), Rates::of(Market::UnitedStates));
     assert_eq!(rates.reset(), Rates::of(Market::UnitedStates));
@@ -699,7 +699,7 @@ fn every_bill_and_rate_is_whole() {
     let mut rates: Vec<&Rate> = common_rates().collect();
     for family in FAMILIES {
         let Some(bill) = family.bill else { continue };
-        let mut parts: Vec<&str> = bill.lines.iter().flat_map(|line| line.parts).map(|part| part.name).collect();
+        let mut parts: Vec<&str> = bill.lines.iter().flat_map(|line| line.parts).map(|part| part.name()).collect();
         let count = parts.len();
         parts.sort_unstable();
         parts.dedup();
@@ -709,11 +709,15 @@ fn every_bill_and_rate_is_whole() {
                 let check = family.checks.iter().find(|check| check.key == key).unwrap_or_else(|| panic!("{key}"));
                 assert!(check.speaks.cost().is_some() || check.speaks.curve().is_some());
                 let levels: Vec<&str> = check.levels.iter().map(|level| level.key).collect();
-                assert_eq!(choices.iter().map(|choice| choice.level).collect::<Vec<_>>(), levels, "{}", input.name);
-                assert_eq!(choices.iter().map(|choice| u32::from(choice.share)).sum::<u32>(), 100, "{}", input.name);
+                assert_eq!(choices.iter().map(|choice| choice.level).collect::<Vec<_>>(), levels, "{}", input.name());
+                assert_eq!(choices.iter().map(|choice| u32::from(choice.share)).sum::<u32>(), 100, "{}", input.name());
                 for choice in choices {
                     if let Amount::Own(range) = choice.amount {
-                        assert!(Range::checked(range.low, range.usual, range.high).is_ok() && range.low > 0.0, "{}", input.name);
+                        assert!(
+                            Range::checked(range.low, range.usual, range.high).is_ok() && range.low > 0.0,
+                            "{}",
+                            input.name()
+                        );
                     }
                 }
             }
@@ -738,7 +742,7 @@ fn every_bill_and_rate_is_whole() {
             "{}",
             rate.key
         );
-        assert!(rate.as_of.parts().0 >= 2025 && !rate.name.is_empty());
+        assert!(rate.as_of.parts().0 >= 2025 && !rate.name().is_empty());
     }
 }
 

@@ -60,9 +60,9 @@ fn the_lining_is_asked_after_only_where_there_is_one() {
 #[test]
 fn stitches_are_those_of_the_handbook() {
     let (low, high) = handbook("dresses and skirts");
-    assert!(DRESS.check("stitch-even").meaning.contains(&format!("{low} to {high} stitches an inch")));
+    assert!(DRESS.check("stitch-even").meaning().contains(&format!("{low} to {high} stitches an inch")));
     let (low, high) = handbook("blind-stitch hems");
-    assert!(DRESS.check("hem").meaning.contains(&format!("{low} to {high} an inch")));
+    assert!(DRESS.check("hem").meaning().contains(&format!("{low} to {high} an inch")));
 }
 
 /// The model has a usual spread of 0.05 m on the way round a hem.
@@ -81,9 +81,9 @@ fn minutes_and_duty_are_those_of_the_handbook() {
     let bill = DRESS_SKIRT.bill.expect("a bill");
     let mut seen: Vec<(&str, f64)> = bill
         .inputs()
-        .filter(|input| input.name.ends_with(": minutes"))
+        .filter(|input| input.name().ends_with(": minutes"))
         .filter_map(|input| match &input.value {
-            Value::Fixed(Amount::Own(range)) => Some((input.name, range.usual)),
+            Value::Fixed(Amount::Own(range)) => Some((input.name(), range.usual)),
             _ => None,
         })
         .collect();

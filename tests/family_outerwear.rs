@@ -65,7 +65,7 @@ fn filling_and_drop_are_asked_after_only_where_the_model_asks() {
 fn stitches_are_those_of_the_handbook() {
     for row in ["outerwear coat", "rainwear before taping"] {
         let (low, high) = handbook(row);
-        assert!(COAT.check("seams").meaning.contains(&format!("{low} to {high} stitches an inch")), "{row}");
+        assert!(COAT.check("seams").meaning().contains(&format!("{low} to {high} stitches an inch")), "{row}");
     }
 }
 
@@ -88,9 +88,9 @@ fn minutes(filled: usize, shell: usize) -> f64 {
     let bill = OUTERWEAR.bill.expect("a bill");
     let mut seen: Vec<(&str, f64)> = bill
         .inputs()
-        .filter(|input| input.name.ends_with(": minutes"))
+        .filter(|input| input.name().ends_with(": minutes"))
         .filter_map(|input| match &input.value {
-            Value::Fixed(Amount::Own(range)) => Some((input.name, range.usual)),
+            Value::Fixed(Amount::Own(range)) => Some((input.name(), range.usual)),
             _ => None,
         })
         .collect();

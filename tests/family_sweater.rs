@@ -114,9 +114,9 @@ fn minutes_and_duty_are_those_of_the_handbook() {
     let own = |end: &str| -> f64 {
         let mut seen: Vec<(&str, f64)> = bill
             .inputs()
-            .filter(|input| input.name.ends_with(end))
+            .filter(|input| input.name().ends_with(end))
             .filter_map(|input| match &input.value {
-                Value::Fixed(Amount::Own(range)) => Some((input.name, range.usual)),
+                Value::Fixed(Amount::Own(range)) => Some((input.name(), range.usual)),
                 _ => None,
             })
             .collect();
@@ -169,5 +169,5 @@ fn ease_is_that_of_the_handbook() {
     let ease = wanted(chest, table.cuts[0], 40.0).expect("ease");
     assert_eq!((ease.low, ease.high), handbook("sweater chest ease"));
     // Handbook, fit_drag_lines.csv: a shoulder seam that slides off says large, and no alteration helps.
-    assert!(table.signs.iter().any(|sign| sign.key == "shoulder-slides" && sign.mend.contains("smaller")));
+    assert!(table.signs.iter().any(|sign| sign.key == "shoulder-slides" && sign.mend().contains("smaller")));
 }

@@ -58,7 +58,7 @@ fn dress_shirts_get_the_two_best_answers_and_casual_ones_the_two_in_the_middle()
     assert_eq!((place(dress.0), place(dress.1)), (Some(2), Some(3)));
     assert_eq!((place(casual.0), place(casual.1)), (Some(1), Some(2)));
     for (low, high) in [dress, casual] {
-        assert!(check.meaning.contains(&format!("{low} to {high}")));
+        assert!(check.meaning().contains(&format!("{low} to {high}")));
     }
     // 45 stitches over 76.2 mm: 15 an inch.
     let outcome = STITCH_DENSITY.estimate(&[Some(45.0), Some(76.2), None, None, None, None]).expect("a count");
@@ -95,13 +95,13 @@ fn points_that_differ_by_more_than_a_defect_are_drawn_as_the_worst_answer() {
 fn minutes_are_those_of_the_handbook() {
     let bill = WOVEN_SHIRT.bill.expect("a bill");
     let usual = |name: &str| -> f64 {
-        let input = bill.inputs().find(|input| input.name == name).unwrap_or_else(|| panic!("{name}"));
+        let input = bill.inputs().find(|input| input.name() == name).unwrap_or_else(|| panic!("{name}"));
         match &input.value {
             Value::Fixed(Amount::Own(range)) => range.usual,
             _ => panic!("{name}"),
         }
     };
-    let mut names: Vec<&str> = bill.inputs().map(|input| input.name).filter(|name| name.ends_with(": minutes")).collect();
+    let mut names: Vec<&str> = bill.inputs().map(|input| input.name()).filter(|name| name.ends_with(": minutes")).collect();
     names.dedup();
     let parts: f64 = names.iter().filter(|name| **name != "Special details: minutes").map(|name| usual(name)).sum();
     let minutes = parts + usual("Needle: metres of rows") * usual("Needle: minutes a metre");
@@ -128,7 +128,7 @@ fn duty_and_area_are_those_of_the_handbook() {
     let bill = WOVEN_SHIRT.bill.expect("a bill");
     let duty = bill.duties.iter().find(|duty| duty.market == Market::UnitedStates).expect("a duty");
     family::near("duty", duty.rate.range.low * 100.0, handbook("6205.20.20 men cotton shirts").0, 1e-9);
-    let area = bill.inputs().find(|input| input.name == "Cloth: square metres").expect("an area");
+    let area = bill.inputs().find(|input| input.name() == "Cloth: square metres").expect("an area");
     let Value::Fixed(Amount::Own(area)) = &area.value else { panic!("an area of its own") };
     assert_eq!((area.low, area.high), handbook("shirt M square metres"));
 }

@@ -135,7 +135,7 @@ fn between_two_rows_ease_lies_on_the_straight_line() {
     assert_eq!(ease(15.0), (-3.0, 3.0));
     assert_eq!(ease(80.0), (-14.0, -4.0));
     assert_eq!(ease(f64::NAN), (0.0, 4.0));
-    static FOREIGN: Cut = Cut { key: "none", name: "None", says: "" };
+    static FOREIGN: Cut = Cut::new("none", "None", "");
     assert_eq!(wanted(line("hip"), &FOREIGN, 5.0), None);
 }
 
@@ -143,7 +143,7 @@ fn between_two_rows_ease_lies_on_the_straight_line() {
 fn case_line(case: &Value) -> (&'static Line, &'static Cut) {
     static AGAINST: [Against; 1] = [Against::at(&HIP)];
     let number = |value: &Value| value.as_f64().expect("a number");
-    let cut: &'static Cut = Box::leak(Box::new(Cut { key: "case", name: "Case", says: "" }));
+    let cut: &'static Cut = Box::leak(Box::new(Cut::new("case", "Case", "")));
     let rows: Vec<EaseRow> = case["rows"]
         .as_array()
         .expect("rows")

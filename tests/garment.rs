@@ -259,7 +259,7 @@ fn readings_with_a_tape_that_cannot_be_are_named() {
     };
     assert_eq!(waist(&[42.0, 420.0, 42.1]), Err(Fault::OutOfRange(&GIRTH.inputs[2])));
     assert_eq!(waist(&[-42.0]), Err(Fault::OutOfRange(&GIRTH.inputs[1])));
-    assert!(waist(&[42.0, 44.0]).expect("a girth").says.iter().any(|sentence| sentence.contains("far apart")));
+    assert!(waist(&[42.0, 44.0]).expect("a girth").says().iter().any(|sentence| sentence.contains("far apart")));
 }
 
 #[test]

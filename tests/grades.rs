@@ -194,10 +194,10 @@ fn every_grade_by_eye_has_plain_words_and_half_a_grade_of_spread() {
             let (words, second) = scale.words(grade);
             assert!(words.ends_with('.') && second.is_some() == grade.name().contains('-'));
             if second.is_none() {
-                assert_eq!(choices[place].line, words);
+                assert_eq!(choices[place].line(), words);
             }
         }
-        let mut steps = scale.steps.to_vec();
+        let mut steps = scale.steps().to_vec();
         steps.sort_unstable();
         steps.dedup();
         assert_eq!(steps.len(), 5);
@@ -245,7 +245,7 @@ fn usual_rub_off_is_that_of_the_handbook() {
 #[test]
 fn a_grade_plainly_below_what_inspectors_pass_is_pointed_out() {
     let says =
-        |instrument: &Instrument, grade: f64| !instrument.estimate(&[Some(2.0 * grade - 2.0), None]).unwrap().says.is_empty();
+        |instrument: &Instrument, grade: f64| !instrument.estimate(&[Some(2.0 * grade - 2.0), None]).unwrap().says().is_empty();
     assert!(says(&SEAM_SMOOTHNESS, 2.0) && !says(&SEAM_SMOOTHNESS, 2.5) && !says(&SEAM_SMOOTHNESS, 5.0));
     assert!(says(&COLOUR_CHANGE, 3.0) && !says(&COLOUR_CHANGE, 3.5) && !says(&PILLING, 1.0));
 }
@@ -253,8 +253,9 @@ fn a_grade_plainly_below_what_inspectors_pass_is_pointed_out() {
 /// Handbook data, appearance_grades.csv: raw indigo dry 2 to 4, wet 1 to 2. From memory.
 #[test]
 fn a_low_grade_is_usual_for_raw_indigo() {
-    let says =
-        |place: f64, cloth: f64, wet: f64| RUB_OFF.estimate(&[Some(place), None, Some(cloth), Some(wet)]).unwrap().says.join(" ");
+    let says = |place: f64, cloth: f64, wet: f64| {
+        RUB_OFF.estimate(&[Some(place), None, Some(cloth), Some(wet)]).unwrap().says().join(" ")
+    };
     assert!(says(2.0, 0.0, 0.0).contains("usual for such cloth") && says(2.0, 0.0, 0.0).contains("normal for raw indigo"));
     assert!(says(2.0, 3.0, 0.0).contains("More rubs off"));
     assert!(says(8.0, 0.0, 1.0).contains("Less rubs off"));

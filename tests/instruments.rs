@@ -66,10 +66,10 @@ fn every_instrument_is_whole() {
         let key = instrument.key;
         let inputs: BTreeSet<&str> = instrument.inputs.iter().map(|input| input.key).collect();
         assert_eq!(inputs.len(), instrument.inputs.len(), "{key}");
-        assert!((2..=5).contains(&instrument.steps.len()), "{key} has {} steps", instrument.steps.len());
+        assert!((2..=5).contains(&instrument.steps().len()), "{key} has {} steps", instrument.steps().len());
         assert!(!instrument.sources.is_empty(), "{key}");
-        let sentences = instrument.steps.iter().chain(instrument.cautions).chain([&instrument.says]);
-        for sentence in sentences.chain(instrument.inputs.iter().map(|input| &input.ask)) {
+        let sentences = instrument.steps().into_iter().chain(instrument.cautions()).chain([instrument.says()]);
+        for sentence in sentences.chain(instrument.inputs.iter().map(|input| &input.ask())) {
             assert!(sentence.ends_with('.') && !sentence.contains('!') && !sentence.contains("  "), "{key}: {sentence}");
         }
         assert!(instrument.inputs.iter().any(|input| input.needed == Needed::Always), "{key} can be left empty");
@@ -83,7 +83,7 @@ fn every_instrument_is_whole() {
                     assert!(choices.len() > 1 && (input.least, input.most) == (0.0, choices.len() as f64 - 1.0));
                     let keys: BTreeSet<&str> = choices.iter().map(|choice| choice.key).collect();
                     assert_eq!(keys.len(), choices.len());
-                    assert!(choices.iter().all(|choice| choice.line.ends_with('.') && !choice.name.ends_with('.')));
+                    assert!(choices.iter().all(|choice| choice.line().ends_with('.') && !choice.name().ends_with('.')));
                 }
                 InputKind::WholeCount | InputKind::Measured => assert!(input.choices().is_empty()),
             }
@@ -251,7 +251,7 @@ proptest! {
                     for also in &outcome.also {
                         prop_assert!(also.value.is_finite() && also.uncertainty.is_finite() && also.uncertainty >= 0.0);
                     }
-                    for sentence in &outcome.says {
+                    for sentence in &outcome.says() {
                         prop_assert!(sentence.ends_with('.'));
                     }
                 }

@@ -251,7 +251,12 @@ fn minutes_are_those_of_the_handbook() {
     };
     let sewing = bill().lines.iter().find(|line| line.key == "sewing").unwrap();
     let inputs = || {
-        sewing.parts.iter().flat_map(|part| part.inputs).map(|used| used.input).filter(|input| input.name.ends_with(": minutes"))
+        sewing
+            .parts
+            .iter()
+            .flat_map(|part| part.inputs)
+            .map(|used| used.input)
+            .filter(|input| input.name().ends_with(": minutes"))
     };
     let fixed: f64 = inputs()
         .filter_map(|input| match &input.value {
@@ -260,7 +265,7 @@ fn minutes_are_those_of_the_handbook() {
         })
         .sum();
     let chosen = |name: &str, level: &str| {
-        let input = inputs().find(|input| input.name.starts_with(name)).unwrap();
+        let input = inputs().find(|input| input.name().starts_with(name)).unwrap();
         let Value::By { choices, .. } = &input.value else { panic!("{name}") };
         match &choices.iter().find(|choice| choice.level == level).unwrap().amount {
             Amount::Own(range) => range.usual,
@@ -323,7 +328,7 @@ fn how_long_a_jacket_is_worn_is_as_the_model_says() {
 fn what_is_said_of_pick_stitches_is_the_handbook() {
     let rows = read::fields(include_str!("vectors/handbook_sam_jacket.csv"));
     let row = rows.iter().find(|row| row[0] == "hand pick stitch edge").unwrap();
-    assert!(check("stitch-even").meaning.contains(&format!("{} to {} an inch", row[1], row[2])));
+    assert!(check("stitch-even").meaning().contains(&format!("{} to {} an inch", row[1], row[2])));
 }
 
 #[test]
@@ -359,7 +364,7 @@ fn a_place_of_one_name_in_two_families_is_compared_within_each_only() {
     let rows: Vec<Vec<Option<f64>>> = beside
         .readings
         .iter()
-        .filter(|row| row.name == "Waist")
+        .filter(|row| row.name() == "Waist")
         .map(|row| row.values.iter().map(|value| value.map(|(cm, _)| cm)).collect())
         .collect();
     assert_eq!(rows.len(), 2, "{rows:?}");

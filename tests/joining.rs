@@ -166,7 +166,7 @@ fn a_check_put_off_gives_way_to_an_answer_and_an_answer_never() {
     assert_eq!(Part::Answer(check("hang")).fate(&answered, &otherwise, &both), Fate::Mine);
     // What they saw is not lost: it stands in words in the note on the check, once.
     let name = |answer: Option<&Answer>| match answer {
-        Some(Answer::Judged { level, .. }) => check("hang").levels.iter().find(|one| one.key == *level).map(|one| one.name),
+        Some(Answer::Judged { level, .. }) => check("hang").levels.iter().find(|one| one.key == *level).map(|one| one.name()),
         _ => None,
     };
     let line = format!("Also answered: {}", name(otherwise.answer(check("hang"))).expect("judged"));

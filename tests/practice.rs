@@ -68,7 +68,7 @@ fn what_a_question_holds_true_is_what_was_drawn() {
                     assert_eq!(named, Some(*place), "{words}");
                 }
                 (Topic::Faults, Given::Count(count)) => {
-                    let skips = question.asks.contains("did not catch");
+                    let skips = question.asks().contains("did not catch");
                     let said = if skips { Known::Skips(*count) } else { Known::Restarts(*count) };
                     assert!(known[0].contains(&said), "{:?} {said:?}", known[0]);
                 }

@@ -573,7 +573,7 @@ fn side_by_side_the_greatest_difference_comes_first_and_a_reading_differs_beyond
     assert_eq!((row("cloth-hand").places, row("cloth-hand").apart), (vec![Some(0.0), Some(0.0)], 0.0));
     assert_eq!((beside.checks[0].check.key, beside.checks.len()), ("hang", 3));
     let stitches = &beside.readings[0];
-    assert_eq!((stitches.name, stitches.unit, stitches.differs), (check("spi").name, STITCH_DENSITY.unit, true));
+    assert_eq!((stitches.name(), stitches.unit, stitches.differs), (check("spi").name(), STITCH_DENSITY.unit, true));
     near(stitches.values[1].expect("a reading").0, 12.0, 1e-9);
     let waist = &beside.readings[1];
     assert_eq!((waist.unit, waist.differs), (Unit::Centimetre, false));

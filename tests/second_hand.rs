@@ -199,7 +199,7 @@ fn what_may_be_done_is_said_of_what_was_found_and_of_nothing_else() {
         let key = condition.check.key;
         let garment = Garment::new(id("g"), puts(key), drawing::day()).after(Act::SecondHand(true));
         assert_eq!(garment.mend(&condition.check), None);
-        for (place, mend) in condition.mends.iter().enumerate() {
+        for (place, mend) in condition.mends().iter().enumerate() {
             let said = garment.after(answered(key, place)).mend(&condition.check);
             assert_eq!(said, Some(*mend).filter(|mend| !mend.is_empty()), "{key} {place}");
         }

@@ -139,7 +139,7 @@ fn each_instrument_stands_in_one_drawer_and_in_the_order_of_the_list() {
     let shown: Vec<&str> = bench::DRAWERS.iter().flat_map(|drawer| drawer.tools.iter().map(|tool| tool.instrument.key)).collect();
     let listed: Vec<&str> = INSTRUMENTS.iter().map(|instrument| instrument.key).collect();
     assert_eq!(shown, listed);
-    let names: BTreeSet<&str> = bench::DRAWERS.iter().map(|drawer| drawer.name).collect();
+    let names: BTreeSet<&str> = bench::DRAWERS.iter().map(|drawer| drawer.name()).collect();
     assert_eq!(names.len(), bench::DRAWERS.len());
     assert!(bench::DRAWERS.iter().all(|drawer| !drawer.tools.is_empty()));
 }
@@ -206,10 +206,10 @@ fn stitches_drawn_are_stitches_that_there_are_and_are_told_by_their_number() {
 #[test]
 fn each_scale_of_grades_by_eye_has_a_reference_for_each_grade_and_they_mount() {
     for grades in bench::GRADES {
-        assert_eq!(grades.scale.name, grades.instrument.name, "a scale goes with its instrument");
-        let InputKind::Choice(steps) = grades.instrument.inputs[0].kind else { panic!("{} asks no grade", grades.scale.name) };
-        for (grade, line) in (1..=5).zip(grades.scale.steps) {
-            assert!(steps.iter().any(|step| step.key == format!("{grade}") && step.line == line));
+        assert_eq!(grades.scale.name(), grades.instrument.name(), "a scale goes with its instrument");
+        let InputKind::Choice(steps) = grades.instrument.inputs[0].kind else { panic!("{} asks no grade", grades.scale.name()) };
+        for (grade, line) in (1..=5).zip(grades.scale.steps()) {
+            assert!(steps.iter().any(|step| step.key == format!("{grade}") && step.line() == line));
         }
         // What a picture is known to show gets less from grade 1 to grade 5.
         let amounts: Vec<f64> = (grades.steps.iter())
@@ -223,7 +223,7 @@ fn each_scale_of_grades_by_eye_has_a_reference_for_each_grade_and_they_mount() {
             .collect();
         assert!(amounts.windows(2).all(|pair| pair[0] > pair[1]) && amounts[4] == 0.0, "{amounts:?}");
     }
-    let by_eye = bench::DRAWERS.iter().find(|drawer| drawer.name == "Grades by eye").expect("a drawer");
+    let by_eye = bench::DRAWERS.iter().find(|drawer| drawer.name() == "Grades by eye").expect("a drawer");
     let graded: Vec<&str> = bench::GRADES.iter().map(|grades| grades.instrument.key).collect();
     assert_eq!(graded, by_eye.tools.iter().map(|tool| tool.instrument.key).collect::<Vec<_>>());
 }

@@ -3,8 +3,8 @@
 
 use garment_assay::catalog::jeans::JEANS;
 use garment_assay::measure::{
-    Fault, InputKind, Outcome, STITCH_DENSITY, density_after_shrinking, density_as_sewn, density_of_stitch_length,
-    length_that_tells, one_stitch_more_or_less, stitch_length,
+    Fault, InputKind, STITCH_DENSITY, density_after_shrinking, density_as_sewn, density_of_stitch_length, length_that_tells,
+    one_stitch_more_or_less, stitch_length,
 };
 use garment_assay::quantity::{Decimal, Estimate, Length, Number, PerLength, System, Unit};
 
@@ -189,9 +189,14 @@ fn a_check_asks_for_the_length_that_the_parts_of_the_uncertainty_ask_for() {
     assert!((4..12).contains(&near), "{near}");
     // On an edge, and where nothing was counted over, no length helps.
     let on_edge = STITCH_DENSITY.estimate(&[Some(21.0), Some(76.2), None, None, None, None]).unwrap();
-    assert!(spi.length_that_tells(&Outcome { value: 7.0, ..on_edge.clone() }, &mm(76.2)).is_none());
+    let at = |value: f64| {
+        let mut outcome = on_edge.clone();
+        outcome.value = value;
+        outcome
+    };
+    assert!(spi.length_that_tells(&at(7.0), &mm(76.2)).is_none());
     for now in [mm(0.0), mm(-5.0), Estimate::unknown()] {
-        assert!(spi.length_that_tells(&Outcome { value: 7.1, ..on_edge.clone() }, &now).is_none());
+        assert!(spi.length_that_tells(&at(7.1), &now).is_none());
     }
     let hang = JEANS.checks.iter().find(|check| check.key == "hang").unwrap();
     assert!(hang.length_that_tells(&on_edge, &mm(76.2)).is_none(), "it has no edges");

@@ -125,9 +125,9 @@ fn too_few_threads_and_a_steep_twill_are_told() {
     let few = THREAD_COUNT.estimate(&[Some(7.0), None, Some(10.0), None, None]);
     assert_eq!(few, Err(Fault::TooFew { input: &THREAD_COUNT.inputs[0], needed: 8 }));
     let steep = THREAD_COUNT.estimate(&[Some(120.0), Some(50.0), Some(25.4), None, None]).unwrap();
-    assert_eq!(steep.says, ["If it is a twill, it is a steep one."]);
+    assert_eq!(steep.says(), ["If it is a twill, it is a steep one."]);
     let flat = THREAD_COUNT.estimate(&[Some(68.0), Some(44.0), Some(25.4), None, None]).unwrap();
-    assert!(flat.says.is_empty());
+    assert!(flat.says().is_empty());
     assert!(!twill_angle(&per(68.0, Unit::PerInch), &Estimate::<PerLength>::exact(0.0)).is_known());
 }
 
@@ -136,7 +136,7 @@ fn too_few_threads_and_a_steep_twill_are_told() {
 fn cover_says_when_a_plain_weave_gets_tight_and_when_it_jams() {
     let says = |cover: f64| {
         let given = [Some(6.0 * cover), Some(6.0 * cover), Some(1.0), Some(36.0), Some(36.0), None, None];
-        CLOTH_COVER.estimate(&given).unwrap().says
+        CLOTH_COVER.estimate(&given).unwrap().says()
     };
     assert!(says(12.0).is_empty());
     assert_eq!(says(14.01), ["Tightly set for a plain weave."]);

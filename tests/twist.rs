@@ -72,7 +72,7 @@ fn a_leg_is_read_before_and_after_a_wash() {
 
 #[test]
 fn both_legs_alike_may_be_the_cut() {
-    let says = |one, other| SEAM_TWIST.estimate(&[Some(one), Some(780.0), Some(other), None, None, None]).unwrap().says;
+    let says = |one, other| SEAM_TWIST.estimate(&[Some(one), Some(780.0), Some(other), None, None, None]).unwrap().says();
     assert!(says(20.0, 22.0).iter().any(|says| says.contains("the cut may mean it")));
     assert!(!says(20.0, 2.0).iter().any(|says| says.contains("the cut may mean it")));
     assert!(!says(2.0, 2.0).iter().any(|says| says.contains("the cut may mean it")));

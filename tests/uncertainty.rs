@@ -214,13 +214,13 @@ fn every_instrument_is_whole() {
     keys.dedup();
     assert_eq!(keys.len(), INSTRUMENTS.len());
     for instrument in INSTRUMENTS {
-        assert!(instrument.says.ends_with('.') && !instrument.name.is_empty());
+        assert!(instrument.says().ends_with('.') && !instrument.name().is_empty());
         let mut keys: Vec<&str> = instrument.inputs.iter().map(|input| input.key).collect();
         keys.sort_unstable();
         keys.dedup();
         assert_eq!(keys.len(), instrument.inputs.len());
         for input in instrument.inputs {
-            assert!(input.least < input.most && input.ask.ends_with('.') && !input.ask.contains('!'));
+            assert!(input.least < input.most && input.ask().ends_with('.') && !input.ask().contains('!'));
             assert!(input.unit.is_like(input.metric) && input.unit.is_like(input.imperial));
             assert!(input.usual().is_none_or(|usual| (input.least..=input.most).contains(&usual)));
             assert!(input.kind != InputKind::YesNo || (input.least, input.most) == (0.0, 1.0));

@@ -89,7 +89,7 @@ pub fn repeated(garments: &[Rc<Garment>], currency: Currency) -> Head {
 pub fn found(checks: &[&'static Check], search: &str) -> Option<usize> {
     let search = search.to_lowercase();
     let words: Vec<&str> = search.split_whitespace().collect();
-    let has = |check: &Check| words.iter().all(|word| check.name.to_lowercase().contains(word));
+    let has = |check: &Check| words.iter().all(|word| check.name().to_lowercase().contains(word));
     if words.is_empty() { None } else { checks.iter().position(|check| has(check)) }
 }
 

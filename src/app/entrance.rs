@@ -1,6 +1,8 @@
 //! The entrance: what a first visitor sees, before anything that deals with garments is loaded. The house (the app itself) takes its place as
 //! soon as it is wanted, and soon after the page is on the screen in any case; both show the same empty rack.
 
+use garment_assay::language::said;
+use garment_assay::say;
 use gloo::timers::callback::Timeout;
 use yew::prelude::*;
 
@@ -85,7 +87,7 @@ pub fn Entrance(props: &Props) -> Html {
         use_effect_with((), move |()| {
             document::set_root("ready", "yes");
             if !is_here {
-                document::set_title("Rack · Garment Assay");
+                document::set_title(say!("Rack · Garment Assay"));
             }
         });
     }
@@ -137,7 +139,7 @@ pub fn Entrance(props: &Props) -> Html {
                 if *waits {
                     <Hall missing={*house == House::Missing} {again} />
                 } else {
-                    <RackBar counted={NOTHING_YET} />
+                    <RackBar counted={said(NOTHING_YET)} />
                     <EmptyRack {came} />
                 }
             </main>

@@ -104,7 +104,7 @@ pub fn turns_on(report: &FitReport, system: System) -> Option<String> {
         Spoken::Row(place) => {
             let row = report.rows.get(place)?;
             let fit = row.fit.as_ref().ok()?;
-            let place = within(row.point.name);
+            let place = within(row.point.name());
             match found.fate {
                 Fate::Fits => say!("Nearest to its limit: {place}, {sits}.", place, sits = at_last(fit)),
                 fate => {
@@ -119,8 +119,8 @@ pub fn turns_on(report: &FitReport, system: System) -> Option<String> {
                 }
             }
         }
-        Spoken::Move(one) => say!("It turns on a move: {motion}.", motion = within(one.name)),
-        Spoken::Sign(sign) => say!("It turns on what you saw: {sign}.", sign = within(sign.name)),
+        Spoken::Move(one) => say!("It turns on a move: {motion}.", motion = within(one.name())),
+        Spoken::Sign(sign) => say!("It turns on what you saw: {sign}.", sign = within(sign.name())),
         Spoken::Mirror => say!("From the mirror alone.").to_owned(),
         Spoken::Unseen => say!("Tape and mirror together would say more.").to_owned(),
     })
@@ -135,7 +135,7 @@ fn at_last(fit: &LineFit) -> String {
 /// What a tailor would do there, where that is the fate.
 fn job(row: &Row, fate: Fate) -> String {
     match row.mend.first().filter(|_| fate == Fate::CanBeAltered) {
-        Some(job) => format!(" {}: {}.", job.name, job.cost.words()),
+        Some(job) => format!(" {}: {}.", job.name(), job.cost.words()),
         None => String::new(),
     }
 }
@@ -176,7 +176,7 @@ pub fn taped(report: &FitReport) -> String {
     let amiss: Vec<String> = compared
         .iter()
         .filter(|(_, fit)| matches!(fit.now.sits(), Sits::TooTight | Sits::Loose))
-        .map(|(row, fit)| say!("{place} {sits}", place = within(row.point.name), sits = fit.now.sits().words(fit.line.lies)))
+        .map(|(row, fit)| say!("{place} {sits}", place = within(row.point.name()), sits = fit.now.sits().words(fit.line.lies)))
         .collect();
     match (compared.len(), amiss.as_slice()) {
         (0, _) => say!("nothing compared yet").to_owned(),

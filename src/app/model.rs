@@ -673,7 +673,7 @@ impl Model {
         if let Some(before) = before
             && let Some((measure, _)) = before.readings().find(|(measure, _)| person.reading(measure).is_none())
         {
-            let text = say!("Taken away: {measure}.", measure = within(measure.name));
+            let text = say!("Taken away: {measure}.", measure = within(measure.name()));
             self.notice = Some(Rc::new(Notice { people_back: vec![before.clone()], ..Notice::plain(text) }));
         }
         let person = Rc::new(person);

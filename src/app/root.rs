@@ -836,15 +836,15 @@ impl App {
             (Route::Course(subject), _) => Subject::of(subject).map_or_else(|| say!("Learn"), Subject::name).to_owned(),
             (Route::Lesson(subject, key, _), _) => Subject::of(subject)
                 .and_then(|subject| subject.check(key))
-                .map_or_else(|| say!("Learn"), |check| check.name)
+                .map_or_else(|| say!("Learn"), |check| check.name())
                 .to_owned(),
             (Route::Bench, _) => say!("Bench").to_owned(),
             (Route::SeamKind, _) => say!("Which stitch, which seam").to_owned(),
             (Route::Ruler, _) => say!("Ruler on the screen").to_owned(),
             (Route::Instrument(key) | Route::Marks(key, _) | Route::Live(key, _) | Route::Picture(key, _), _) => {
-                instrument_of(key).map_or_else(|| say!("Bench"), |instrument| instrument.name).to_owned()
+                instrument_of(key).map_or_else(|| say!("Bench"), |instrument| instrument.name()).to_owned()
             }
-            (_, Some(garment)) if garment.label().is_empty() => garment.family().name.to_owned(),
+            (_, Some(garment)) if garment.label().is_empty() => garment.family().name().to_owned(),
             (_, Some(garment)) => garment.label().to_owned(),
             _ => say!("Rack").to_owned(),
         };

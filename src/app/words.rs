@@ -156,7 +156,7 @@ pub fn spread_and_per_cm(density: f64, spread: f64) -> String {
 
 /// Which input most of the spread comes from.
 pub fn budget(outcome: &Outcome, instrument: &Instrument) -> String {
-    let named = outcome.budget.first().and_then(|(key, share)| Some((instrument.input(key)?.1.name, *share)));
+    let named = outcome.budget.first().and_then(|(key, share)| Some((instrument.input(key)?.1.name(), *share)));
     match named {
         Some((_, share)) if share > 0.999 => String::new(),
         Some((name, share)) => say!("{share} of this spread comes from: {input}.", share = percent(share), input = within(name)),
@@ -170,7 +170,7 @@ pub fn answer(garment: &Garment, check: &'static Check, system: System) -> Strin
         None => String::new(),
         Some(Answer::Skipped) => say!("skipped for now").to_owned(),
         Some(Answer::CannotTell) => say!("can’t tell").to_owned(),
-        Some(Answer::Judged { level, .. }) => check.level(level).map_or(String::new(), |(_, level)| level.name.to_owned()),
+        Some(Answer::Judged { level, .. }) => check.level(level).map_or(String::new(), |(_, level)| level.name().to_owned()),
         Some(Answer::Measured(readings)) => match readings.outcome() {
             Ok(reading) => outcome(&reading, readings.instrument.unit, system),
             Err(_) => say!("measured, but the readings say nothing").to_owned(),

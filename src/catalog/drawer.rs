@@ -7,7 +7,7 @@ use crate::specimen::Picture;
 #[derive(Debug)]
 pub struct Drawer {
     /// The heading.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// What lies in it, in the order in which it is shown.
     pub tools: &'static [Tool],
 }

@@ -37,13 +37,13 @@ pub struct Move {
     /// Name in storage; never renamed once released.
     pub key: &'static str,
     /// What to do, in two or three words.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// What to do, and what to watch.
-    pub how: &'static str,
+    pub(crate) how: &'static str,
     /// What each of [`Went::ALL`](crate::fit::Went::ALL) looks like here.
-    pub looks: [&'static str; 3],
+    pub(crate) looks: [&'static str; 3],
     /// What a failure comes from.
-    pub cause: &'static str,
+    pub(crate) cause: &'static str,
     /// Whether that can be mended.
     pub cure: Cure,
     /// Where cloth must have been left for that, among [`FitTable::allowances`]; none where no cloth is needed.
@@ -53,7 +53,7 @@ pub struct Move {
     /// How likely it is a misfit where it failed. Judgement.
     pub weight: f64,
     /// What must be said before.
-    pub caution: Option<&'static str>,
+    pub(crate) caution: Option<&'static str>,
     /// The move, drawn.
     pub drawn: Option<Picture>,
     /// Where it comes from.
@@ -68,17 +68,17 @@ pub struct Sign {
     /// Name in storage; never renamed once released.
     pub key: &'static str,
     /// What is seen, in a few words.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// Where it is, and where the lines point.
-    pub looks: &'static str,
+    pub(crate) looks: &'static str,
     /// What causes it.
-    pub cause: &'static str,
+    pub(crate) cause: &'static str,
     /// Whether it can be mended.
     pub cure: Cure,
     /// Where cloth must have been left for that, among [`FitTable::allowances`]; none where no cloth is needed.
     pub needs: Option<&'static Allowance>,
     /// What a tailor does about it and about what that involves, or what to try instead.
-    pub mend: &'static str,
+    pub(crate) mend: &'static str,
     /// How likely it is a misfit where it was seen. Judgement: some lines are only the way a cut falls.
     pub weight: f64,
     /// The lines, drawn.

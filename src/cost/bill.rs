@@ -29,7 +29,7 @@ pub struct Line {
     /// Name in exports; never renamed once released.
     pub key: &'static str,
     /// The words on the screen.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// What it pays for, so that its rates can be found again in a list.
     pub pays_for: Aspect,
     /// What adds up to it.
@@ -42,7 +42,7 @@ crate::language::says!(Line { name });
 #[derive(Debug)]
 pub struct Part {
     /// The words on the screen; within a bill no two parts share them.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// Its inputs.
     pub inputs: &'static [Use],
 }
@@ -86,7 +86,7 @@ impl Use {
 #[derive(Debug)]
 pub struct Input {
     /// The words on the screen.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// How much it is, and what that hangs on.
     pub value: Value,
     /// What it leans on, where no rate says so itself.

@@ -33,7 +33,7 @@ pub struct Cost {
     /// Name in exports.
     pub key: &'static str,
     /// The words on the screen.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// Where it falls.
     pub leg: Leg,
     /// How much, in the currency of the build-up. Averages of the lines add up to the average ticket; middles do not add up.
@@ -43,7 +43,7 @@ pub struct Cost {
     /// Keys of checks that are still open and keep it wide.
     pub open: Vec<&'static str>,
     /// Inputs that other lines lean on too, by name: they move together.
-    pub shares: Vec<&'static str>,
+    pub(crate) shares: Vec<&'static str>,
     /// Rates that act in it and that a person changed.
     pub edited: Vec<&'static Rate>,
     /// What it leans on, each once.

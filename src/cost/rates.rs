@@ -45,7 +45,7 @@ pub struct Rate {
     /// Name in storage; never renamed once released.
     pub key: &'static str,
     /// The words on the screen.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// What it counts.
     pub unit: RateUnit,
     /// How much: one in ten below, half below, one in ten above.

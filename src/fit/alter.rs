@@ -9,9 +9,9 @@ pub struct Allowance {
     /// Name in storage; never renamed once released.
     pub key: &'static str,
     /// The trade's name.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// Where to look and what to measure.
-    pub how: &'static str,
+    pub(crate) how: &'static str,
     /// Most that is believed, in centimetres. Judgement.
     pub most_cm: f64,
 }
@@ -92,7 +92,7 @@ pub struct Alteration {
     /// Name on the page and in tests.
     pub key: &'static str,
     /// What is done.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// Larger or smaller.
     pub way: Way,
     /// How far.
@@ -100,7 +100,7 @@ pub struct Alteration {
     /// About what it involves.
     pub cost: Cost,
     /// What to know before: what is lost or seen.
-    pub says: &'static str,
+    pub(crate) says: &'static str,
     /// Where it comes from.
     pub source: &'static Source,
 }

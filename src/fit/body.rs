@@ -43,9 +43,9 @@ pub struct BodyMeasure {
     /// Name in storage; never renamed once released.
     pub key: &'static str,
     /// The trade's name.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// Where the tape goes and how one stands.
-    pub how: &'static str,
+    pub(crate) how: &'static str,
     /// Names its drawing.
     pub place: BodyPlace,
     /// Least and most that is taken for a slip of the fingers, in centimetres. Judgement, from a small child to a very large adult.

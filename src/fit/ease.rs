@@ -30,12 +30,19 @@ pub struct Cut {
     /// Name in storage; never renamed once released.
     pub key: &'static str,
     /// The trade's name.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// How it lies, in a few words.
-    pub says: &'static str,
+    pub(crate) says: &'static str,
 }
 
 crate::language::says!(Cut { name, says });
+
+impl Cut {
+    /// A cut of that key, name and words.
+    pub const fn new(key: &'static str, name: &'static str, says: &'static str) -> Cut {
+        Cut { key, name, says }
+    }
+}
 
 /// The ease that a cut usually has, for cloth of that give.
 #[derive(Debug, PartialEq)]

@@ -38,7 +38,7 @@ pub struct Defect {
     /// Name in storage; never renamed once released.
     pub key: &'static str,
     /// What is seen, in a few words.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// How grave it usually is; a buyer may class it otherwise.
     pub severity: Severity,
 }

@@ -111,7 +111,7 @@ pub static CLOTH_MASS: Instrument = Instrument {
     inputs: &[
         reading(
             "Cloth mass",
-            "Take it from the label or the maker's sheet. Denim is given in oz, meaning ounces in a square yard; most other cloth in grams in \
+            "Take it from the label or the maker’s sheet. Denim is given in oz, meaning ounces in a square yard; most other cloth in grams in \
              a square metre.",
             InputKind::Measured,
             [Unit::OuncePerSquareYard, Unit::GramPerSquareMetre, Unit::OuncePerSquareYard],

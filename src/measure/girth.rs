@@ -11,17 +11,17 @@ pub struct PointOfMeasure {
     /// Name in storage; never renamed once released.
     pub key: &'static str,
     /// The trade's name.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// How the piece lies and where the tape goes.
-    pub lay: &'static str,
+    pub(crate) lay: &'static str,
     /// Whether the flat width is doubled to a girth.
     pub doubled: bool,
     /// Usual tolerance either way of the finished measure (a girth where doubled), in millimetres.
     pub tolerance_mm: f64,
     /// Where the tolerance comes from.
-    pub tolerance_from: &'static str,
+    pub(crate) tolerance_from: &'static str,
     /// Where the way of laying comes from.
-    pub lay_from: &'static str,
+    pub(crate) lay_from: &'static str,
 }
 
 crate::language::says!(PointOfMeasure { name, lay, tolerance_from, lay_from });
@@ -137,15 +137,14 @@ pub fn taped(point: &PointOfMeasure, readings: &[f64], round: bool, step: f64) -
     Ok(with_doubt(outcome, readings, ONE_READING_MM))
 }
 
+/// What is said of a girth that was read as a flat width.
+pub const DOUBLED: &str = to_say!("A flat width, doubled to a girth.");
+
 /// The outcome of a length read with a tape, doubled where it is a flat width; none when it is unknown.
 fn of_readings(doubled: bool, read: &Estimate<Length>) -> Option<Outcome> {
     if doubled {
         let girth = Outcome::of(&girth_of_flat(read), Unit::Centimetre)?;
-        Some(
-            girth
-                .with("flat", to_say!("Flat width"), read, Unit::Centimetre)
-                .saying(to_say!("A flat width, doubled to a girth.")),
-        )
+        Some(girth.with("flat", to_say!("Flat width"), read, Unit::Centimetre).saying(DOUBLED))
     } else {
         Outcome::of(read, Unit::Centimetre)
     }

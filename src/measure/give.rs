@@ -80,7 +80,7 @@ pub fn recovery_of_length(at_rest: &Estimate<Length>, rested: &Estimate<Length>)
 #[derive(Debug, PartialEq)]
 pub struct StretchClass {
     /// Its name.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// Give it starts at, in per cent.
     pub from: f64,
     /// Give it ends at, in per cent.
@@ -90,7 +90,7 @@ pub struct StretchClass {
     /// Elastane on labels of such cloth, least and most, in per cent.
     pub elastane: (f64, f64),
     /// What it is called and what it is made into, in a sentence.
-    pub says: &'static str,
+    pub(crate) says: &'static str,
 }
 
 crate::language::says!(StretchClass { name, says });

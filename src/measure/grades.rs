@@ -47,12 +47,12 @@ impl Grade {
 #[derive(Debug, PartialEq)]
 pub struct GradeScale {
     /// What is graded.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// The standards whose steps these follow. The words are ours; a grade given without the standard's photographs or grey cards, lamp and
     /// practice is a guess at the standard's grade.
-    pub after: &'static str,
+    pub(crate) after: &'static str,
     /// What each whole grade looks like: 1 first, 5 last.
-    pub steps: [&'static str; 5],
+    pub(crate) steps: [&'static str; 5],
 }
 
 crate::language::says!(GradeScale { name, after, steps* });
@@ -394,9 +394,9 @@ pub struct UsualRubOff {
     /// Name for code and tests.
     pub key: &'static str,
     /// The cloth.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// How to tell it.
-    pub tell: &'static str,
+    pub(crate) tell: &'static str,
     /// Rubbed dry.
     pub dry: (f64, f64),
     /// Rubbed wet.

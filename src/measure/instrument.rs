@@ -11,17 +11,17 @@ pub struct Instrument {
     /// Name in storage; never renamed once released.
     pub key: &'static str,
     /// A few words for lists and headings.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// What it does, in a sentence.
-    pub says: &'static str,
+    pub(crate) says: &'static str,
     /// The unit of its result, whatever units the readings were typed in.
     pub unit: Unit,
     /// What it asks for, in the order in which [`estimate`](Self::estimate) takes the amounts.
     pub inputs: &'static [Input],
     /// What to do with the hands, in two to five short sentences, in order.
-    pub steps: &'static [&'static str],
+    pub(crate) steps: &'static [&'static str],
     /// What makes the reading wrong or harms the goods; none where nothing does.
-    pub cautions: &'static [&'static str],
+    pub(crate) cautions: &'static [&'static str],
     /// What the formula and its figures lean on.
     pub sources: &'static [&'static Source],
     /// The formula. It is handed one amount for each input, in order: finite and within limits where there is one, and none only where the
@@ -40,9 +40,9 @@ pub struct Input {
     /// Name in storage, unique within the instrument; never renamed once released. Also its name in the budget of the outcome.
     pub key: &'static str,
     /// A few words that label the field, and name the input in "most of this spread comes from ...".
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// What the hands do.
-    pub ask: &'static str,
+    pub(crate) ask: &'static str,
     /// What sort of answer it takes.
     pub kind: InputKind,
     /// The unit of the amount handed to [`Instrument::estimate`], and of `least`, `most` and the usual amount.
@@ -91,9 +91,9 @@ pub struct Choice {
     /// Name for code and tests, unique within the list; never renamed once released.
     pub key: &'static str,
     /// A few words.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// One line that lets a newcomer choose it.
-    pub line: &'static str,
+    pub(crate) line: &'static str,
     /// Whether a form still offers it. What was once released keeps its place in the list for the readings that hold it.
     pub is_offered: bool,
 }
@@ -113,7 +113,7 @@ pub struct Outcome {
     pub also: Vec<Also>,
     /// What the readings imply, in short sentences; often none.
     /// As they are in English; [`says`](Self::says) says them.
-    pub says: Vec<&'static str>,
+    pub(crate) says: Vec<&'static str>,
 }
 
 crate::language::says!(Outcome { says* });
@@ -124,7 +124,7 @@ pub struct Also {
     /// Name for code and tests, unique within the outcome.
     pub key: &'static str,
     /// A few words that label it.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// Best value, in `unit`.
     pub value: f64,
     /// Standard uncertainty (1 sigma), in `unit`; 0 where it is a definition or a count.

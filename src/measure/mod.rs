@@ -31,7 +31,7 @@ pub use cloth_mass::{
 pub use cloth_points::CLOTH_POINTS;
 pub use direct::{CLOTH_MASS, HEM_ROUND, LOOSE_ENDS, SPARE_CLOTH, TACKS};
 pub use girth::{
-    GIRTH, ONE_READING_MM, PRIOR_FREEDOM, PointOfMeasure, girth_of_flat, length_of_readings, mean_of_readings, taped,
+    DOUBLED, GIRTH, ONE_READING_MM, PRIOR_FREEDOM, PointOfMeasure, girth_of_flat, length_of_readings, mean_of_readings, taped,
 };
 pub use give::{
     ExpectedGive, GIVE, GROWTH, STRETCH_AND_RECOVERY, STRETCH_CLASSES, StretchClass, expected_give, growth, recovery_of_length,

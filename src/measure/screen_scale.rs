@@ -11,7 +11,7 @@ pub struct Known {
     /// Name in storage; never renamed once released.
     pub key: &'static str,
     /// What people call it.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// Its length or diameter in mm.
     pub long_mm: f64,
     /// Its other side in mm; none for a coin, whose outline is fitted as a whole.

@@ -9,7 +9,7 @@ pub struct Look {
     /// Name for code and tests.
     pub key: &'static str,
     /// The question.
-    pub ask: &'static str,
+    pub(crate) ask: &'static str,
     /// What may be seen.
     pub choices: &'static [Choice],
 }
@@ -22,11 +22,11 @@ pub struct StitchType {
     /// Its number: "301", and "515, 516" for two that look alike.
     pub number: &'static str,
     /// Its usual name.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// Where it is met.
-    pub met: &'static str,
+    pub(crate) met: &'static str,
     /// What it implies for wear.
-    pub implies: &'static str,
+    pub(crate) implies: &'static str,
     /// Key of what its back shows, among the choices of the look at the back.
     pub back: &'static str,
     /// Rows of needle thread on the face, least and most; none where the face shows nothing that can be counted.
@@ -45,13 +45,13 @@ pub struct SeamClass {
     /// Name for code and tests.
     pub key: &'static str,
     /// Letters of ASTM D6193.
-    pub letters: &'static str,
+    pub(crate) letters: &'static str,
     /// Class digit of ISO 4916.
-    pub class: &'static str,
+    pub(crate) class: &'static str,
     /// Its usual name.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// What it implies.
-    pub implies: &'static str,
+    pub(crate) implies: &'static str,
 }
 
 crate::language::says!(SeamClass { letters, class, name, implies });

@@ -172,7 +172,7 @@ fn formula(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Operation {
     /// What is done.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// Stitch type in ISO 4915; empty where none is sewn.
     pub stitch: &'static str,
     /// Rows sewn.

@@ -93,9 +93,9 @@ pub struct ClothBeforeWash {
     /// Name in storage; never renamed once released.
     pub key: &'static str,
     /// What it is, in a few words.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// How to tell it.
-    pub tell: &'static str,
+    pub(crate) tell: &'static str,
     /// Change of length (warp).
     pub length: ChangeRange,
     /// Change of width (weft).

@@ -61,7 +61,7 @@ pub struct Question {
     /// What it is about.
     pub topic: Topic,
     /// What is asked.
-    pub asks: &'static str,
+    pub(crate) asks: &'static str,
     /// The specimens; of two, the first above or to the left.
     pub shown: Vec<Shown>,
     /// How it is answered.

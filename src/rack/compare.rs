@@ -57,7 +57,7 @@ pub struct Difference {
 #[derive(Clone, Debug, PartialEq)]
 pub struct ReadingDifference {
     /// What was read.
-    pub name: &'static str,
+    pub(crate) name: &'static str,
     /// Unit of the values.
     pub unit: Unit,
     /// For each garment the value and its standard uncertainty.

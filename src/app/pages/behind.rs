@@ -161,7 +161,7 @@ impl Seen<'_> {
                 } else {
                     <ul class="further">
                         { for open.into_iter().map(|(check, href)| html! {
-                            <li key={check.key}><a {href}><b>{ check.name }</b><small>{ say!("{stage}, about {time}", stage = within(check.stage.name()), time = words::duration(f64::from(check.seconds))) }</small></a></li>
+                            <li key={check.key}><a {href}><b>{ check.name() }</b><small>{ say!("{stage}, about {time}", stage = within(check.stage.name()), time = words::duration(f64::from(check.seconds))) }</small></a></li>
                         }) }
                     </ul>
                 }

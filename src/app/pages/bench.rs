@@ -71,10 +71,10 @@ pub fn Bench(props: &Props) -> Html {
                 </ul>
             </section>
             { for DRAWERS.iter().map(|drawer| html! {
-                <section class="card" key={drawer.name}>
-                    <h2>{ drawer.name }</h2>
+                <section class="card" key={drawer.name()}>
+                    <h2>{ drawer.name() }</h2>
                     <ul class="tools">
-                        { for drawer.tools.iter().map(|tool| row(&place(tool.instrument), tool.instrument.name, tool.instrument.says, tool.drawn)) }
+                        { for drawer.tools.iter().map(|tool| row(&place(tool.instrument), tool.instrument.name(), tool.instrument.says(), tool.drawn)) }
                     </ul>
                 </section>
             }) }
@@ -102,14 +102,14 @@ pub fn InstrumentPage(props: &InstrumentProps) -> Html {
     let instrument = *instrument;
     html! {
         <>
-            <Bar title={instrument.name} under={instrument.says} back={Route::Bench.href()} back_name={say!("Back to the bench")} />
-            if !instrument.steps.is_empty() {
+            <Bar title={instrument.name()} under={instrument.says()} back={Route::Bench.href()} back_name={say!("Back to the bench")} />
+            if !instrument.steps().is_empty() {
                 <section class="card">
                     <h2>{ say!("What to do") }</h2>
                     if let Some(picture) = drawn(instrument) {
                         <div class="how-drawn"><Drawn {picture} aloud=true /></div>
                     }
-                    <ol class="steps">{ for instrument.steps.iter().map(|step| html! { <li key={*step}>{ *step }</li> }) }</ol>
+                    <ol class="steps">{ for instrument.steps().iter().map(|step| html! { <li key={*step}>{ *step }</li> }) }</ol>
                 </section>
             }
             <section class="card"><InstrumentForm key={instrument.key} {instrument} given={given.clone()} system={*system} {kept} /></section>
@@ -126,7 +126,7 @@ pub fn InstrumentPage(props: &InstrumentProps) -> Html {
             }
             <section class="card">
                 <h2>{ say!("Where the formula comes from") }</h2>
-                <dl class="numbers">{ for instrument.sources.iter().map(|source| html! { <div key={source.name}><dt>{ source.name }</dt><dd>{ source.title }</dd></div> }) }</dl>
+                <dl class="numbers">{ for instrument.sources.iter().map(|source| html! { <div key={source.name()}><dt>{ source.name() }</dt><dd>{ source.title() }</dd></div> }) }</dl>
             </section>
         </>
     }

@@ -337,7 +337,7 @@ fn answer_row(garments: &[Rc<Garment>], check: &'static Check, system: System) -
         let open = !matches!(garment.answer(check), Some(Answer::Judged { .. } | Answer::Measured(_)));
         html! { if said.is_empty() { <span class="sbs-open"><span aria-hidden="true">{ "–" }</span><span class="unseen">{ say!("not answered") }</span></span> } else if open { <span class="sbs-open">{ said }</span> } else { { said } } }
     });
-    row(html! { { check.name } }, check.key, cells.collect())
+    row(html! { { check.name() } }, check.key, cells.collect())
 }
 
 fn reading_row(row_of: &ReadingDifference, system: System) -> Html {
@@ -352,7 +352,7 @@ fn reading_row(row_of: &ReadingDifference, system: System) -> Html {
             None => html! { <span class="sbs-open"><span aria-hidden="true">{ "–" }</span><span class="unseen">{ say!("not measured") }</span></span> },
         }
     });
-    row(html! { { row_of.name } }, row_of.name, cells.collect())
+    row(html! { { row_of.name() } }, row_of.name(), cells.collect())
 }
 
 /// Checks that are not among the differences: alike, or answered for fewer than two.
@@ -481,8 +481,8 @@ fn nearest(likeness: &[Likeness], count: usize) -> Vec<Vec<&'static str>> {
         match row.nearest.as_slice() {
             // One that alone is answered resembles for want of others.
             [_] if row.apart.iter().flatten().count() < 2 => {}
-            [one] => lists[*one].push(row.check.name),
-            _ => lists[count].push(row.check.name),
+            [one] => lists[*one].push(row.check.name()),
+            _ => lists[count].push(row.check.name()),
         }
     }
     lists

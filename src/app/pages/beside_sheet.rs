@@ -198,7 +198,7 @@ fn short(text: &str) -> String {
 fn facts(garment: &Garment) -> String {
     let terms = garment.terms();
     let facts = [
-        Some(garment.family().name.to_owned()).filter(|name| name != garment.called()),
+        Some(garment.family().name().to_owned()).filter(|name| name != garment.called()),
         garment.is_second_hand().then(|| say!("second-hand").to_owned()),
         Some(short(garment.place())).filter(|place| !place.is_empty()),
         Some(short(terms.supplier())).filter(|supplier| !supplier.is_empty()),
@@ -242,7 +242,7 @@ fn moved(garments: &[Rc<Garment>], known: &[Rc<Appraisal>], appraisals: &Apprais
         let said = moved.iter().take(NAMED).map(|moved| {
             say!(
                 "{check}: {answer} ({strength})",
-                check = moved.check.name,
+                check = moved.check.name(),
                 answer = words::answer(garment, moved.check, system),
                 strength = words::strength(moved.by)
             )
@@ -258,7 +258,7 @@ fn not_looked_at(garments: &[Rc<Garment>], known: &[Rc<Appraisal>], appraisals: 
         let open = appraisals.appraiser().most_telling(garment, appraisal);
         let count = garment.answered();
         let answered = if one(count) { say!("{count} check answered.", count) } else { say!("{count} checks answered.", count) };
-        let names: Vec<&str> = open.iter().take(NAMED).map(|proposal| proposal.check.name).collect();
+        let names: Vec<&str> = open.iter().take(NAMED).map(|proposal| proposal.check.name()).collect();
         let checks = names.join(", ");
         let open = match open.len() {
             0 => say!("Nothing left would move the band much.").to_owned(),
@@ -307,7 +307,7 @@ fn paid(garments: &[Rc<Garment>], rates: &Rates) -> Vec<Row> {
 fn differences(garments: &[Rc<Garment>], beside: &Beside, system: System, room: &mut Room) -> (Vec<Row>, usize) {
     let dash = |text: String| if text.is_empty() { "–".to_owned() } else { text };
     let answer = |row: &Difference| {
-        Row::new(row.check.name, garments.iter().map(|garment| dash(words::answer(garment, row.check, system))))
+        Row::new(row.check.name(), garments.iter().map(|garment| dash(words::answer(garment, row.check, system))))
     };
     let reading = |row: &ReadingDifference| {
         let own = row.unit.in_system(system);
@@ -315,11 +315,11 @@ fn differences(garments: &[Rc<Garment>], beside: &Beside, system: System, room: 
             let said = value.and_then(|(value, spread)| Some((row.unit.convert(value, own)?, row.unit.convert(spread, own)?)));
             dash(said.map_or(String::new(), |(value, spread)| written_with_spread(value, spread, own, Decimal::spoken())))
         };
-        Row::new(row.name, row.values.iter().map(said))
+        Row::new(row.name(), row.values.iter().map(said))
     };
     let answers: Vec<Row> = beside.checks.iter().filter(|row| row.apart > ALIKE).map(answer).collect();
     // A check that was measured has its row among the answers already.
-    let measured = |row: &&ReadingDifference| row.differs && !beside.checks.iter().any(|check| check.check.name == row.name);
+    let measured = |row: &&ReadingDifference| row.differs && !beside.checks.iter().any(|check| check.check.name() == row.name());
     let readings: Vec<Row> = beside.readings.iter().filter(measured).map(reading).collect();
     let all = answers.len() + readings.len();
     let readings: Vec<Row> = readings.into_iter().take(READINGS).take_while(|row| room.takes(row)).collect();

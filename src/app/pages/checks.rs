@@ -56,7 +56,7 @@ pub fn CheckList(props: &Props) -> Html {
                         html! {
                             <li key={check.key} data-state={state}>
                                 <a href={Route::Check(garment.id().clone(), check.key.to_owned()).href()} aria-current={current}>
-                                    <b>{ check.name }</b>
+                                    <b>{ check.name() }</b>
                                     if !answer.is_empty() {
                                         <span>{ answer }</span>
                                     }

@@ -59,7 +59,7 @@ pub fn CoursePage(props: &Props) -> Html {
                             html! {
                                 <li key={lesson.check.key} data-read={is_read.to_string()}>
                                     <a href={href(lesson)}>
-                                        <b>{ lesson.check.name }</b>
+                                        <b>{ lesson.check.name() }</b>
                                         <small>{ facts.into_iter().flatten().collect::<Vec<_>>().join(" · ") }</small>
                                     </a>
                                 </li>
@@ -70,7 +70,7 @@ pub fn CoursePage(props: &Props) -> Html {
             }) }
             <div class="foot">
                 if let Some(next) = next {
-                    <a class="prime" href={href(next)}>{ if done == 0 { say!("Begin: {lesson}", lesson = within(next.check.name)) } else { say!("Go on: {lesson}", lesson = within(next.check.name)) } }</a>
+                    <a class="prime" href={href(next)}>{ if done == 0 { say!("Begin: {lesson}", lesson = within(next.check.name())) } else { say!("Go on: {lesson}", lesson = within(next.check.name())) } }</a>
                 } else {
                     <a class="prime" href={Route::Learn.href()}>{ say!("All read: other courses") }</a>
                 }

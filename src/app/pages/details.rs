@@ -99,7 +99,7 @@ pub fn Details(props: &Props) -> Html {
     };
     html! {
         <>
-            <Bar title={say!("Details")} under={say!("{kind} · noted {day}", kind = garment.family().name, day = clock::written_day(garment.noted()))}
+            <Bar title={say!("Details")} under={say!("{kind} · noted {day}", kind = garment.family().name(), day = clock::written_day(garment.noted()))}
                 back={Route::Result(id.clone()).href()} back_name={say!("Back to the result")} />
             <div class="card">
                 <div class="field">

@@ -123,7 +123,7 @@ fn state(part: Part, garment: &Garment, table: &'static FitTable, report: &FitRe
             }
         },
         Part::Cut => {
-            let (cut, give) = (report.cut.name, written(report.give.0, 0, Decimal::spoken()));
+            let (cut, give) = (report.cut.name(), written(report.give.0, 0, Decimal::spoken()));
             match table.give {
                 Some(_) if report.give_known => say!("{cut}, gives {give} %", cut, give),
                 Some(_) => say!("{cut}, gives {give} % as usual", cut, give),
@@ -168,7 +168,7 @@ fn cut(garment: &Rc<Garment>, table: &'static FitTable, report: &FitReport, act:
                     let onchange = act.reform(|_: Event| FitAct::Cut(Some(cut)));
                     html! {
                         <label key={cut.key} class="chip" data-chosen={is.to_string()}>
-                            <input type="radio" name="cut" checked={is} {onchange} /><span><b>{ cut.name }</b><small>{ cut.says }</small></span>
+                            <input type="radio" name="cut" checked={is} {onchange} /><span><b>{ cut.name() }</b><small>{ cut.says() }</small></span>
                         </label>
                     }
                 }) }

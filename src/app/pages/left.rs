@@ -53,7 +53,7 @@ pub fn LeftCard(props: &Props) -> Html {
                 <h3>{ say!("What is worth doing") }</h3>
                 <ul class="facts">
                     { for mends.into_iter().map(|(check, mend)| html! {
-                        <li key={check.key}><a href={Route::Check(garment.id().clone(), check.key.to_owned()).href()}><b>{ check.name }</b></a><p>{ mend }</p></li>
+                        <li key={check.key}><a href={Route::Check(garment.id().clone(), check.key.to_owned()).href()}><b>{ check.name() }</b></a><p>{ mend }</p></li>
                     }) }
                 </ul>
             }
@@ -61,7 +61,7 @@ pub fn LeftCard(props: &Props) -> Html {
                 <p class="hint">{ say!("Would tell more:") }{ " " }{ for further.iter().take(FEW).enumerate().map(|(place, proposal)| html! {
                     <>
                         { if place > 0 { ", " } else { "" } }
-                        <a href={Route::Check(garment.id().clone(), proposal.check.key.to_owned()).href()}>{ proposal.check.name }</a>
+                        <a href={Route::Check(garment.id().clone(), proposal.check.key.to_owned()).href()}>{ proposal.check.name() }</a>
                     </>
                 }) }{ " " }{ say!("(about {time} for the first).", time = words::duration(further[0].seconds)) }</p>
             }

@@ -46,7 +46,7 @@ fn levels(lesson: &Lesson) -> Html {
                         if let Some(picture) = level.drawn {
                             <Drawn {picture} />
                         }
-                        <span><b>{ level.name }</b><small>{ level.line }</small></span>
+                        <span><b>{ level.name() }</b><small>{ level.line() }</small></span>
                     </li>
                 }) }
             </ol>
@@ -60,7 +60,7 @@ fn meaning(lesson: &Lesson, here: &Here, text: Option<&Text>) -> Html {
     html! {
         <section class="card lesson-text" aria-busy={(*here == Here::OnTheWay).then_some("true")}>
             <h2>{ say!("What it means") }</h2>
-            <p>{ lesson.check.meaning }</p>
+            <p>{ lesson.check.meaning() }</p>
             if let Some(cost) = lesson.check.speaks.cost() {
                 <p>{ cost }</p>
             }
@@ -105,7 +105,7 @@ fn telling(lesson: &Lesson, text: Option<&Text>) -> Html {
             if let Some(telling) = &lesson.telling {
                 <ul class="telling">
                     { for lesson.check.levels.iter().zip(&telling.alone).map(|(level, alone)| html! {
-                        <li key={level.key}><b>{ level.name }</b>{ strip(telling, alone.better()) }<small>{ percent(alone.better()) }</small></li>
+                        <li key={level.key}><b>{ level.name() }</b>{ strip(telling, alone.better()) }<small>{ percent(alone.better()) }</small></li>
                     }) }
                 </ul>
                 <p class="hint">{ say!("How many count as {bands} after that answer alone. The line marks the {share} before any.", bands = lesson.better_words(), share = percent(telling.better_before())) }</p>
@@ -133,7 +133,7 @@ fn kind(kind: Kind) -> &'static str {
 /// The name of a source, and what sort it is where the name does not say so.
 fn named(source: &Source) -> String {
     let kind = kind(source.kind);
-    if kind.starts_with(source.name) { kind.to_owned() } else { say!("{source} ({kind})", source = source.name, kind) }
+    if kind.starts_with(source.name()) { kind.to_owned() } else { say!("{source} ({kind})", source = source.name(), kind) }
 }
 
 fn sources(lesson: &Lesson) -> Html {
@@ -142,7 +142,7 @@ fn sources(lesson: &Lesson) -> Html {
             <h2>{ say!("What it leans on") }</h2>
             <dl class="numbers">
                 { for lesson.check.sources.iter().map(|source: &&'static Source| html! {
-                    <div key={source.title}><dt>{ named(source) }</dt><dd>{ source.title }</dd></div>
+                    <div key={source.title()}><dt>{ named(source) }</dt><dd>{ source.title() }</dd></div>
                 }) }
             </dl>
             <p><a href={Route::Numbers.href()}>{ say!("All sources, and the numbers of each check") }</a></p>
@@ -187,7 +187,7 @@ pub fn LessonPage(props: &Props) -> Html {
     let onunread = mark.reform(|_: MouseEvent| false);
     html! {
         <>
-            <Bar title={check.name} under={say!("{subject} · lesson {number} of {all} · {time} to read", subject = course.subject.name(), number = place + 1, all, time = duration(lesson.seconds(text)))} {back} {back_name} />
+            <Bar title={check.name()} under={say!("{subject} · lesson {number} of {all} · {time} to read", subject = course.subject.name(), number = place + 1, all, time = duration(lesson.seconds(text)))} {back} {back_name} />
             <article class="lesson">
                 <section class="card check">
                     <p class="eyebrow">
@@ -197,9 +197,9 @@ pub fn LessonPage(props: &Props) -> Html {
                             <span class="cost-only">{ say!("cost only") }</span>
                         }
                     </p>
-                    <h2>{ check.question }</h2>
-                    <p>{ check.how }</p>
-                    if let Some(caution) = check.caution {
+                    <h2>{ check.question() }</h2>
+                    <p>{ check.how() }</p>
+                    if let Some(caution) = check.caution() {
                         <p class="caution"><Icon shape={Shape::Care} /><span>{ caution }</span></p>
                     }
                 </section>
@@ -216,10 +216,10 @@ pub fn LessonPage(props: &Props) -> Html {
             </article>
             <nav class="lesson-ways" aria-label={say!("Course")}>
                 if let Some(before) = before {
-                    <a href={href(before)}>{ say!("Before: {lesson}", lesson = within(before.check.name)) }</a>
+                    <a href={href(before)}>{ say!("Before: {lesson}", lesson = within(before.check.name())) }</a>
                 }
                 if let Some(after) = after {
-                    <a href={href(after)}>{ say!("After: {lesson}", lesson = within(after.check.name)) }</a>
+                    <a href={href(after)}>{ say!("After: {lesson}", lesson = within(after.check.name())) }</a>
                 }
                 if from.is_some() {
                     <a href={in_course}>{ say!("The whole course") }</a>

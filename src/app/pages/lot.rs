@@ -326,7 +326,7 @@ fn Found(props: &LogProps) -> Html {
         })
     };
     let called =
-        |what: &str| listed.iter().find(|defect| defect.key == what).map_or(what.to_owned(), |defect| defect.name.to_owned());
+        |what: &str| listed.iter().find(|defect| defect.key == what).map_or(what.to_owned(), |defect| defect.name().to_owned());
     html! {
         <section class="card">
             <h2>{ say!("Pieces") }</h2>
@@ -339,7 +339,7 @@ fn Found(props: &LogProps) -> Html {
             <div class="field"><label for="found-what">{ say!("Defect") }</label>
                 <select id="found-what" onchange={on_choose}>
                     <option value="" selected={chosen.is_empty()}>{ say!("choose") }</option>
-                    { for listed.iter().map(|defect| html! { <option key={defect.key} value={defect.key} selected={chosen.as_str() == defect.key}>{ format!("{} · {}", defect.name, class_of(defect.severity)) }</option> }) }
+                    { for listed.iter().map(|defect| html! { <option key={defect.key} value={defect.key} selected={chosen.as_str() == defect.key}>{ format!("{} · {}", defect.name(), class_of(defect.severity)) }</option> }) }
                     <option value={OWN} selected={is_own}>{ say!("something else") }</option>
                 </select></div>
             if is_own {

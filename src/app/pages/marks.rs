@@ -228,7 +228,7 @@ pub fn Marks(props: &Props) -> Html {
     let Some(scale) = scale else {
         return html! {
             <>
-                <Bar title={instrument.name} under={instrument.says} {back} back_name={say!("go back" | "Back")} />
+                <Bar title={instrument.name()} under={instrument.says()} {back} back_name={say!("go back" | "Back")} />
                 <section class="card">
                     <p>{ say!("The screen has to know its size first. It takes a card and half a minute.") }</p>
                     <p><a class="prime" href={Route::Ruler.href()}>{ say!("Fit the ruler") }</a></p>
@@ -239,7 +239,7 @@ pub fn Marks(props: &Props) -> Html {
     if screen::is_magnified() {
         return html! {
             <>
-                <Bar title={instrument.name} under={instrument.says} {back} back_name={say!("go back" | "Back")} />
+                <Bar title={instrument.name()} under={instrument.says()} {back} back_name={say!("go back" | "Back")} />
                 <p class="fault lonely" role="alert">{ say!("The page is magnified, so the ruler is not right. Pinch it back to normal first.") }</p>
             </>
         };
@@ -259,7 +259,7 @@ pub fn Marks(props: &Props) -> Html {
     let height = (screen::height() - BAR_AND_FOOT).max(160.0);
     html! {
         <div class="marks-screen">
-            <Bar title={instrument.name} under={instrument.steps.first().copied().unwrap_or_default()} {back} back_name={say!("go back" | "Back")} />
+            <Bar title={instrument.name()} under={instrument.steps().first().copied().unwrap_or_default()} {back} back_name={say!("go back" | "Back")} />
             <div class="marks-body">
                 if *instrument == &STITCH_COMB {
                     <Comb scale={*scale} system={*system} {height} kept={kept.clone()} {read} />
@@ -278,8 +278,8 @@ pub fn Marks(props: &Props) -> Html {
                             <span>{ say!("The reading appears here.") }</span>
                         }
                     </output>
-                    <p class="hint">{ instrument.steps.get(1).copied().unwrap_or_default() }</p>
-                    <p class="hint">{ instrument.steps.get(2).copied().unwrap_or_default() }</p>
+                    <p class="hint">{ instrument.steps().get(1).copied().unwrap_or_default() }</p>
+                    <p class="hint">{ instrument.steps().get(2).copied().unwrap_or_default() }</p>
                 </div>
             </div>
             <div class="foot">

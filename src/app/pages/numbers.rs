@@ -34,7 +34,7 @@ fn is_figure(input: &Input) -> bool {
 fn sources() -> Vec<&'static Source> {
     let mut sources: Vec<&'static Source> = SOURCES.to_vec();
     for source in INSTRUMENTS.iter().flat_map(|instrument| instrument.sources) {
-        if sources.iter().all(|known| known.title != source.title) {
+        if sources.iter().all(|known| known.title() != source.title()) {
             sources.push(source);
         }
     }
@@ -57,11 +57,11 @@ fn table(name: &'static str, checks: impl Iterator<Item = &'static Check>) -> Ht
                             let curve = check.speaks.curve().or(check.speaks.left());
                             html! {
                                 <tr key={check.key}>
-                                    <th scope="row">{ check.name }</th>
+                                    <th scope="row">{ check.name() }</th>
                                     <td>{ check.seconds }</td>
                                     <td>{ curve.map_or_else(|| say!("cost only").to_owned(), |curve| written(curve.slope, 1, Decimal::spoken())) }</td>
                                     <td>{ curve.map_or(String::new(), |curve| curve.thresholds.iter().map(|border| written(*border, 1, Decimal::spoken())).collect::<Vec<_>>().join(" / ")) }</td>
-                                    <td>{ check.sources.iter().map(|source| source.name).collect::<Vec<_>>().join("; ") }</td>
+                                    <td>{ check.sources.iter().map(|source| source.name()).collect::<Vec<_>>().join("; ") }</td>
                                 </tr>
                             }
                         }) }
@@ -94,17 +94,17 @@ pub fn Numbers() -> Html {
                     <dt>{ say!("the band" | "Settled") }</dt><dd>{ say!("Two neighbouring bands hold 80 %. Judgement.") }</dd>
                 </dl>
             </section>
-            { for FAMILIES.iter().map(|family| table(family.name, family.checks.iter().copied())) }
+            { for FAMILIES.iter().map(|family| table(family.name(), family.checks.iter().copied())) }
             { table(say!("Second-hand"), CONDITIONS.iter().map(|condition| &condition.check)) }
             <section class="card">
                 <h2>{ say!("Instruments: what usually stands") }</h2>
                 <p class="hint">{ say!("How far off a reading may be, and other figures that stand when you leave a field empty. Judgement, unless the instrument’s page names a source.") }</p>
                 <dl class="numbers">
                     { for INSTRUMENTS.iter().filter(|instrument| instrument.inputs.iter().any(is_figure)).map(|instrument| html! {
-                        <div key={instrument.key}><dt>{ instrument.name }</dt><dd>{
+                        <div key={instrument.key}><dt>{ instrument.name() }</dt><dd>{
                             instrument.inputs.iter().filter(|input| is_figure(input)).filter_map(|input| {
                                 let usual = written_exactly(input.usual()?, 3, Decimal::spoken());
-                                Some(format!("{}: {usual} {}", within(input.name), input.unit.symbol()))
+                                Some(format!("{}: {usual} {}", within(input.name()), input.unit.symbol()))
                             }).collect::<Vec<_>>().join("; ")
                         }</dd></div>
                     }) }
@@ -119,7 +119,7 @@ pub fn Numbers() -> Html {
                             if !sources.is_empty() {
                                 <h3>{ kind(of) }</h3>
                                 <dl class="numbers">
-                                    { for sources.into_iter().map(|source| html! { <div key={source.title}><dt>{ source.name }</dt><dd>{ source.title }</dd></div> }) }
+                                    { for sources.into_iter().map(|source| html! { <div key={source.title()}><dt>{ source.name() }</dt><dd>{ source.title() }</dd></div> }) }
                                 </dl>
                             }
                         </div>

@@ -118,7 +118,7 @@ pub fn PersonPage(props: &Props) -> Html {
                     <p>{ say!("The garment is compared at these places. Each one measured makes the answer surer.") }</p>
                     <ul class="body-measures">
                         { for first.iter().map(|one| row(one.measure, one.instead_of.map(|best| {
-                            say!("Stands in where the {measure} is not known, and is less sure there.", measure = within(best.name))
+                            say!("Stands in where the {measure} is not known, and is less sure there.", measure = within(best.name()))
                         }))) }
                     </ul>
                 </section>

@@ -181,7 +181,7 @@ pub fn PhotographsPage(props: &Props) -> Html {
             <section class="card">
                 <h2>{ say!("Add a photograph") }</h2>
                 if let Some(check) = check {
-                    <p>{ say!("As evidence for the check:") }{ " " }<b>{ check.name }</b></p>
+                    <p>{ say!("As evidence for the check:") }{ " " }<b>{ check.name() }</b></p>
                 } else if all.count() == 0 {
                     <p>{ say!("Of what you would want to see again or show somebody: a seam that pulls, the label, the worst place and the best.") }</p>
                 }

@@ -103,7 +103,7 @@ fn shown_price(garment: &Garment) -> Option<(Reverse<Currency>, u64)> {
 
 /// What a search looks into.
 fn searched(garment: &Garment) -> String {
-    [garment.label(), garment.place(), garment.note(), garment.family().name, garment.collection()].join("\n").to_lowercase()
+    [garment.label(), garment.place(), garment.note(), garment.family().name(), garment.collection()].join("\n").to_lowercase()
 }
 
 /// A garment, with what the search and the orders would otherwise work out anew for each letter and each pair.
@@ -211,7 +211,7 @@ fn Row(props: &RowProps) -> Html {
         Callback::from(move |_: MouseEvent| delete.emit(id.clone()))
     };
     let facts = [
-        Some(garment.family().name.to_owned()).filter(|_| !garment.label().is_empty()),
+        Some(garment.family().name().to_owned()).filter(|_| !garment.label().is_empty()),
         Some(garment.place().to_owned()).filter(|place| !place.is_empty()),
         Some(clock::written_day(garment.noted())),
         garment.ticket().map(words::ticket),

@@ -40,7 +40,7 @@ struct RowProps {
 fn leans_on(rate: &Rate) -> &'static str {
     match rate.source.kind {
         Kind::Judgement => say!("judgement"),
-        _ => rate.source.name,
+        _ => rate.source.name(),
     }
 }
 
@@ -86,7 +86,7 @@ fn Row(props: &RowProps) -> Html {
                 Err(sentence) => fault.set(Some(sentence.into())),
                 Ok(range) => {
                     if range != acting.range {
-                        let said = say!("Yours now: {rate}.", rate = rate.name);
+                        let said = say!("Yours now: {rate}.", rate = rate.name());
                         send.emit(Message::Rated(rates.with(rate, range, today), Some(said)));
                     }
                     fault.set(None);
@@ -102,7 +102,7 @@ fn Row(props: &RowProps) -> Html {
             fault.set(None);
             draft.set(None);
             document::focus_on(&opener);
-            send.emit(Message::Rated(rates.without(rate), Some(say!("As it came: {rate}.", rate = rate.name))));
+            send.emit(Message::Rated(rates.without(rate), Some(say!("As it came: {rate}.", rate = rate.name()))));
         })
     };
     let unit = unit_of(rate, rates);
@@ -129,7 +129,7 @@ fn Row(props: &RowProps) -> Html {
         <li class="rate" hidden={*hidden} data-edited={acting.edited.to_string()}>
             <div class="rate-line">
                 <div>
-                    <b>{ rate.name }</b>
+                    <b>{ rate.name() }</b>
                     <span class="rate-range">{ in_words(rate.unit, &acting.range) }<small>{ format!(" {unit}") }</small></span>
                     <small>
                         if acting.edited {
@@ -141,12 +141,12 @@ fn Row(props: &RowProps) -> Html {
                     </small>
                 </div>
                 <button ref={opener} type="button" class="icon-button" onclick={open} aria-expanded={draft.is_some().to_string()}
-                    aria-label={say!("Change {rate}", rate = rate.name)}><Icon shape={if draft.is_some() { Shape::Close } else { Shape::Edit }} /></button>
+                    aria-label={say!("Change {rate}", rate = rate.name())}><Icon shape={if draft.is_some() { Shape::Close } else { Shape::Edit }} /></button>
             </div>
             if draft.is_some() {
                 <form class="rate-form" onsubmit={keep} novalidate=true>
                     <p class="hint" id={format!("{}-hint", rate.key)}>{ say!("In {unit}. One in ten lies below the low end, one in ten above the high end.", unit) }</p>
-                    <div class="rate-fields" role="group" aria-label={rate.name}>
+                    <div class="rate-fields" role="group" aria-label={rate.name()}>
                         { field(0, say!("low end" | "Low")) }
                         { field(1, say!("middle" | "Usual")) }
                         { field(2, say!("high end" | "High")) }
@@ -158,11 +158,11 @@ fn Row(props: &RowProps) -> Html {
                         <button type="submit" class="prime">{ say!("Use these") }</button>
                         <button type="button" class="second" onclick={leave}>{ say!("Leave it") }</button>
                     </div>
-                    <p class="hint">{ rate.source.title }</p>
+                    <p class="hint">{ rate.source.title() }</p>
                 </form>
             }
             if acting.edited {
-                <p class="rate-reset"><button type="button" class="ghost" onclick={reset} aria-label={say!("Put it back as it came: {rate}", rate = rate.name)}>{ say!("Put it back as it came") }</button></p>
+                <p class="rate-reset"><button type="button" class="ghost" onclick={reset} aria-label={say!("Put it back as it came: {rate}", rate = rate.name())}>{ say!("Put it back as it came") }</button></p>
             }
         </li>
     }
@@ -180,7 +180,7 @@ struct GroupProps {
 }
 
 fn fits(rate: &Rate, group: RateGroup, words: &[String]) -> bool {
-    let name = format!("{} {} {}", rate.name, group.name(), rate.source.name).to_lowercase();
+    let name = format!("{} {} {}", rate.name(), group.name(), rate.source.name()).to_lowercase();
     words.iter().all(|word| name.contains(word.as_str()))
 }
 

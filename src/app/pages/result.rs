@@ -57,7 +57,7 @@ pub(super) fn moved_rows(garment: &Rc<Garment>, moved: &[Moved], system: System)
             { for moved.iter().map(|moved| html! {
                 <li key={moved.check.key}>
                     <a href={Route::Check(garment.id().clone(), moved.check.key.to_owned()).href()}>
-                        <b>{ moved.check.name }</b>
+                        <b>{ moved.check.name() }</b>
                         <small>{ words::answer(garment, moved.check, system) }</small>
                     </a>
                     { bar(moved.by, largest) }
@@ -74,7 +74,7 @@ fn further_rows(garment: &Rc<Garment>, proposals: &[Proposal]) -> Html {
             { for proposals.iter().map(|proposal| html! {
                 <li key={proposal.check.key}>
                     <a href={Route::Check(garment.id().clone(), proposal.check.key.to_owned()).href()}>
-                        <b>{ proposal.check.name }</b>
+                        <b>{ proposal.check.name() }</b>
                         <small>{ say!("{stage}, about {time}", stage = within(proposal.check.stage.name()), time = words::duration(proposal.seconds)) }</small>
                     </a>
                 </li>
@@ -147,7 +147,7 @@ fn cost_facts(garment: &Rc<Garment>, system: System) -> Html {
             <ul class="facts">
                 { for facts.into_iter().map(|(check, meaning)| html! {
                     <li key={check.key}>
-                        <a href={Route::Check(garment.id().clone(), check.key.to_owned()).href()}><b>{ check.name }</b><small>{ words::answer(garment, check, system) }</small></a>
+                        <a href={Route::Check(garment.id().clone(), check.key.to_owned()).href()}><b>{ check.name() }</b><small>{ words::answer(garment, check, system) }</small></a>
                         <p>{ meaning }</p>
                     </li>
                 }) }
@@ -228,13 +228,13 @@ pub fn ResultPage(props: &Props) -> Html {
     let shown = if *all { moved.len() } else { moved.len().min(FEW) };
     let label = garment.called();
     let under = [
-        Some(garment.family().name.to_owned()),
+        Some(garment.family().name().to_owned()),
         Some(say!("noted {day}", day = clock::written_day(garment.noted()))),
         Some(garment.place().to_owned()).filter(|place| !place.is_empty()),
     ];
     let beside = Route::Beside(vec![id.clone()]).href();
     let worn = if garment.is_second_hand() { second_hand::CAUTIONS } else { &[] };
-    let cautions: Vec<&str> = worn.iter().chain(garment.family().cautions).copied().collect();
+    let cautions: Vec<&str> = worn.iter().map(|caution| said(caution)).chain(garment.family().cautions()).collect();
     html! {
         <>
             <Bar title={label.to_owned()} under={under.into_iter().flatten().collect::<Vec<_>>().join(" · ")} back="#/" back_name={say!("Back to the rack")}>

@@ -115,7 +115,7 @@ fn Fit(props: &Props) -> Html {
             // The card covers the words once they are read; the frame must not be pushed down by them.
             <div class="fitting">
                 <svg class="outline" width={width.to_string()} height={height.to_string()} viewBox={format!("0 0 {width} {height}")} role="img"
-                    aria-label={say!("Frame for: {object}", object = within(chosen.name))}>
+                    aria-label={say!("Frame for: {object}", object = within(chosen.name()))}>
                     if chosen.short_mm.is_some() {
                         <rect x="0.5" y="0.5" width={(width - 1.0).to_string()} height={(height - 1.0).to_string()} rx={(height / 85.6 * 3.18).to_string()} />
                     } else {
@@ -126,8 +126,8 @@ fn Fit(props: &Props) -> Html {
                     <div class="field">
                         <label for="object">{ say!("What you lay on the screen") }</label>
                         <select id="object" onchange={onobject}>
-                            <option value={CARD.key} selected={chosen == &CARD}>{ CARD.name }</option>
-                            { for COINS.iter().map(|coin| html! { <option key={coin.key} value={coin.key} selected={chosen == coin}>{ coin.name }</option> }) }
+                            <option value={CARD.key} selected={chosen == &CARD}>{ CARD.name() }</option>
+                            { for COINS.iter().map(|coin| html! { <option key={coin.key} value={coin.key} selected={chosen == coin}>{ coin.name() }</option> }) }
                         </select>
                     </div>
                     if chosen.short_mm.is_some() {

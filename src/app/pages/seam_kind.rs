@@ -78,7 +78,7 @@ fn Question(props: &QuestionProps) -> Html {
         <section class="card">
             <fieldset class="answers look">
                 <legend>{ format!("{number}. {ask}") }</legend>
-                { for choices.iter().map(|choice| option(Seen::This(choice.key), choice.key, choice.name, choice.line)) }
+                { for choices.iter().map(|choice| option(Seen::This(choice.key), choice.key, choice.name(), choice.line())) }
                 { option(Seen::CannotTell, "cannot-tell", say!("Can’t tell"), say!("Then everything it could be stays open.")) }
             </fieldset>
         </section>
@@ -90,7 +90,7 @@ fn question(number: u8, look: &'static Look, pictures: Pictures, seen: &UseState
         let seen = seen.clone();
         Callback::from(move |now| seen.set(now))
     };
-    html! { <Question {number} name={look.key} ask={look.ask} choices={look.choices} {pictures} seen={**seen} {say} /> }
+    html! { <Question {number} name={look.key} ask={look.ask()} choices={look.choices} {pictures} seen={**seen} {say} /> }
 }
 
 /// What one thing implies, in three rows.
@@ -129,11 +129,11 @@ fn found(key: &'static str, name: Html, body: Html, folded: bool) -> Html {
 }
 
 fn stitch(stitch: &'static StitchType, folded: bool) -> Html {
-    let name = html! { <><b class="number">{ stitch.number }</b>{ format!(" {}", stitch.name) }</> };
+    let name = html! { <><b class="number">{ stitch.number }</b>{ format!(" {}", stitch.name()) }</> };
     let body = html! {
         <>
-            <p>{ stitch.implies }</p>
-            <p class="hint">{ say!("Met in: {places}", places = within(stitch.met)) }</p>
+            <p>{ stitch.implies() }</p>
+            <p class="hint">{ say!("Met in: {places}", places = within(stitch.met())) }</p>
             { implied(stitch.strength(), &thread(stitch), stitch.cost()) }
         </>
     };
@@ -141,11 +141,11 @@ fn stitch(stitch: &'static StitchType, folded: bool) -> Html {
 }
 
 fn seam(seam: &'static SeamClass, folded: bool) -> Html {
-    let name = html! { <><b class="number">{ seam.letters }</b>{ format!(" {}", seam.name) }</> };
+    let name = html! { <><b class="number">{ seam.letters() }</b>{ format!(" {}", seam.name()) }</> };
     let body = html! {
         <>
-            <p>{ seam.implies }</p>
-            <p class="hint">{ say!("ISO 4916 class {class}.", class = seam.class) }</p>
+            <p>{ seam.implies() }</p>
+            <p class="hint">{ say!("ISO 4916 class {class}.", class = seam.class()) }</p>
             <p>{ seam.costs() }</p>
         </>
     };
@@ -178,7 +178,7 @@ fn either(names: &[String]) -> String {
 
 fn link(instrument: &'static Instrument) -> Html {
     html! {
-        <li key={instrument.key}><a href={Route::Instrument(instrument.key.to_owned()).href()}><b>{ instrument.name }</b><small>{ instrument.says }</small></a></li>
+        <li key={instrument.key}><a href={Route::Instrument(instrument.key.to_owned()).href()}><b>{ instrument.name() }</b><small>{ instrument.says() }</small></a></li>
     }
 }
 
@@ -205,11 +205,11 @@ pub fn SeamKind(props: &Props) -> Html {
     let looked_at_edge = *edge != Seen::Nothing;
     let all = stitches_that_look_so(None, None).count();
     let stitch_said = stitch_verdict(
-        &stitches.iter().map(|stitch| format!("{} ({})", within(stitch.name), stitch.number)).collect::<Vec<_>>(),
+        &stitches.iter().map(|stitch| format!("{} ({})", within(stitch.name()), stitch.number)).collect::<Vec<_>>(),
         all,
     );
     let seam_said = seam_verdict(
-        &seams.iter().map(|seam| format!("{} ({})", within(seam.name), seam.letters)).collect::<Vec<_>>(),
+        &seams.iter().map(|seam| format!("{} ({})", within(seam.name()), seam.letters())).collect::<Vec<_>>(),
         seams_that_look_so(None).count(),
     );
     html! {

@@ -84,7 +84,7 @@ fn head(garment: &Garment) -> Html {
     let terms = garment.terms();
     let noted = |text: &str| (!text.is_empty()).then(|| text.to_owned());
     let facts = [
-        Some(garment.family().name.to_owned()),
+        Some(garment.family().name().to_owned()),
         garment.is_second_hand().then(|| say!("second-hand").to_owned()),
         noted(garment.place().trim()),
         noted(garment.collection()).map(|name| say!("collection {name}", name)),
@@ -137,7 +137,7 @@ fn drawn(garment: &Rc<Garment>, appraisals: &Appraisals, appraisal: &Appraisal, 
                 { for shown.into_iter().map(|(moved, picture)| html! {
                     <li key={moved.check.key}>
                         <Drawn {picture} />
-                        <b>{ moved.check.name }</b>
+                        <b>{ moved.check.name() }</b>
                         <span>{ format!("{} · {}", words::answer(garment, moved.check, system), words::strength(moved.by)) }</span>
                     </li>
                 }) }
@@ -164,7 +164,7 @@ fn answers(garment: &Garment, system: System) -> Html {
                         <h3>{ stage.name() }</h3>
                         <ul>
                             { for entries.iter().map(|entry| html! {
-                                <li key={entry.check.key}><b>{ entry.check.name }</b>{ ": " }{ words::answer(garment, entry.check, system) }
+                                <li key={entry.check.key}><b>{ entry.check.name() }</b>{ ": " }{ words::answer(garment, entry.check, system) }
                                     { note_of(garment.check_note(entry.check)) }</li>
                             }) }
                         </ul>
@@ -192,7 +192,7 @@ fn measures(garment: &Garment, system: System) -> Html {
         .measures()
         .filter_map(|(point, taped)| {
             let outcome = taped.outcome(point).ok()?;
-            Some(format!("{} {}", point.name, words::outcome(&outcome, Unit::Centimetre, system)))
+            Some(format!("{} {}", point.name(), words::outcome(&outcome, Unit::Centimetre, system)))
         })
         .collect();
     if read.is_empty() {
@@ -266,7 +266,7 @@ fn lines(garment: &Garment, with_fit: bool, system: System) -> usize {
     let of = |text: usize, line: usize| text.div_ceil(line);
     let answers = garment.entries().iter().filter(|entry| entry.answer != Answer::Skipped).map(|entry| {
         let note = garment.check_note(entry.check).chars().count().min(80);
-        of(entry.check.name.len() + 2 + words::answer(garment, entry.check, system).chars().count() + note, 55)
+        of(entry.check.name().len() + 2 + words::answer(garment, entry.check, system).chars().count() + note, 55)
     });
     let stages = 2 * Stage::ALL.len();
     let measures = 2 * garment.measures().count().min(1) + garment.measures().count().div_ceil(4);

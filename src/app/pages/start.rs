@@ -91,7 +91,7 @@ pub fn Start(props: &Props) -> Html {
                             <label key={kind.key} class="answer" data-chosen={chosen.to_string()}>
                                 <input type="radio" name="family" value={kind.key} checked={chosen} {onchange} />
                                 <Drawn picture={kind.drawn} />
-                                <span class="answer-words"><b>{ kind.name }</b><small>{ kind.covers }{ " " }{ say!("{count} checks.", count = kind.checks.len()) }</small></span>
+                                <span class="answer-words"><b>{ kind.name() }</b><small>{ kind.covers() }{ " " }{ say!("{count} checks.", count = kind.checks.len()) }</small></span>
                             </label>
                         }
                     }) }
@@ -99,7 +99,7 @@ pub fn Start(props: &Props) -> Html {
                 <WornSwitch on={*second_hand} chosen={switched} />
                 <div class="field">
                     <label for="label">{ say!("A name for it") }</label>
-                    <input id="label" autocomplete="off" maxlength="120" placeholder={family.example} value={(*label).clone()} oninput={typed(&label)} />
+                    <input id="label" autocomplete="off" maxlength="120" placeholder={family.example()} value={(*label).clone()} oninput={typed(&label)} />
                 </div>
                 <div class="field">
                     <label for="place">{ say!("Where you are") }</label>

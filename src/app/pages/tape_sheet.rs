@@ -5,8 +5,8 @@ use std::rc::Rc;
 
 use garment_assay::fit::Person;
 use garment_assay::garment::{Act, Garment, Taped};
-use garment_assay::language::{one, within};
-use garment_assay::measure::{GIRTH, Outcome, PointOfMeasure};
+use garment_assay::language::{one, said, within};
+use garment_assay::measure::{DOUBLED, GIRTH, Outcome, PointOfMeasure};
 use garment_assay::quantity::{Amount, Decimal, System, Unit, read, written_exactly, written_with_spread};
 use garment_assay::say;
 use garment_assay::specimen::Picture;
@@ -109,7 +109,7 @@ fn Reading(props: &ReadingProps) -> Html {
             <label for={id.clone()}>{ say!("Reading {number}", number = place + 1) }</label>
             <span class="field-unit">
                 <input {id} ref={field} inputmode="decimal" autocomplete="off" value={text.clone()} {oninput} {onblur}
-                    aria-label={say!("Reading {number}, {place}, in {unit}", number = place + 1, place = within(point.name), unit = unit.name())}
+                    aria-label={say!("Reading {number}, {place}, in {unit}", number = place + 1, place = within(point.name()), unit = unit.name())}
                     aria-invalid={fault.is_some().to_string()} aria-describedby={if fault.is_some() { format!("{fault_id} {lay}") } else { lay }} />
                 <span class="unit" aria-hidden="true">{ unit.symbol() }</span>
             </span>
@@ -151,7 +151,7 @@ fn figure(outcome: &Outcome, readings: usize, system: System) -> Html {
                     { say!("Mean of {count} readings.", count = readings) }
                 }
             </small>
-            { for outcome.says.iter().filter(|_| readings > 1).filter(|sentence| !sentence.contains("doubled")).map(|sentence| html! { <small key={*sentence}>{ *sentence }</small> }) }
+            { for outcome.says().iter().filter(|_| readings > 1).filter(|sentence| **sentence != said(DOUBLED)).map(|sentence| html! { <small key={*sentence}>{ *sentence }</small> }) }
         </>
     }
 }
@@ -243,12 +243,12 @@ fn Point(props: &PointProps) -> Html {
     let is_full = draft.texts.len() >= Taped::MOST;
     html! {
         <section class="card tape-point" aria-labelledby={format!("{}-name", point.key)}>
-            <h2 id={format!("{}-name", point.key)}>{ point.name }</h2>
+            <h2 id={format!("{}-name", point.key)}>{ point.name() }</h2>
             <div class="tape-lay">
                 if let Some(picture) = picture {
                     <Drawn picture={*picture} />
                 }
-                <p class="hint" id={format!("{}-lay", point.key)}>{ point.lay }</p>
+                <p class="hint" id={format!("{}-lay", point.key)}>{ point.lay() }</p>
             </div>
             { for draft.texts.iter().enumerate().map(|(place, text)| html! {
                 <Reading key={place} {point} {place} text={text.clone()} {unit} sought={if sought.0 == place { sought.1 } else { 0 }}
@@ -256,7 +256,7 @@ fn Point(props: &PointProps) -> Html {
             }) }
             if point.doubled {
                 <label class="tick"><input type="checkbox" checked={draft.round} onchange={onround}
-                    aria-label={say!("The tape went all the way round, {place}", place = within(point.name))} /><span>{ say!("The tape went all the way round") }</span></label>
+                    aria-label={say!("The tape went all the way round, {place}", place = within(point.name()))} /><span>{ say!("The tape went all the way round") }</span></label>
             }
             <output class="figure">
                 if let Some((outcome, taped)) = &outcome {
@@ -266,7 +266,7 @@ fn Point(props: &PointProps) -> Html {
                 }
             </output>
             if !is_full && outcome.is_some() {
-                <p><button type="button" class="ghost" onclick={again} aria-label={say!("Read again, {place}", place = within(point.name))}>{ say!("Read again") }</button></p>
+                <p><button type="button" class="ghost" onclick={again} aria-label={say!("Read again, {place}", place = within(point.name()))}>{ say!("Read again") }</button></p>
             }
         </section>
     }
@@ -310,8 +310,8 @@ pub fn TapeSheet(props: &Props) -> Html {
             </Bar>
             <section class="card">
                 <h2>{ say!("What to do") }</h2>
-                <ol class="steps">{ for GIRTH.steps.iter().map(|step| html! { <li key={*step}>{ *step }</li> }) }</ol>
-                { for GIRTH.cautions.iter().map(|caution| html! {
+                <ol class="steps">{ for GIRTH.steps().iter().map(|step| html! { <li key={*step}>{ *step }</li> }) }</ol>
+                { for GIRTH.cautions().iter().map(|caution| html! {
                     <p key={*caution} class="caution"><Icon shape={Shape::Care} /><span>{ *caution }</span></p>
                 }) }
                 <p class="hint">{ say!("Flat widths are typed as read and doubled here. The figure says how far off it may be (1 standard deviation). It moves no band: a measure is not a quality.") }</p>

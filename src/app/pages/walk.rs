@@ -170,12 +170,12 @@ pub fn Walk(props: &Props) -> Html {
                         <span class="cost-only">{ say!("cost only") }</span>
                     }
                 </p>
-                <h2 tabindex="-1" data-opens="">{ check.question }</h2>
-                <p class="hint">{ check.how }</p>
-                if let Some(look) = garment.look(check).filter(|look| !look.at.is_empty()) {
-                    <p class="hint"><b>{ say!("Here:") }{ " " }</b>{ look.at }</p>
+                <h2 tabindex="-1" data-opens="">{ check.question() }</h2>
+                <p class="hint">{ check.how() }</p>
+                if let Some(look) = garment.look(check).filter(|look| !look.at().is_empty()) {
+                    <p class="hint"><b>{ say!("Here:") }{ " " }</b>{ look.at() }</p>
                 }
-                if let Some(caution) = check.caution {
+                if let Some(caution) = check.caution() {
                     <p class="caution"><Icon shape={Shape::Care} /><span>{ caution }</span></p>
                 }
                 if !check.instruments.is_empty() {
@@ -204,16 +204,16 @@ pub fn Walk(props: &Props) -> Html {
                 }
                 <details class="meaning">
                     <summary>{ say!("What it says, and what it does not") }</summary>
-                    <p>{ check.meaning }</p>
+                    <p>{ check.meaning() }</p>
                     if let Some(cost) = check.speaks.cost() {
                         <p>{ cost }</p>
                     }
-                    <p class="sources">{ say!("Leans on: {sources}.", sources = check.sources.iter().map(|source| source.name).collect::<Vec<_>>().join("; ")) }</p>
+                    <p class="sources">{ say!("Leans on: {sources}.", sources = check.sources.iter().map(|source| source.name()).collect::<Vec<_>>().join("; ")) }</p>
                 </details>
                 <p><a href={Route::Lesson(Subject::with(garment.family(), check).key().to_owned(), check.key.to_owned(), Some(id.clone())).href()}>{ say!("Read about this check") }</a></p>
             </article>
             if let Some(next) = &next {
-                <p class="why">{ say!("Next:") }{ " " }<b>{ next.check.name }</b>{ format!(" ({}). ", within(next.check.stage.name())) }{ why(next) }</p>
+                <p class="why">{ say!("Next:") }{ " " }<b>{ next.check.name() }</b>{ format!(" ({}). ", within(next.check.stage.name())) }{ why(next) }</p>
             } else {
                 <p class="why">{ say!("That was the last check.") }</p>
             }

@@ -26,7 +26,7 @@ pub fn Answers(props: &Props) -> Html {
     let check = props.check;
     html! {
         <fieldset class="answers">
-            <legend class="unseen">{ check.question }</legend>
+            <legend class="unseen">{ check.question() }</legend>
             // The best answer first: that is the order in which a person compares what is in hand with what it should be.
             { for check.levels.iter().enumerate().rev().map(|(place, level): (usize, &'static Level)| {
                 let chosen = props.chosen == Some(level.key);
@@ -38,7 +38,7 @@ pub fn Answers(props: &Props) -> Html {
                         if let Some(picture) = level.drawn {
                             <Drawn {picture} />
                         }
-                        <span class="answer-words"><b>{ level.name }</b><small>{ level.line }</small>
+                        <span class="answer-words"><b>{ level.name() }</b><small>{ level.line() }</small>
                             if let Some(share) = share {
                                 <em>{ say!("{share} of your reading", share = words::percent(share)) }</em>
                             }

@@ -128,10 +128,10 @@ pub fn BodyMeasureRow(props: &Props) -> Html {
     html! {
         <li class="body-measure">
             <div class="body-line">
-                <label for={id.clone()}>{ measure.name }</label>
+                <label for={id.clone()}>{ measure.name() }</label>
                 <span class="field-unit">
                     <input {id} inputmode="decimal" autocomplete="off" value={(*text).clone()} {oninput} {onblur}
-                        aria-label={say!("{measure}, in {unit}", measure = measure.name, unit = unit.name())} aria-invalid={fault.is_some().to_string()}
+                        aria-label={say!("{measure}, in {unit}", measure = measure.name(), unit = unit.name())} aria-invalid={fault.is_some().to_string()}
                         aria-describedby={(!described.is_empty()).then(|| described.join(" "))} />
                     <span class="unit" aria-hidden="true">{ unit.symbol() }</span>
                 </span>
@@ -143,12 +143,12 @@ pub fn BodyMeasureRow(props: &Props) -> Html {
                 <p class="hint" id={wanted_id}>{ wanted }</p>
             }
             <details class="body-how">
-                <summary aria-label={say!("How to take it: {measure}", measure = within(measure.name))}>{ say!("How to take it") }</summary>
+                <summary aria-label={say!("How to take it: {measure}", measure = within(measure.name()))}>{ say!("How to take it") }</summary>
                 <div class="body-how-in">
                     if let Some(picture) = picture {
                         <Drawn picture={*picture} />
                     }
-                    <p>{ measure.how }</p>
+                    <p>{ measure.how() }</p>
                 </div>
                 <p class="hint">{ say!("One reading lies about {length} from the next, from breath and where the tape lies. The fitting room reckons with that.", length = spread(measure, unit)) }</p>
             </details>

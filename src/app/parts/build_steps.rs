@@ -57,12 +57,12 @@ fn behind(cost: &Cost, check: &Callback<&'static str, Option<(&'static Check, At
             .into_iter()
             .take(FEW)
             .enumerate()
-            .map(|(place, (check, href))| html! { <>{ if place > 0 { ", " } else { "" } }<a {href}>{ check.name }</a></> })
+            .map(|(place, (check, href))| html! { <>{ if place > 0 { ", " } else { "" } }<a {href}>{ check.name() }</a></> })
             .collect::<Html>();
         html! { <>{ links }{ if more > 0 { format!(", {}", say!("and {count} more", count = more)) } else { String::new() } }</> }
     };
     let judged = cost.sources.iter().all(|source| source.kind == Kind::Judgement);
-    let sources: Vec<&str> = cost.sources.iter().map(|source| source.name).collect();
+    let sources: Vec<&str> = cost.sources.iter().map(|source| source.name()).collect();
     html! {
         <div class="step-behind">
             if !cost.moved_by.is_empty() {
@@ -71,11 +71,11 @@ fn behind(cost: &Cost, check: &Callback<&'static str, Option<(&'static Check, At
             if !cost.open.is_empty() {
                 <p>{ say!("Would narrow it:") }{ " " }{ links(&cost.open) }{ "." }</p>
             }
-            if !cost.shares.is_empty() {
-                <p>{ say!("Moves together with other parts by: {parts}.", parts = cost.shares.iter().map(|share| within(share)).collect::<Vec<_>>().join(", ")) }</p>
+            if !cost.shares().is_empty() {
+                <p>{ say!("Moves together with other parts by: {parts}.", parts = cost.shares().iter().map(|share| within(share)).collect::<Vec<_>>().join(", ")) }</p>
             }
             if !cost.edited.is_empty() {
-                <p><b>{ say!("Changed by you:") }{ " " }</b>{ format!("{}.", cost.edited.iter().map(|rate| rate.name).collect::<Vec<_>>().join(", ")) }</p>
+                <p><b>{ say!("Changed by you:") }{ " " }</b>{ format!("{}.", cost.edited.iter().map(|rate| rate.name()).collect::<Vec<_>>().join(", ")) }</p>
             }
             if !sources.is_empty() {
                 <p>{ if judged { say!("Rests on judgement:") } else { say!("Rests on:") } }{ format!(" {}.", sources.join("; ")) }
@@ -99,7 +99,7 @@ pub fn BuildSteps(props: &Props) -> Html {
     let middle = total.median();
     let whole = middle.max(ticket.unwrap_or_default()).max(f64::MIN_POSITIVE);
     let name = if *to_the_port { say!("What the offer is made up of") } else { say!("What the ticket is made up of") };
-    let said = lines.iter().map(|cost| format!("{} {}", cost.name, about(part(cost) * middle))).collect::<Vec<_>>().join(", ");
+    let said = lines.iter().map(|cost| format!("{} {}", cost.name(), about(part(cost) * middle))).collect::<Vec<_>>().join(", ");
     let mut at = 0.0;
     let left = ticket.map(|ticket| ticket - middle);
     let left_word =
@@ -121,7 +121,7 @@ pub fn BuildSteps(props: &Props) -> Html {
                         <li key={cost.key}>
                             <details>
                                 <summary>
-                                    <span class="step-name">{ cost.name }
+                                    <span class="step-name">{ cost.name() }
                                         if !cost.edited.is_empty() { <small class="changed">{ " " }{ say!("changed by you") }</small> }
                                     </span>
                                     { bar(from, at, whole, leg_class(cost.leg)) }
@@ -154,7 +154,7 @@ pub fn BuildSteps(props: &Props) -> Html {
                         <tbody>
                             { for lines.iter().map(|cost| html! {
                                 <tr key={cost.key}>
-                                    <th scope="row">{ cost.name }</th>
+                                    <th scope="row">{ cost.name() }</th>
                                     <td>{ about(cost.amount.median()) }</td>
                                     <td>{ { let ends = cost.amount.range(); between(ends.low, ends.high) } }</td>
                                     <td>{ if part(cost) < 0.005 { say!("under 1 %").to_owned() } else { share(part(cost)) } }</td>

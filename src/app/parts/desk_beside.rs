@@ -50,12 +50,12 @@ pub struct Props {
 pub fn DeskBeside(props: &Props) -> Html {
     let Props { check, at, chosen, answered, cannot_tell, kept, system, page, done } = props;
     let check = *check;
-    let line = check.levels.get(*at).map(|level| level.line);
+    let line = check.levels.get(*at).map(|level| level.line());
     let cannot = done.reform(|_: MouseEvent| Done::CannotTell);
     let back = done.reform(|_: MouseEvent| Done::TakenBack);
     html! {
         <div class="quick-beside">
-            <p class="quick-question"><b>{ check.question }</b></p>
+            <p class="quick-question"><b>{ check.question() }</b></p>
             // The rows have the answers for the keyboard and to be read aloud; these are the same, to be looked at and tapped.
             <ul class="quick-drawn" aria-hidden="true">
                 { for check.levels.iter().enumerate().map(|(place, level): (usize, &'static Level)| {
@@ -65,7 +65,7 @@ pub fn DeskBeside(props: &Props) -> Html {
                             if let Some(picture) = level.drawn {
                                 <Drawn {picture} />
                             }
-                            <span><b>{ format!("{} ", place + 1) }</b>{ level.name }</span>
+                            <span><b>{ format!("{} ", place + 1) }</b>{ level.name() }</span>
                         </li>
                     }
                 }) }
@@ -73,8 +73,8 @@ pub fn DeskBeside(props: &Props) -> Html {
             if let Some(line) = line {
                 <p class="quick-line"><b>{ format!("{} ", at + 1) }</b>{ line }</p>
             }
-            <p class="hint">{ check.how }</p>
-            if let Some(caution) = check.caution {
+            <p class="hint">{ check.how() }</p>
+            if let Some(caution) = check.caution() {
                 <p class="caution"><Icon shape={Shape::Care} /><span>{ caution }</span></p>
             }
             <div class="row">

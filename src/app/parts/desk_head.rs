@@ -245,7 +245,7 @@ pub fn DeskHead(props: &Props) -> Html {
                 <label for="quick-family">{ say!("What it is") }</label>
                 <select id="quick-family" onchange={family} disabled={!free} aria-describedby={(!free).then_some("quick-family-said")}>
                     { for FAMILIES.into_iter().map(|family| html! {
-                        <option key={family.key} value={family.key} selected={family.key == shown.family.key}>{ family.name }</option>
+                        <option key={family.key} value={family.key} selected={family.key == shown.family.key}>{ family.name() }</option>
                     }) }
                 </select>
             </div>

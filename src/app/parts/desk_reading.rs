@@ -46,7 +46,7 @@ fn readings(
 ) -> Result<Readings, String> {
     let given = inputs.iter().zip(texts).map(|(input, text)| {
         let amount = read(text, input.unit_in(system), Decimal::spoken())
-            .map_err(|fault| format!("{}: {}", input.name, fault.sentence()))?;
+            .map_err(|fault| format!("{}: {}", input.name(), fault.sentence()))?;
         Ok(Given { input: input.key, amount: amount.number, unit: amount.unit })
     });
     let readings = Readings { instrument, given: given.collect::<Result<Vec<Given>, String>>()? };
@@ -84,8 +84,8 @@ pub fn DeskReading(props: &Props) -> Html {
         })
     };
     html! {
-        <div class="quick-reading" role="group" aria-label={instrument.name} {onkeydown}>
-            <p class="hint">{ say!("Or measure it: {how}", how = instrument.says) }</p>
+        <div class="quick-reading" role="group" aria-label={instrument.name()} {onkeydown}>
+            <p class="hint">{ say!("Or measure it: {how}", how = instrument.says()) }</p>
             { for inputs.iter().enumerate().map(|(place, input)| {
                 let oninput = {
                     let texts = texts.clone();
@@ -103,7 +103,7 @@ pub fn DeskReading(props: &Props) -> Html {
                 let now = now.map(|given| format!("{} {}", written_exactly(given.amount, 3, Decimal::spoken()), given.unit.symbol()).trim().to_owned());
                 html! {
                     <div class="field" key={input.key}>
-                        <label for={id.clone()}>{ if unit.is_empty() { input.name.to_owned() } else { format!("{}, {unit}", input.name) } }</label>
+                        <label for={id.clone()}>{ if unit.is_empty() { input.name().to_owned() } else { format!("{}, {unit}", input.name()) } }</label>
                         <input {id} inputmode="decimal" autocomplete="off" value={texts[place].clone()} placeholder={now} {oninput}
                             aria-invalid={fault.is_some().to_string()} aria-describedby={fault.is_some().then_some("quick-reading-fault")} />
                     </div>

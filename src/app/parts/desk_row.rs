@@ -52,7 +52,7 @@ pub fn DeskRow(props: &Props) -> Html {
     html! {
         <div class="quick-row" data-state={state} data-active={at.is_some().to_string()}>
             <button type="button" class="quick-row-name" tabindex="-1" onclick={move |_: MouseEvent| named()}>
-                <b {id}>{ check.name }</b>
+                <b {id}>{ check.name() }</b>
                 if *closed {
                     <small>{ say!("does not apply here") }</small>
                 } else if !said.is_empty() {
@@ -65,9 +65,9 @@ pub fn DeskRow(props: &Props) -> Html {
                     let is = *chosen == Some(place);
                     html! {
                         <button key={level.key} type="button" role="radio" class="quick-level" aria-checked={is.to_string()}
-                            tabindex={if *at == Some(place) { "0" } else { "-1" }} aria-label={format!("{}: {}", place + 1, level.name)}
+                            tabindex={if *at == Some(place) { "0" } else { "-1" }} aria-label={format!("{}: {}", place + 1, level.name())}
                             onfocus={move |_: FocusEvent| came()} onclick={move |_: MouseEvent| chose()}>
-                            <b>{ place + 1 }</b><span>{ level.name }</span>
+                            <b>{ place + 1 }</b><span>{ level.name() }</span>
                         </button>
                     }
                 }) }

@@ -54,7 +54,7 @@ pub fn DeskTools(props: &Props) -> Html {
     };
     let found = match (search.trim().is_empty(), matched) {
         (true, _) => String::new(),
-        (false, Some(row)) => say!("Enter goes to: {check}", check = checks.get(row).map_or("", |check| check.name)),
+        (false, Some(row)) => say!("Enter goes to: {check}", check = checks.get(row).map_or("", |check| check.name())),
         (false, None) => say!("No check has that in its name.").to_owned(),
     };
     html! {

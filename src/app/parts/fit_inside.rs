@@ -61,7 +61,7 @@ fn found(garment: &Garment, allowance: &'static Allowance, system: System, act: 
     html! {
         <div key={allowance.key} class="fit-entry fit-found">
             if let Some(picture) = picture { <Drawn {picture} /> }
-            <Typed id={format!("inside-{}", allowance.key)} label={format!("{}, {}", allowance.name, unit.symbol())} hint={allowance.how} {kept} {write} />
+            <Typed id={format!("inside-{}", allowance.key)} label={format!("{}, {}", allowance.name(), unit.symbol())} hint={allowance.how()} {kept} {write} />
         </div>
     }
 }
@@ -70,8 +70,8 @@ fn found(garment: &Garment, allowance: &'static Allowance, system: System, act: 
 fn job(alteration: &'static Alteration, place: &str) -> Html {
     html! {
         <li key={alteration.key}>
-            <b>{ alteration.name }</b><small>{ format!("{place}: {}", alteration.cost.words()) }</small>
-            <p class="hint">{ alteration.says }</p>
+            <b>{ alteration.name() }</b><small>{ format!("{place}: {}", alteration.cost.words()) }</small>
+            <p class="hint">{ alteration.says() }</p>
         </li>
     }
 }
@@ -81,14 +81,14 @@ fn job(alteration: &'static Alteration, place: &str) -> Html {
 pub fn Inside(props: &Props) -> Html {
     let Props { garment, table, report, system, act } = props;
     let jobs: Vec<(&'static Alteration, String)> =
-        report.rows.iter().flat_map(|row| row.mend.iter().map(|alteration| (*alteration, within(row.point.name)))).collect();
+        report.rows.iter().flat_map(|row| row.mend.iter().map(|alteration| (*alteration, within(row.point.name())))).collect();
     let short: Vec<String> = report
         .rows
         .iter()
         .filter(|row| row.mend.is_empty())
         .filter_map(|row| Some((row, row.fit.as_ref().ok()?.amiss()?)))
         .map(|(row, (way, by))| {
-            let (place, length) = (row.point.name, fit_words::about(by, *system));
+            let (place, length) = (row.point.name(), fit_words::about(by, *system));
             if way == Way::Out {
                 say!("{place}: about {length} more is needed, and no alteration goes so far.", place, length)
             } else {
@@ -101,7 +101,7 @@ pub fn Inside(props: &Props) -> Html {
         .filter(|row| row.mend.is_empty())
         .filter_map(|row| Some((row, row.fit.as_ref().ok()?)))
         .filter(|(_, fit)| fit.now.sits() == Sits::Loose && fit.amiss().is_none())
-        .flat_map(|(row, fit)| fit.line.alterations.iter().map(|alteration| (*alteration, within(row.point.name))))
+        .flat_map(|(row, fit)| fit.line.alterations.iter().map(|alteration| (*alteration, within(row.point.name()))))
         .filter(|(alteration, _)| alteration.way == Way::In)
         .collect();
     html! {

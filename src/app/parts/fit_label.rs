@@ -35,7 +35,8 @@ fn range(between: Between, system: System) -> String {
 /// What a label means, and what this piece measures where it speaks of the body.
 fn meaning(means: &Nominal, report: &FitReport, system: System) -> String {
     let found = means.found_cm.map(|found| say!("Pieces so marked were found to measure {range}.", range = range(found, system)));
-    let named = say!("It names a {measure} of {range}.", measure = within(means.body.name), range = range(means.body_cm, system));
+    let named =
+        say!("It names a {measure} of {range}.", measure = within(means.body.name()), range = range(means.body_cm, system));
     [Some(named), found, this_one(report, means.body, system)].into_iter().flatten().collect::<Vec<_>>().join(" ")
 }
 

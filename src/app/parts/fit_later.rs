@@ -45,7 +45,7 @@ const DRYINGS: [(Drying, &str, &str); 2] =
 /// What the cloth is taken to be, in a few words.
 pub fn state(garment: &Garment, table: &FitTable) -> &'static str {
     match garment.fitting().cloth() {
-        Some(cloth) => cloth.name,
+        Some(cloth) => cloth.name(),
         None if table.cloths.is_empty() => say!("not judged"),
         None => say!("the cloth is not said yet"),
     }
@@ -79,10 +79,10 @@ fn wash(props: &Props) -> Html {
                 <select id="fit-cloth" onchange={cloth} aria-describedby="fit-cloth-tell">
                     <option value="" selected={fitting.cloth().is_none()}>{ say!("Not said") }</option>
                     { for table.cloths.iter().map(|cloth| html! {
-                        <option key={cloth.key} value={cloth.key} selected={fitting.cloth() == Some(*cloth)}>{ cloth.name }</option>
+                        <option key={cloth.key} value={cloth.key} selected={fitting.cloth() == Some(*cloth)}>{ cloth.name() }</option>
                     }) }
                 </select>
-                <p class="hint" id="fit-cloth-tell">{ fitting.cloth().map_or(say!("Raw cloth shrinks far, washed cloth little."), |cloth| cloth.tell) }</p>
+                <p class="hint" id="fit-cloth-tell">{ fitting.cloth().map_or(say!("Raw cloth shrinks far, washed cloth little."), |cloth| cloth.tell()) }</p>
             </div>
             if fitting.cloth().is_some() {
                 <div class="field">
@@ -143,7 +143,7 @@ pub fn Later(props: &Props) -> Html {
                 <ul class="fit-rows">
                     { for rows.iter().map(|(row, fit)| html! {
                         <li key={row.point.key}>
-                            <h3>{ row.point.name }</h3>
+                            <h3>{ row.point.name() }</h3>
                             <FitScale fit={(*fit).clone()} later=true />
                             <dl class="fit-times">
                                 { for [Time::Now, Time::Washed, Time::Worn].into_iter().filter_map(|time| Some((time, fit.at(time)?))).map(|(time, moment)| html! {

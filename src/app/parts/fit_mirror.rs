@@ -38,14 +38,14 @@ fn one_move(garment: &Garment, one: &'static Move, act: &Callback<FitAct>) -> Ht
         <li key={one.key}>
             <div class="fit-entry">
                 if let Some(picture) = one.drawn { <Drawn {picture} /> }
-                <div><h4>{ one.name }</h4><p class="hint">{ one.how }</p></div>
+                <div><h4>{ one.name() }</h4><p class="hint">{ one.how() }</p></div>
             </div>
-            if let Some(caution) = one.caution {
+            if let Some(caution) = one.caution() {
                 <p class="caution"><Icon shape={Shape::Care} /><span>{ caution }</span></p>
             }
             <fieldset class="chips chips-down">
-                <legend class="unseen">{ one.name }</legend>
-                { for Went::ALL.into_iter().zip(one.looks).map(|(value, look)| {
+                <legend class="unseen">{ one.name() }</legend>
+                { for Went::ALL.into_iter().zip(one.looks()).map(|(value, look)| {
                     let onchange = act.reform(move |_: Event| FitAct::Move(one, Some(value)));
                     html! {
                         <label key={value.key()} class="chip" data-chosen={(went == Some(value)).to_string()}>
@@ -55,7 +55,7 @@ fn one_move(garment: &Garment, one: &'static Move, act: &Callback<FitAct>) -> Ht
                 }) }
             </fieldset>
             if went.is_some_and(|went| went != Went::Freely) {
-                <p class="fit-cause">{ one.cause }{ " " }{ garment.fitting().cure(one.cure, one.needs).words() }</p>
+                <p class="fit-cause">{ one.cause() }{ " " }{ garment.fitting().cure(one.cure, one.needs).words() }</p>
             }
         </li>
     }
@@ -69,10 +69,10 @@ fn one_sign(garment: &Garment, sign: &'static Sign, act: &Callback<FitAct>) -> H
         <li key={sign.key}>
             <div class="fit-entry">
                 if let Some(picture) = sign.drawn { <Drawn {picture} /> }
-                <div><h4>{ sign.name }</h4><p class="hint">{ sign.looks }</p></div>
+                <div><h4>{ sign.name() }</h4><p class="hint">{ sign.looks() }</p></div>
             </div>
             <fieldset class="chips">
-                <legend class="unseen">{ sign.name }</legend>
+                <legend class="unseen">{ sign.name() }</legend>
                 { for [(false, say!("Not there")), (true, say!("I see it"))].into_iter().map(|(value, word)| html! {
                     <label key={word} class="chip" data-chosen={(seen == Some(value)).to_string()}>
                         <input type="radio" name={format!("sign-{}", sign.key)} checked={seen == Some(value)} onchange={answer(value)} /><span>{ word }</span>
@@ -80,7 +80,7 @@ fn one_sign(garment: &Garment, sign: &'static Sign, act: &Callback<FitAct>) -> H
                 }) }
             </fieldset>
             if seen == Some(true) {
-                <p class="fit-cause">{ sign.cause }{ " " }{ sign.mend }</p>
+                <p class="fit-cause">{ sign.cause() }{ " " }{ sign.mend() }</p>
                 <p class="hint">{ garment.fitting().cure(sign.cure, sign.needs).words() }</p>
             }
         </li>

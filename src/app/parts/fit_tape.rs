@@ -80,7 +80,7 @@ fn field(props: &Props, row: &Row) -> Html {
     let unit = GIRTH.inputs[1].unit_in(system);
     if taped.is_some_and(|taped| taped.readings().len() > 1) {
         let sheet = Route::TapeSheet(garment.id().clone()).href();
-        return html! { <div><h3>{ point.name }</h3><p class="hint">{ say!("The mean of several readings.") }{ " " }<a href={sheet}>{ say!("Tape sheet") }</a></p></div> };
+        return html! { <div><h3>{ point.name() }</h3><p class="hint">{ say!("The mean of several readings.") }{ " " }<a href={sheet}>{ say!("Tape sheet") }</a></p></div> };
     }
     let round = taped.is_some_and(Taped::round);
     let write = {
@@ -100,13 +100,13 @@ fn field(props: &Props, row: &Row) -> Html {
     };
     let text = drafts.get(point.key).cloned().unwrap_or_else(|| kept(taped, unit));
     html! {
-        <Typed id={format!("fit-{}", point.key)} label={format!("{}, {how}, {}", point.name, unit.symbol())} kept={text} {typing} {write} />
+        <Typed id={format!("fit-{}", point.key)} label={format!("{}, {how}, {}", point.name(), unit.symbol())} kept={text} {typing} {write} />
     }
 }
 
 /// What is missing at a place, and the way there.
 fn missing(props: &Props, row: &Row, missing: Missing) -> Html {
-    let body = within(row.body.name);
+    let body = within(row.body.name());
     let said = match missing {
         Missing::Garment => {
             return html! { <p class="hint">{ say!("The {measure} is known; the cloth is not measured here.", measure = body) }</p> };
@@ -142,7 +142,7 @@ fn said(fit: &LineFit, row: &Row, system: System) -> Html {
                 { for figures.into_iter().map(|(name, figure)| html! { <div key={name}><dt>{ name }</dt><dd>{ figure }</dd></div> }) }
             </dl>
             if row.adds_cm > 0.0 {
-                <p class="hint">{ say!("Body: the {measure} with {length} added, because the cloth lies at another place.", measure = within(row.body.name), length = fit_words::about(row.adds_cm, system)) }</p>
+                <p class="hint">{ say!("Body: the {measure} with {length} added, because the cloth lies at another place.", measure = within(row.body.name()), length = fit_words::about(row.adds_cm, system)) }</p>
             }
         </>
     }

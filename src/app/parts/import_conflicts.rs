@@ -52,9 +52,9 @@ fn called(part: Part) -> String {
         Part::Archived => say!("Put away").to_owned(),
         Part::SecondHand => say!("Worn before").to_owned(),
         Part::Fitting => say!("Fitting room").to_owned(),
-        Part::Answer(check) => check.name.to_owned(),
-        Part::CheckNote(check) => say!("Note on: {check}", check = within(check.name)),
-        Part::Measure(point) => say!("Tape: {place}", place = within(point.name)),
+        Part::Answer(check) => check.name().to_owned(),
+        Part::CheckNote(check) => say!("Note on: {check}", check = within(check.name())),
+        Part::Measure(point) => say!("Tape: {place}", place = within(point.name())),
         Part::Order => say!("Order of the answers").to_owned(),
         Part::Aside => say!("From another version").to_owned(),
     }
@@ -108,7 +108,7 @@ fn answer(garment: &Garment, part: Part, system: System) -> String {
 /// What a garment says in a part; empty where it says nothing.
 fn said(garment: &Garment, part: Part, system: System) -> String {
     match part {
-        Part::Family => garment.family().name.to_owned(),
+        Part::Family => garment.family().name().to_owned(),
         Part::Noted => clock::written_day(garment.noted()),
         Part::Label => garment.label().to_owned(),
         Part::Place => garment.place().to_owned(),

@@ -119,24 +119,24 @@ fn Field(props: &FieldProps) -> Html {
             });
             html! {
                 <div class="field">
-                    <label class="tick"><input type="checkbox" checked={text == "1"} {onchange} aria-describedby={ask_id.clone()} /><span>{ input.name }</span></label>
-                    <small class="hint" id={ask_id}>{ input.ask }</small>
+                    <label class="tick"><input type="checkbox" checked={text == "1"} {onchange} aria-describedby={ask_id.clone()} /><span>{ input.name() }</span></label>
+                    <small class="hint" id={ask_id}>{ input.ask() }</small>
                 </div>
             }
         }
         InputKind::Choice(choices) => {
             let onchange = Callback::from(move |event: Event| emit(value_of(&event)));
-            let line = text.parse::<usize>().ok().and_then(|place| choices.get(place)).map(|choice| choice.line);
+            let line = text.parse::<usize>().ok().and_then(|place| choices.get(place)).map(|choice| choice.line());
             html! {
                 <div class="field">
-                    <label for={id.clone()}>{ input.name }</label>
+                    <label for={id.clone()}>{ input.name() }</label>
                     <select {id} {onchange} aria-describedby={ask_id.clone()} aria-invalid={fault.is_some().to_string()}>
                         <option value="" selected={text.is_empty()}>{ say!("choose") }</option>
                         { for choices.iter().enumerate().filter(|(place, choice)| choice.is_offered || *text == place.to_string()).map(|(place, choice): (usize, &'static Choice)| html! {
-                            <option key={choice.key} value={place.to_string()} selected={*text == place.to_string()}>{ choice.name }</option>
+                            <option key={choice.key} value={place.to_string()} selected={*text == place.to_string()}>{ choice.name() }</option>
                         }) }
                     </select>
-                    <small class="hint" id={ask_id}>{ line.unwrap_or(input.ask) }</small>
+                    <small class="hint" id={ask_id}>{ line.unwrap_or(input.ask()) }</small>
                     if let Some(fault) = fault {
                         <p class="fault" id={fault_id} role="alert">{ fault }</p>
                     }
@@ -165,20 +165,20 @@ fn Field(props: &FieldProps) -> Html {
                 .map(|amount| say!("{amount} if left empty", amount = written_exactly(amount, 2, Decimal::spoken())));
             html! {
                 <div class="field">
-                    <label for={id.clone()}>{ input.name }</label>
+                    <label for={id.clone()}>{ input.name() }</label>
                     <div class="field-unit">
                         <input {id} inputmode={if input.kind == InputKind::WholeCount { "numeric" } else { "decimal" }} autocomplete="off" placeholder={usual}
                             value={text.clone()} {oninput} {onblur}
                             aria-invalid={fault.is_some().to_string()} aria-describedby={if fault.is_some() { format!("{fault_id} {ask_id}") } else { ask_id.clone() }} />
                         if units.len() > 1 {
-                            <select aria-label={say!("Unit of {reading}", reading = within(input.name))} onchange={onunit}>
+                            <select aria-label={say!("Unit of {reading}", reading = within(input.name()))} onchange={onunit}>
                                 { for units.into_iter().map(|choice| html! { <option key={choice.key()} value={choice.key()} selected={choice == unit}>{ choice.symbol() }</option> }) }
                             </select>
                         } else if !unit.symbol().is_empty() {
                             <span class="unit">{ unit.symbol() }</span>
                         }
                     </div>
-                    <small class="hint" id={ask_id}>{ input.ask }</small>
+                    <small class="hint" id={ask_id}>{ input.ask() }</small>
                     if let Some(fault) = fault {
                         <p class="fault" id={fault_id} role="alert">{ fault }</p>
                     }
@@ -197,11 +197,11 @@ fn outcome_shown(outcome: &Outcome, instrument: &'static Instrument, system: Sys
             if !outcome.also.is_empty() {
                 <dl class="also">
                     { for outcome.also.iter().map(|also| html! {
-                        <div key={also.key}><dt>{ also.name }</dt><dd>{ words::also(also, system) }</dd></div>
+                        <div key={also.key}><dt>{ also.name() }</dt><dd>{ words::also(also, system) }</dd></div>
                     }) }
                 </dl>
             }
-            { for outcome.says.iter().map(|sentence| html! { <small key={*sentence}>{ *sentence }</small> }) }
+            { for outcome.says().iter().map(|sentence| html! { <small key={*sentence}>{ *sentence }</small> }) }
         </>
     }
 }
@@ -280,9 +280,9 @@ pub fn InstrumentForm(props: &Props) -> Html {
     let spare = |input: &&'static Input| input.needed == Needed::Never;
     html! {
         <div class="reading-form">
-            if !instrument.cautions.is_empty() {
+            if !instrument.cautions().is_empty() {
                 <div class="caution"><Icon shape={Shape::Care} /><div>
-                    { for instrument.cautions.iter().map(|caution| html! { <p key={*caution}>{ *caution }</p> }) }
+                    { for instrument.cautions().iter().map(|caution| html! { <p key={*caution}>{ *caution }</p> }) }
                 </div></div>
             }
             { for instrument.inputs.iter().filter(|input| !usual(input) && !spare(input)).map(field) }

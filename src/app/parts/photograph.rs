@@ -73,7 +73,7 @@ pub fn Tile(props: &TileProps) -> Html {
                 <p aria-hidden="true">{ one.caption() }</p>
             }
             if let Some(check) = one.check() {
-                <p class="hint">{ check.name }</p>
+                <p class="hint">{ check.name() }</p>
             }
         </li>
     }
@@ -158,7 +158,7 @@ pub fn OpenPhotograph(props: &Props) -> Html {
             _ => None,
         },
         Some(say!("added {day}", day = clock::written_day(one.added()))),
-        one.check().map(|check| say!("for the check: {check}", check = check.name)),
+        one.check().map(|check| say!("for the check: {check}", check = check.name())),
     ];
     html! {
         <dialog class="confirm photograph-open" ref={dialog} oncancel={Callback::from(move |_: Event| cancelled())} aria-labelledby="photograph-title">

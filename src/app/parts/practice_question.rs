@@ -27,10 +27,10 @@ pub struct Props {
 fn evidence(described: &Described) -> Html {
     html! {
         <>
-            <p>{ say!("{garment}, in {shop}.", garment = described.family().name, shop = described.channel().name()) }</p>
+            <p>{ say!("{garment}, in {shop}.", garment = described.family().name(), shop = described.channel().name()) }</p>
             <ul class="practice-evidence">
                 { for described.answers().iter().map(|(check, level)| html! {
-                    <li key={check.key}><small>{ check.name }</small>{ " " }<b>{ level.name }</b></li>
+                    <li key={check.key}><small>{ check.name() }</small>{ " " }<b>{ level.name() }</b></li>
                 }) }
             </ul>
         </>
@@ -182,7 +182,7 @@ pub fn QuestionCard(props: &Props) -> Html {
     let onclick = on.reform(|_: MouseEvent| ());
     html! {
         <section class="card practice-question">
-            <h2 ref={heading} tabindex="-1">{ question.asks }</h2>
+            <h2 ref={heading} tabindex="-1">{ question.asks() }</h2>
             if next.again {
                 <p class="hint">{ say!("A like one that you missed before.") }</p>
             }

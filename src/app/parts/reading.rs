@@ -64,7 +64,7 @@ pub fn Reading(props: &Props) -> Html {
     html! {
         <section class="reading" aria-label={say!("Measure it")}>
             <button type="button" class="reading-open" aria-expanded={open.to_string()} onclick={toggle}>
-                <b>{ say!("Measure it") }</b><small>{ first.says }</small>
+                <b>{ say!("Measure it") }</b><small>{ first.says() }</small>
             </button>
             if *open {
                 if check.instruments.len() > 1 {
@@ -73,14 +73,14 @@ pub fn Reading(props: &Props) -> Html {
                         { for check.instruments.iter().copied().map(|way| {
                             let onchange = { let chosen = chosen.clone(); Callback::from(move |_: Event| chosen.set(Some(way))) };
                             html! {
-                                <label key={way.key} class="tick"><input type="radio" name={format!("{}-way", check.key)} checked={way == instrument} {onchange} /><span>{ way.name }</span></label>
+                                <label key={way.key} class="tick"><input type="radio" name={format!("{}-way", check.key)} checked={way == instrument} {onchange} /><span>{ way.name() }</span></label>
                             }
                         }) }
                     </fieldset>
                 }
                 if Means::of(instrument) != Means::Form {
                     <div class="reading-form">
-                        <p>{ instrument.says }</p>
+                        <p>{ instrument.says() }</p>
                         if let Some(Ok(outcome)) = kept.as_ref().filter(|kept| kept.instrument == instrument).map(Readings::outcome) {
                             <output class="figure">{ words::outcome(&outcome, instrument.unit, *system) }</output>
                         }

@@ -53,7 +53,7 @@ pub fn SideRoom(props: &Props) -> Html {
             instrument,
             system: props.system,
             back: props.back.to_string(),
-            check: props.check.map(|check| check.name.to_owned()),
+            check: props.check.map(|check| check.name().to_owned()),
             kept: props.kept.clone(),
         };
         use_effect_with(*attempt, move |_| {
@@ -103,7 +103,7 @@ pub fn SideRoom(props: &Props) -> Html {
         <div id="side-room" class="side-room" aria-busy={(*stage == Stage::Loading).to_string()}>
             if *stage != Stage::Open {
                 <div ref={before}>
-                    <Bar title={instrument.name} under={props.check.map_or(instrument.says, |check| check.name)} back={props.back.clone()} back_name={say!("Back")} />
+                    <Bar title={instrument.name()} under={props.check.map_or(instrument.says(), |check| check.name())} back={props.back.clone()} back_name={say!("Back")} />
                     if *stage == Stage::Failed {
                         <section class="card">
                             <p class="fault" role="alert">{ say!("The part for camera and pictures did not load. It needs the network once; after that it works without.") }</p>

@@ -42,7 +42,7 @@ pub fn WhichWorse(props: &Props) -> Html {
                     html! {
                         <button key={place} type="button" class="second" aria-pressed={(*chosen == Some(place)).to_string()} {onclick}>
                             <Drawn {picture} seed={u64::from(props.seed)} aloud=true />
-                            <span>{ if chosen.is_some() { level.name } else if place == 0 { say!("The first") } else { say!("The second") } }</span>
+                            <span>{ if chosen.is_some() { level.name() } else if place == 0 { say!("The first") } else { say!("The second") } }</span>
                         </button>
                     }
                 }) }

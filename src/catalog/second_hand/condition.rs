@@ -9,7 +9,7 @@ pub struct Condition {
     pub check: Check,
     /// What may be done about it, for each answer, worst first; empty where nothing is to be done. Times are judgement, for somebody who
     /// can sew.
-    pub mends: &'static [&'static str],
+    pub(crate) mends: &'static [&'static str],
 }
 
 crate::language::says!(Condition { mends* });
@@ -20,7 +20,7 @@ pub struct Look {
     /// What is asked.
     pub condition: &'static Condition,
     /// Where to look on a piece of that family, as a list in words; empty where the check says it itself.
-    pub at: &'static str,
+    pub(crate) at: &'static str,
 }
 
 crate::language::says!(Look { at });

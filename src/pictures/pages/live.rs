@@ -257,7 +257,7 @@ pub fn LiveComb(props: &Props) -> Html {
     };
 
     let under = check.clone().unwrap_or(AttrValue::Static(say!("Measure instead of guessing")));
-    let bar = html! { <Bar title={instrument.name} {under} back={back.clone()} back_name={say!("Back")} /> };
+    let bar = html! { <Bar title={instrument.name()} {under} back={back.clone()} back_name={say!("Back")} /> };
     let outcome = (*current).as_ref().map(Readings::outcome);
     let figure = figure(&outcome, current.as_ref(), *moved, instrument, *system);
     if *from == From::Nowhere || *unreadable {
@@ -269,13 +269,13 @@ pub fn LiveComb(props: &Props) -> Html {
                 }
                 <section class="card">
                     <h2>{ say!("What to do") }</h2>
-                    <ol class="steps">{ for instrument.steps.iter().map(|step| html! { <li key={*step}>{ *step }</li> }) }</ol>
-                    <p class="hint">{ instrument.cautions.first().copied().unwrap_or_default() }</p>
+                    <ol class="steps">{ for instrument.steps().iter().map(|step| html! { <li key={*step}>{ *step }</li> }) }</ol>
+                    <p class="hint">{ instrument.cautions().first().copied().unwrap_or_default() }</p>
                     <p class="hint">{ say!("A tap on the picture holds it still. Nothing of it is kept or sent.") }</p>
                 </section>
                 <section class="card">
                     <h2>{ say!("Where the formula comes from") }</h2>
-                    <dl class="numbers">{ for instrument.sources.iter().map(|source| html! { <div key={source.name}><dt>{ source.name }</dt><dd>{ source.title }</dd></div> }) }</dl>
+                    <dl class="numbers">{ for instrument.sources.iter().map(|source| html! { <div key={source.name()}><dt>{ source.name() }</dt><dd>{ source.title() }</dd></div> }) }</dl>
                 </section>
                 if outcome.is_some() {
                     <section class="card"><h2>{ say!("Read before") }</h2>{ figure }</section>
@@ -364,7 +364,7 @@ fn figure(
                     </>
                 },
                 Some(Err(fault)) => html! { <span class="fault">{ fault.sentence(system, Decimal::spoken()) }</span> },
-                None => html! { <span>{ instrument.steps.get(if moved.0 { 2 } else { 1 }).copied().unwrap_or_default() }</span> },
+                None => html! { <span>{ instrument.steps().get(if moved.0 { 2 } else { 1 }).copied().unwrap_or_default() }</span> },
             } }
         </output>
     }

@@ -84,11 +84,11 @@ pub fn PicturePage(props: &Props) -> Html {
         };
         return html! {
             <>
-                <Bar title={instrument.name} under={instrument.says} {back} back_name={say!("Back")} />
+                <Bar title={instrument.name()} under={instrument.says()} {back} back_name={say!("Back")} />
                 <Take how={job.how()} aim={job.aim()} {taken}>
                     <section class="card">
                         <h2>{ say!("Where the formula comes from") }</h2>
-                        <dl class="numbers">{ for instrument.sources.iter().map(|source| html! { <div key={source.name}><dt>{ source.name }</dt><dd>{ source.title }</dd></div> }) }</dl>
+                        <dl class="numbers">{ for instrument.sources.iter().map(|source| html! { <div key={source.name()}><dt>{ source.name() }</dt><dd>{ source.title() }</dd></div> }) }</dl>
                     </section>
                 </Take>
             </>
@@ -180,7 +180,7 @@ pub fn PicturePage(props: &Props) -> Html {
     };
     html! {
         <div class="picture-screen" data-told={heard.is_some().to_string()}>
-            <Bar title={instrument.name} {back} back_name={say!("Back")} />
+            <Bar title={instrument.name()} {back} back_name={say!("Back")} />
             <PictureBoard picture={taken.clone()} names={Rc::new(names.collect::<Vec<_>>())} marks={(*marks).clone()} joins={Rc::new(joins.collect::<Vec<_>>())}
                 found={Rc::new(heard.as_ref().map(shown).unwrap_or_default())} {how} on={on_marks} />
             <ReadingProgress reader={reader.clone()} />

@@ -195,7 +195,7 @@ pub fn KnownSizeForm(props: &Props) -> Html {
                 <div class="field">
                     <label for="known-coin">{ say!("Which coin") }</label>
                     <select id="known-coin" onchange={oncoin}>
-                        { for COINS.iter().map(|coin| html! { <option key={coin.key} value={coin.key} selected={coin.key == known.coin.key}>{ coin.name }</option> }) }
+                        { for COINS.iter().map(|coin| html! { <option key={coin.key} value={coin.key} selected={coin.key == known.coin.key}>{ coin.name() }</option> }) }
                     </select>
                 </div>
             }

@@ -200,8 +200,8 @@ pub fn PictureResult(props: &Props) -> Html {
                         <>
                             <b>{ words::value(outcome.value, outcome.uncertainty) }</b>
                             <span>{ words::outcome(outcome, instrument.unit, system) }</span>
-                            { for outcome.also.iter().map(|also| html! { <span key={also.key}>{ format!("{}: {}", also.name, words::also(also, system)) }</span> }) }
-                            { for outcome.says.iter().map(|line| html! { <span key={*line}>{ *line }</span> }) }
+                            { for outcome.also.iter().map(|also| html! { <span key={also.key}>{ format!("{}: {}", also.name(), words::also(also, system)) }</span> }) }
+                            { for outcome.says().iter().map(|line| html! { <span key={*line}>{ *line }</span> }) }
                         </>
                     },
                     (Some((_, Err(fault))), _) => html! { <span class="fault">{ fault.sentence(system, Decimal::spoken()) }</span> },
