@@ -39,6 +39,7 @@ function prepare() {
     });
   };
   const seen = new Set();
+  let last;
   window.tabs = {
     start: () => {
       seen.clear();
@@ -55,6 +56,9 @@ function prepare() {
     look: () => {
       const element = document.activeElement;
       if (!element || element === document.body || element === document.documentElement) return { out: true };
+      // A date has several stops within it.
+      if (element === last && element.type === "date") return { within: true };
+      last = element;
       const again = seen.has(element);
       seen.add(element);
       const faults = [];
@@ -71,14 +75,22 @@ function prepare() {
         }),
       );
       if (best < 3) faults.push(`focus is hardly seen (contrast ${best.toFixed(1)}): ${words(element)}`);
+      return { again, faults, covered: window.tabs.covered(), words: words(element), ...window.tabs.place() };
+    },
+    covered: () => {
+      const element = document.activeElement;
       const box = (element.labels?.[0] && ["radio", "checkbox", "file"].includes(element.type) ? element.labels[0] : element).getBoundingClientRect();
       const [x, y] = [box.left + box.width / 2, box.top + Math.min(box.height / 2, 20)];
       const on = document.elementFromPoint(x, y);
       const label = element.labels?.[0];
       const free = on && (on === element || element.contains(on) || on.contains(element) || label?.contains(on));
-      const covered = free ? "" : `${words(element)} at ${Math.round(x)}, ${Math.round(y)} is covered by ${on?.closest("[class]")?.getAttribute("class") ?? "nothing: it is out of the window"}`;
+      return free ? "" : `${words(element)} at ${Math.round(x)}, ${Math.round(y)} is covered by ${on?.closest("[class]")?.getAttribute("class") ?? "nothing: it is out of the window"}`;
+    },
+    place: () => {
+      const element = document.activeElement;
+      const box = (element.labels?.[0] && ["radio", "checkbox", "file"].includes(element.type) ? element.labels[0] : element).getBoundingClientRect();
       const pinned = element.closest(".foot, .tape-pinned, .fit-pinned, .sbs-heads, .toast, .seam-said, .live-over, .live-zoom") !== null;
-      return { again, faults, covered, words: words(element), top: box.top + window.scrollY, bottom: box.bottom + window.scrollY, pinned, left: box.left };
+      return { top: box.top + window.scrollY, bottom: box.bottom + window.scrollY, pinned, left: box.left };
     },
     missed: () => stops().filter((element) => !seen.has(element) && !(element.type === "radio" && [...seen].some((one) => one.type === "radio" && one.name === element.name))).map(words),
     early: () => [...document.querySelectorAll("[tabindex]")].filter((element) => element.tabIndex > 0).map(words),
@@ -96,9 +108,10 @@ async function walk(page) {
   let before;
   let stops = 0;
   let ended = false;
-  for (let pressed = 0; pressed < Math.min(expected + 8, PATIENCE); pressed += 1) {
+  for (let pressed = 0; pressed < Math.min(expected + 20, PATIENCE); pressed += 1) {
     await page.keyboard.press("Tab");
     let now = await page.evaluate(() => window.tabs.look());
+    if (now.within) continue;
     if (now.out || now.again) {
       ended = true;
       if (dialog && stops < expected) continue;
@@ -108,8 +121,7 @@ async function walk(page) {
     for (let tries = 0; now.covered && tries < 10; tries += 1) {
       // The browser brings it into view a moment later.
       await page.waitForTimeout(30);
-      const again = await page.evaluate(() => window.tabs.look());
-      now = { ...now, covered: again.covered };
+      now = { ...now, covered: await page.evaluate(() => window.tabs.covered()) };
     }
     found.push(...now.faults);
     if (now.covered) found.push(now.covered);

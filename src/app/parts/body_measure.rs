@@ -133,7 +133,7 @@ pub fn BodyMeasureRow(props: &Props) -> Html {
                 <p class="hint" id={wanted_id}>{ wanted }</p>
             }
             <details class="body-how">
-                <summary aria-label={format!("How to take it: {}", measure.name.to_lowercase())}>{ "How to take it" }</summary>
+                <summary>{ "How to take it" }<span class="unseen">{ format!(": {}", measure.name.to_lowercase()) }</span></summary>
                 <div class="body-how-in">
                     if let Some(picture) = picture {
                         <Drawn picture={*picture} />

@@ -98,24 +98,26 @@ pub fn Choosing(props: &Props) -> Html {
                 count if count > MOST_BESIDE => format!("{count} chosen. Side by side there is room for {MOST_BESIDE}."),
                 count => format!("{count} chosen."),
             } }</p>
+            <div class="foot-more">
+                if (2..=MOST_BESIDE).contains(&count) {
+                    <a class="second" href={Route::BesideSheet(ids.clone()).href()}>{ "Print on one page" }</a>
+                }
+                <button type="button" class="second" disabled={count == 0} onclick={list}>{ if listed { "Off the short list" } else { "On the short list" } }</button>
+                <button type="button" class="second" disabled={count == 0} onclick={turn(true)}>{ "Move to a collection" }</button>
+                <button type="button" class="second" disabled={count == 0} onclick={put_away}>{ if *away { "Take out again" } else { "Put away" } }</button>
+                if count > 0 {
+                    <a class="second" href={Route::HandOn(ids.clone()).href()}>{ "Export these" }</a>
+                } else {
+                    <button type="button" class="second" disabled=true>{ "Export these" }</button>
+                }
+                if count < shown.len() {
+                    <button type="button" class="second" onclick={all}>{ format!("Tick all {}", shown.len()) }</button>
+                }
+            </div>
             if (2..=MOST_BESIDE).contains(&count) {
                 <a class="prime" href={Route::Beside(ids.clone()).href()}>{ "Set side by side" }</a>
             } else {
                 <button type="button" class="prime" disabled=true>{ "Set side by side" }</button>
-            }
-            if (2..=MOST_BESIDE).contains(&count) {
-                <a class="second" href={Route::BesideSheet(ids.clone()).href()}>{ "Print on one page" }</a>
-            }
-            <button type="button" class="second" disabled={count == 0} onclick={list}>{ if listed { "Off the short list" } else { "On the short list" } }</button>
-            <button type="button" class="second" disabled={count == 0} onclick={turn(true)}>{ "Move to a collection" }</button>
-            <button type="button" class="second" disabled={count == 0} onclick={put_away}>{ if *away { "Take out again" } else { "Put away" } }</button>
-            if count > 0 {
-                <a class="second" href={Route::HandOn(ids.clone()).href()}>{ "Export these" }</a>
-            } else {
-                <button type="button" class="second" disabled=true>{ "Export these" }</button>
-            }
-            if count < shown.len() {
-                <button type="button" class="second" onclick={all}>{ format!("Tick all {}", shown.len()) }</button>
             }
             <button type="button" class="second" onclick={end}>{ "Leave it" }</button>
         </div>

@@ -100,7 +100,7 @@ pub fn Mirror(props: &Props) -> Html {
             { for [CAUTION].iter().chain(raw.then_some(&RAW)).map(|caution| html! {
                 <p key={*caution} class="caution"><Icon shape={Shape::Care} /><span>{ *caution }</span></p>
             }) }
-            <h3>{ "Move" }<small>{ format!("{moves} of {} made", table.moves.len()) }</small></h3>
+            <h3>{ "Move" }{ " " }<small>{ format!("{moves} of {} made", table.moves.len()) }</small></h3>
             <ul class="fit-rows">{ for table.moves.iter().map(|one| one_move(garment, one, act)) }</ul>
             <details class="fit-signs" open={looked > 0}>
                 <summary>{ format!("Stand and look for lines ({looked} of {})", table.signs.len()) }</summary>
