@@ -3,7 +3,7 @@
 set -eu
 cd "$(dirname "$0")/.."
 out=target/assets
-order="tokens base layout parts pages bench tape fitting ticket rates beside people practice learn desk trade collections photographs print"
+order="tokens base layout parts pages bench tape fitting ticket rates beside people practice learn desk trade collections photographs forced print"
 # What the second program's pages look like comes with that program.
 later="camera picture"
 mkdir -p "$out"

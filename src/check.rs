@@ -13,13 +13,13 @@ pub struct Check {
     /// Name in storage; never renamed once released.
     pub key: &'static str,
     /// A few words for lists: "Cloth in the hand".
-    pub(crate) name: &'static str,
+    pub name: &'static str,
     /// The question, as it stands over the answers.
-    pub(crate) question: &'static str,
+    pub question: &'static str,
     /// What to do with the hands and where to look.
-    pub(crate) how: &'static str,
+    pub how: &'static str,
     /// What the answer says, and what it does not.
-    pub(crate) meaning: &'static str,
+    pub meaning: &'static str,
     /// The answers, worst first; for a check that speaks of cost only, plainest first. Two or more.
     pub levels: &'static [Level],
     /// Seconds the check takes once the garment is held right. Judgement, not measured.
@@ -35,7 +35,7 @@ pub struct Check {
     /// Asked only when another check has one of these answers.
     pub asked_when: Option<When>,
     /// The usual caution, where the work can hurt someone or harm goods.
-    pub(crate) caution: Option<&'static str>,
+    pub caution: Option<&'static str>,
     /// What the wording and numbers lean on.
     pub sources: &'static [&'static Source],
 }
@@ -96,9 +96,9 @@ pub struct Level {
     /// Name in storage; never renamed once released.
     pub key: &'static str,
     /// The answer in a few words.
-    pub(crate) name: &'static str,
+    pub name: &'static str,
     /// One line that lets a newcomer choose it.
-    pub(crate) line: &'static str,
+    pub line: &'static str,
     /// Where a reading of the check's instrument falls in this level, in the instrument's unit; two spans where too little and too
     /// much are the same fault. Empty when no instrument answers the check.
     pub spans: &'static [Span],

@@ -58,10 +58,7 @@ fn each_says_what_to_do_what_to_mind_and_what_it_leans_on() {
     for instrument in BY_HAND {
         assert!((2..=5).contains(&instrument.steps().len()), "{}", instrument.key);
         assert!(!instrument.cautions().is_empty() && !instrument.sources.is_empty(), "{}", instrument.key);
-        let words = [instrument.says()]
-            .into_iter()
-            .chain(instrument.steps().iter().copied())
-            .chain(instrument.cautions().iter().copied());
+        let words = [instrument.says()].into_iter().chain(instrument.steps()).chain(instrument.cautions());
         for sentence in words.chain(instrument.inputs.iter().map(|input| input.ask())) {
             assert!(sentence.ends_with('.') && !sentence.contains('!') && !sentence.contains("  "), "{sentence}");
         }

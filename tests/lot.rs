@@ -195,6 +195,6 @@ fn no_family_lists_a_defect_twice() {
 #[test]
 fn what_plans_and_terms_lean_on_stands_in_the_bibliography() {
     for source in [&sources::ISO_2859_1, &sources::COMMON_PRACTICE, &INCOTERMS] {
-        assert!(SOURCES.iter().any(|listed| std::ptr::eq(*listed, source)), "{}", source.name);
+        assert!(SOURCES.iter().any(|listed| std::ptr::eq(*listed, source)), "{}", source.name());
     }
 }

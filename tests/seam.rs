@@ -137,7 +137,7 @@ fn the_operations_of_jeans_are_those_of_the_handbook_and_add_up() {
     let (total, rows) = rows.split_last().unwrap();
     assert_eq!(rows.len(), JEANS.len());
     for (row, operation) in rows.iter().zip(&JEANS) {
-        assert_eq!((row[0].to_lowercase(), row[1].as_str()), (operation.name.to_lowercase(), operation.stitch));
+        assert_eq!((row[0].to_lowercase(), row[1].as_str()), (operation.name().to_lowercase(), operation.stitch));
         let numbers: Vec<f64> = [2, 3, 5].iter().map(|field| row[*field].parse().unwrap()).collect();
         assert_eq!(numbers, [operation.rows, operation.centimetres, operation.minutes]);
         if let Some(ratio) =
@@ -145,7 +145,7 @@ fn the_operations_of_jeans_are_those_of_the_handbook_and_add_up() {
             && operation.stitch != "304"
         {
             let printed: f64 = row[4].parse().unwrap();
-            assert!((operation.metres() * ratio.ratio.unwrap() - printed).abs() <= 0.0051, "{}", operation.name);
+            assert!((operation.metres() * ratio.ratio.unwrap() - printed).abs() <= 0.0051, "{}", operation.name());
         }
     }
     let (metres, minutes) = (JEANS.iter().map(|row| row.metres()).sum::<f64>(), JEANS.iter().map(|row| row.minutes).sum::<f64>());
@@ -223,7 +223,7 @@ fn looks_lead_to_the_numbers_of_iso_4915() {
     assert_eq!(first("wrapped-and-line", "one"), ["515, 516"]);
     assert_eq!(first("zigzag-inside", "none"), ["103"]);
     assert_eq!(first("rope", "four"), Vec::<&str>::new());
-    assert_eq!(seam_class_of("hidden-two-rows").map(|class| (class.letters, class.class)), Some(("LSc", "2")));
+    assert_eq!(seam_class_of("hidden-two-rows").map(|class| (class.letters(), class.class())), Some(("LSc", "2")));
     assert_eq!(seam_class_of("wrapped-rows-outside").map(|class| class.key), Some("mock-felled"));
 }
 

@@ -168,7 +168,7 @@ fn what_is_expected_is_always_a_range() {
                 outcome.uncertainty > 0.0
                     && outcome.also("length-low").unwrap().value < outcome.also("length-high").unwrap().value
             );
-            assert!(outcome.says[0].contains("range"));
+            assert!(outcome.says()[0].contains("range"));
         }
     }
 }

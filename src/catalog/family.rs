@@ -16,13 +16,13 @@ pub struct Family {
     /// Name in storage; never renamed once released.
     pub key: &'static str,
     /// The word on the screen.
-    pub(crate) name: &'static str,
+    pub name: &'static str,
     /// A name that somebody might give to a piece of it, as a hint in the empty field.
-    pub(crate) example: &'static str,
+    pub example: &'static str,
     /// A piece of it laid flat, beside the word.
     pub drawn: Picture,
     /// One sentence on what belongs to it.
-    pub(crate) covers: &'static str,
+    pub covers: &'static str,
     /// Its checks, in the order in which the list shows them.
     pub checks: &'static [&'static Check],
     /// Where it is measured with a tape, in the order in which the sheet shows them.
@@ -39,7 +39,7 @@ pub struct Family {
     /// it has not, a zip or a lining, is left out.
     pub second_hand: &'static [Look],
     /// Cautions that hold for the family as a whole.
-    pub(crate) cautions: &'static [&'static str],
+    pub cautions: &'static [&'static str],
 }
 
 crate::language::says!(Family { name, example, covers, cautions* });

@@ -98,7 +98,7 @@ try {
       const label = page.getByRole("main").locator("label:has(input[type=radio])").nth(tap % 2);
       await label.scrollIntoViewIfNeeded();
       await page.evaluate(() => {
-        const tape = () => document.querySelector("main svg[role=img]")?.getAttribute("aria-label") + document.querySelector("main .tape-line")?.getAttribute("d");
+        const tape = () => document.querySelector("main .tape-lead")?.textContent + document.querySelector("main .tape-line")?.getAttribute("d");
         const before = tape();
         window.time("pointerup", () => tape() !== before);
       });

@@ -448,7 +448,7 @@ export const SCREENS = [
     whole: true,
     act: async (page) => {
       await twoPeople(page);
-      await main(page).locator("summary[aria-label='How to take it: waist girth']").click();
+      await main(page).locator("summary").filter({ hasText: "How to take it: waist girth" }).click();
     },
   },
   {

@@ -62,8 +62,8 @@ export async function guess(page, [low, high, best = ""]) {
   await main(page).getByText("Your guess stands.").waitFor();
 }
 
-/** What the tape on the screen says. */
-export const headline = async (page) => main(page).locator("svg[role=img]").first().getAttribute("aria-label");
+/** What is said over the tape on the screen. */
+export const headline = (page) => main(page).locator(".tape-lead").first().evaluate((lead) => [...lead.children].map((part) => part.textContent).join(", "));
 
 /** The choice of answers; the first is the best. */
 export const answers = (page) => main(page).getByRole("radio");

@@ -10,8 +10,8 @@ import { CHECKS, OFFERS, RACK } from "../browser/rack.mjs";
 import { until } from "./hand.mjs";
 
 const ANSWERED = "Take answer back";
-const TAPE = { css: "main svg[role=img]" };
-const headline = (hand) => hand.on(TAPE, (tape) => tape.getAttribute("aria-label"));
+const TAPE = { css: "main .tape-lead" };
+const headline = (hand) => hand.on(TAPE, (lead) => [...lead.children].map((part) => part.textContent).join(", "));
 const facts = async (hand, id) => JSON.parse((await hand.read((id) => window.localStorage.getItem(`garment-assay/page/${id}`), id)).split("\n")[1]);
 
 /** Starts the check of a new garment, and waits for its first question. Returns the garment's id. */

@@ -56,10 +56,10 @@ pub struct Props {
 /// What the garments are called for short, in the order of the address.
 pub(super) const LETTERS: [&str; 4] = ["A", "B", "C", "D"];
 
-/// One attribute, the garments side by side under its name.
+/// One attribute, the garments side by side under its name. Tapes are for the eye alone: the row of bands says the same in words.
 fn row(title: Html, key: &str, cells: Vec<Html>) -> Html {
     html! {
-        <li class="sbs-row" key={key.to_owned()}>
+        <li class="sbs-row" key={key.to_owned()} aria-hidden={(key == "tape").then_some("true")}>
             <div class="sbs-name">{ title }</div>
             <ul class="sbs-cells" data-count={cells.len().to_string()}>
                 { for cells.into_iter().enumerate().map(|(place, cell)| html! {

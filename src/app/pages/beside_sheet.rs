@@ -162,7 +162,7 @@ pub fn BesideSheetPage(props: &Props) -> Html {
                             <th scope="col" key={place}><b>{ format!("{} {}", LETTERS[place], short(garment.called())) }</b>{ " " }<small>{ facts(garment) }</small></th>
                         }) }</tr></thead>
                         { group(say!("How well made"), html! { <>
-                            <tr><th scope="row">{ say!("Where it may stand") }</th>{ for known.iter().enumerate().map(|(place, appraisal)| html! { <td key={place}><Tape appraisal={appraisal.clone()} bare=true /></td> }) }</tr>
+                            <tr aria-hidden="true"><th scope="row">{ say!("Where it may stand") }</th>{ for known.iter().enumerate().map(|(place, appraisal)| html! { <td key={place}><Tape appraisal={appraisal.clone()} bare=true /></td> }) }</tr>
                             { for made.iter().map(Row::shown) }
                         </> }) }
                         { group(say!("What it costs"), html! { <>{ for paid.iter().map(Row::shown) }</> }) }

@@ -70,7 +70,11 @@ pub fn CheckList(props: &Props) -> Html {
     };
     html! {
         <div class="check-list">
-            { for Stage::ALL.into_iter().map(|stage| group(stage.name(), made.iter().copied().filter(|check| check.stage == stage).collect())) }
+            { for Stage::ALL.into_iter().filter_map(|stage| {
+                // A jacket has nothing to look at on the hanger.
+                let here: Vec<_> = made.iter().copied().filter(|check| check.stage == stage).collect();
+                (!here.is_empty()).then(|| group(stage.name(), here))
+            }) }
             if !left.is_empty() {
                 { group(Question::Left.name(), left) }
             }

@@ -189,6 +189,20 @@ fn cut(garment: &Rc<Garment>, table: &'static FitTable, report: &FitReport, act:
     }
 }
 
+#[derive(Properties, PartialEq)]
+struct AloudProps {
+    said: AttrValue,
+}
+
+/// Says the verdict when it has changed. As long as it is the one that the page was opened with, the lines above say it, once.
+#[component]
+fn Aloud(props: &AloudProps) -> Html {
+    let opened = use_mut_ref(|| (props.said.clone(), false));
+    let mut opened = opened.borrow_mut();
+    opened.1 |= opened.0 != props.said;
+    html! { <p class="unseen" aria-live="polite">if opened.1 { { &props.said } }</p> }
+}
+
 /// The fitting room.
 #[component]
 pub fn FittingPage(props: &Props) -> Html {
@@ -288,7 +302,7 @@ pub fn FittingPage(props: &Props) -> Html {
                 if let Some(fit) = deciding {
                     <FitScale {fit} later=true brief=true />
                 }
-                <p class="unseen" aria-live="polite">{ format!("{lead}, {rest}.") }</p>
+                <Aloud key={id.as_str().to_owned()} said={format!("{lead}, {rest}.")} />
             </div>
             { for Part::ALL.into_iter().map(|part| {
                 let is_open = open.contains(&part);

@@ -140,7 +140,7 @@ pub fn OfferPage(props: &Props) -> Html {
                     <div class="field"><label for="delivery-first">{ say!("Delivery from") }</label>
                         <input id="delivery-first" type="date" value={delivery(|days| days.0)} onchange={day(true)} /></div>
                     <div class="field"><label for="delivery-last">{ say!("a last day" | "to") }</label>
-                        <input id="delivery-last" type="date" value={delivery(|days| days.1)} onchange={day(false)} /></div>
+                        <input id="delivery-last" type="date" aria-label={say!("Delivery to")} value={delivery(|days| days.1)} onchange={day(false)} /></div>
                 </div>
             </section>
             <Landed garment={garment.clone()} rates={rates.clone()} {act} />

@@ -464,15 +464,17 @@ pub fn Rack(props: &Props) -> Html {
                 if *order == Order::Worth {
                     <details class="meaning lonely"><summary>{ say!("What this order means") }</summary><p>{ said(MEANING) }</p></details>
                 }
-                <ul class="rack">
-                    { for rows.iter().take((*shown).min(count)).map(|garment| {
-                        let appraisal = appraisals.of(garment);
-                        let open = open.as_ref() == Some(garment.id());
-                        let pick = picks.as_ref().map(|_| ids.contains(garment.id()));
-                        let worth = places.as_ref().and_then(|places| places.get(garment.id())).map(|place| AttrValue::from(place.on_the_rack()));
-                        html! { <Row key={garment.id().as_str().to_owned()} {appraisal} {worth} left={appraisals.left(garment)} {open} {pick} picked={picked.clone()} delete={delete.clone()} garment={garment.clone()} /> }
-                    }) }
-                </ul>
+                if found > 0 {
+                    <ul class="rack">
+                        { for rows.iter().take((*shown).min(count)).map(|garment| {
+                            let appraisal = appraisals.of(garment);
+                            let open = open.as_ref() == Some(garment.id());
+                            let pick = picks.as_ref().map(|_| ids.contains(garment.id()));
+                            let worth = places.as_ref().and_then(|places| places.get(garment.id())).map(|place| AttrValue::from(place.on_the_rack()));
+                            html! { <Row key={garment.id().as_str().to_owned()} {appraisal} {worth} left={appraisals.left(garment)} {open} {pick} picked={picked.clone()} delete={delete.clone()} garment={garment.clone()} /> }
+                        }) }
+                    </ul>
+                }
                 if found > *shown {
                     <p class="lonely"><button type="button" class="ghost" onclick={more}>{ say!("Show more ({count} left)", count = found - *shown) }</button></p>
                 }

@@ -143,15 +143,16 @@ fn cost_facts(garment: &Rc<Garment>, system: System) -> Html {
             <p class="hint">{ say!("Quality and cost are two things. These answers speak of work and material, not of how good the garment is.") }</p>
             if facts.is_empty() {
                 <p>{ say!("No check that speaks of cost is answered yet.") }</p>
+            } else {
+                <ul class="facts">
+                    { for facts.into_iter().map(|(check, meaning)| html! {
+                        <li key={check.key}>
+                            <a href={Route::Check(garment.id().clone(), check.key.to_owned()).href()}><b>{ check.name() }</b><small>{ words::answer(garment, check, system) }</small></a>
+                            <p>{ meaning }</p>
+                        </li>
+                    }) }
+                </ul>
             }
-            <ul class="facts">
-                { for facts.into_iter().map(|(check, meaning)| html! {
-                    <li key={check.key}>
-                        <a href={Route::Check(garment.id().clone(), check.key.to_owned()).href()}><b>{ check.name() }</b><small>{ words::answer(garment, check, system) }</small></a>
-                        <p>{ meaning }</p>
-                    </li>
-                }) }
-            </ul>
         </section>
     }
 }

@@ -23,6 +23,14 @@ pub struct Props {
     pub children: Html,
 }
 
+/// A landmark with nothing in it would be announced all the same.
+fn is_empty(children: &Html) -> bool {
+    match children {
+        Html::VList(list) => list.iter().all(is_empty),
+        _ => false,
+    }
+}
+
 /// The bar over a screen.
 #[component]
 pub fn Bar(props: &Props) -> Html {
@@ -37,7 +45,9 @@ pub fn Bar(props: &Props) -> Html {
                     <p>{ &props.under }</p>
                 }
             </div>
-            <nav class="bar-more" aria-label={say!("This screen")}>{ props.children.clone() }</nav>
+            if !is_empty(&props.children) {
+                <nav class="bar-more" aria-label={say!("This screen")}>{ props.children.clone() }</nav>
+            }
         </header>
     }
 }

@@ -143,7 +143,7 @@ pub fn BodyMeasureRow(props: &Props) -> Html {
                 <p class="hint" id={wanted_id}>{ wanted }</p>
             }
             <details class="body-how">
-                <summary aria-label={say!("How to take it: {measure}", measure = within(measure.name()))}>{ say!("How to take it") }</summary>
+                <summary>{ say!("How to take it") }<span class="unseen">{ format!(": {}", within(measure.name())) }</span></summary>
                 <div class="body-how-in">
                     if let Some(picture) = picture {
                         <Drawn picture={*picture} />

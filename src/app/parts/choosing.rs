@@ -108,24 +108,26 @@ pub fn Choosing(props: &Props) -> Html {
                 count if count > MOST_BESIDE => say!("{count} chosen. Side by side there is room for {most}.", count, most = MOST_BESIDE),
                 count => say!("{count} chosen.", count),
             } }</p>
+            <div class="foot-more">
+                if (2..=MOST_BESIDE).contains(&count) {
+                    <a class="second" href={Route::BesideSheet(ids.clone()).href()}>{ say!("Print on one page") }</a>
+                }
+                <button type="button" class="second" disabled={count == 0} onclick={list}>{ if listed { say!("Off the short list") } else { say!("On the short list") } }</button>
+                <button type="button" class="second" disabled={count == 0} onclick={turn(true)}>{ say!("Move to a collection") }</button>
+                <button type="button" class="second" disabled={count == 0} onclick={put_away}>{ if *away { say!("garments" | "Take out again") } else { say!("garments" | "Put away") } }</button>
+                if count > 0 {
+                    <a class="second" href={Route::HandOn(ids.clone()).href()}>{ say!("Export these") }</a>
+                } else {
+                    <button type="button" class="second" disabled=true>{ say!("Export these") }</button>
+                }
+                if count < shown.len() {
+                    <button type="button" class="second" onclick={all}>{ say!("Tick all {count}", count = shown.len()) }</button>
+                }
+            </div>
             if (2..=MOST_BESIDE).contains(&count) {
                 <a class="prime" href={Route::Beside(ids.clone()).href()}>{ say!("Set side by side") }</a>
             } else {
                 <button type="button" class="prime" disabled=true>{ say!("Set side by side") }</button>
-            }
-            if (2..=MOST_BESIDE).contains(&count) {
-                <a class="second" href={Route::BesideSheet(ids.clone()).href()}>{ say!("Print on one page") }</a>
-            }
-            <button type="button" class="second" disabled={count == 0} onclick={list}>{ if listed { say!("Off the short list") } else { say!("On the short list") } }</button>
-            <button type="button" class="second" disabled={count == 0} onclick={turn(true)}>{ say!("Move to a collection") }</button>
-            <button type="button" class="second" disabled={count == 0} onclick={put_away}>{ if *away { say!("Take out again") } else { say!("Put away") } }</button>
-            if count > 0 {
-                <a class="second" href={Route::HandOn(ids.clone()).href()}>{ say!("Export these") }</a>
-            } else {
-                <button type="button" class="second" disabled=true>{ say!("Export these") }</button>
-            }
-            if count < shown.len() {
-                <button type="button" class="second" onclick={all}>{ say!("Tick all {count}", count = shown.len()) }</button>
             }
             <button type="button" class="second" onclick={end}>{ say!("Leave it") }</button>
         </div>

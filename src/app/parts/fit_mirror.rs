@@ -105,7 +105,7 @@ pub fn Mirror(props: &Props) -> Html {
             { for [CAUTION].iter().chain(raw.then_some(&RAW)).map(|caution| html! {
                 <p key={*caution} class="caution"><Icon shape={Shape::Care} /><span>{ said(caution) }</span></p>
             }) }
-            <h3>{ say!("your body" | "Move") }<small>{ say!("{count} of {all} made", count = moves, all = table.moves.len()) }</small></h3>
+            <h3>{ say!("your body" | "Move") }{ " " }<small>{ say!("{count} of {all} made", count = moves, all = table.moves.len()) }</small></h3>
             <ul class="fit-rows">{ for table.moves.iter().map(|one| one_move(garment, one, act)) }</ul>
             <details class="fit-signs" open={looked > 0}>
                 <summary>{ say!("Stand and look for lines ({count} of {all})", count = looked, all = table.signs.len()) }</summary>

@@ -5,7 +5,7 @@ use yew::prelude::*;
 /// What is drawn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Shape {
-    /// An arrow to the left.
+    /// An arrow back: to the left, where one reads from left to right.
     Back,
     /// Three lines with marks: the list of checks.
     List,
@@ -28,6 +28,11 @@ pub enum Shape {
 }
 
 impl Shape {
+    /// Whether it points the way that one reads, and so turns round where one reads from right to left.
+    const fn points(self) -> bool {
+        matches!(self, Shape::Back | Shape::List | Shape::Undo)
+    }
+
     const fn path(self) -> &'static str {
         match self {
             Shape::Back => "M15 5l-7 7 7 7",
@@ -54,7 +59,7 @@ pub struct Props {
 #[component]
 pub fn Icon(props: &Props) -> Html {
     html! {
-        <svg class="icon" viewBox="0 0 24 24" width="24" height="24" aria-hidden="true" focusable="false">
+        <svg class={classes!("icon", props.shape.points().then_some("icon-way"))} viewBox="0 0 24 24" width="24" height="24" aria-hidden="true" focusable="false">
             <path d={props.shape.path()} />
         </svg>
     }

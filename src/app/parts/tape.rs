@@ -52,7 +52,7 @@ fn ticks() -> String {
     })
 }
 
-/// The belief as a picture, with its headline.
+/// The belief as a picture, with its headline. The picture is silent: the headline, here or beside it, says the same in words.
 #[component]
 pub fn Tape(props: &Props) -> Html {
     let appraisal = &props.appraisal;
@@ -70,7 +70,7 @@ pub fn Tape(props: &Props) -> Html {
             if !props.bare {
                 <p class="tape-lead"><strong>{ &lead }</strong>{ " " }<span>{ &rest }</span></p>
             }
-            <svg viewBox={if props.bare { "0 0 340 68" } else { "0 0 340 88" }} role="img" aria-label={format!("{lead}, {rest}")} focusable="false">
+            <svg viewBox={if props.bare { "0 0 340 68" } else { "0 0 340 88" }} aria-hidden="true" focusable="false">
                 <path class="tape-area" d={area} />
                 <path class="tape-line" d={line} />
                 <rect class="tape-strip" x="0" y={HILL_FOOT.to_string()} width="340" height={strip.to_string()} />
