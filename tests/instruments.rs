@@ -69,7 +69,7 @@ fn every_instrument_is_whole() {
         assert!((2..=5).contains(&instrument.steps().len()), "{key} has {} steps", instrument.steps().len());
         assert!(!instrument.sources.is_empty(), "{key}");
         let sentences = instrument.steps().into_iter().chain(instrument.cautions()).chain([instrument.says()]);
-        for sentence in sentences.chain(instrument.inputs.iter().map(|input| &input.ask())) {
+        for sentence in sentences.chain(instrument.inputs.iter().map(|input| input.ask())) {
             assert!(sentence.ends_with('.') && !sentence.contains('!') && !sentence.contains("  "), "{key}: {sentence}");
         }
         assert!(instrument.inputs.iter().any(|input| input.needed == Needed::Always), "{key} can be left empty");

@@ -11,17 +11,17 @@ pub struct PointOfMeasure {
     /// Name in storage; never renamed once released.
     pub key: &'static str,
     /// The trade's name.
-    pub(crate) name: &'static str,
+    pub name: &'static str,
     /// How the piece lies and where the tape goes.
-    pub(crate) lay: &'static str,
+    pub lay: &'static str,
     /// Whether the flat width is doubled to a girth.
     pub doubled: bool,
     /// Usual tolerance either way of the finished measure (a girth where doubled), in millimetres.
     pub tolerance_mm: f64,
     /// Where the tolerance comes from.
-    pub(crate) tolerance_from: &'static str,
+    pub tolerance_from: &'static str,
     /// Where the way of laying comes from.
-    pub(crate) lay_from: &'static str,
+    pub lay_from: &'static str,
 }
 
 crate::language::says!(PointOfMeasure { name, lay, tolerance_from, lay_from });

@@ -184,7 +184,7 @@ pub fn BesideSheetPage(props: &Props) -> Html {
                 <p class="sheet-foot">{ say!("What is judgement: bands, how far each answer counts, and so which is better made and the value for quality. A band is a belief with a chance, not a grade by a laboratory, and no price moved it. Landed costs take averages of freight, duty and fees. A dash: not answered, or not measured. Garment Assay, {day}.", day = clock::written_day(*today)) }</p>
             </article>
             <div class="foot">
-                <button type="button" class="prime" onclick={print}>{ say!("Print") }</button>
+                <button type="button" class="prime" onclick={print}>{ say!("to do" | "Print") }</button>
                 <a class="second" href={back}>{ say!("Back to side by side") }</a>
             </div>
         </>

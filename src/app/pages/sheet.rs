@@ -73,7 +73,7 @@ pub fn SheetPage(props: &Props) -> Html {
                 <p class="sheet-foot">{ say!("Bands, and how far each answer counts, are one expert’s judgement; instruments and standards are named in the app. A band is a belief with a chance, not a grade by a laboratory.") }{ " Garment Assay, " }{ clock::written_day(garment.noted()) }{ "." }</p>
             </article>
             <div class="foot">
-                <button type="button" class="prime" onclick={print}>{ say!("Print") }</button>
+                <button type="button" class="prime" onclick={print}>{ say!("to do" | "Print") }</button>
                 <a class="second" href={Route::Result(id).href()}>{ say!("Back to the result") }</a>
             </div>
         </>

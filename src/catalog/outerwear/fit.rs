@@ -26,7 +26,7 @@ pub(super) static FIT: FitTable = FitTable {
 
 static REGULAR: Cut = Cut { key: "regular", name: "Regular", says: "Room for a shirt and a sweater." };
 static OVER_JACKET: Cut = Cut { key: "over-jacket", name: "Over a jacket", says: "A tailored jacket goes under it." };
-static LOOSE: Cut = Cut { key: "loose", name: "Loose", says: "Stands off all round; shoulders may drop." };
+static LOOSE: Cut = Cut { key: "loose", name: "Loose fit", says: "Stands off all round; shoulders may drop." };
 
 /// Ease does not hang on the give of the cloth: one row for each cut.
 const ANY_GIVE: f64 = 3.0;

@@ -40,7 +40,7 @@ pub(in crate::catalog) static SEAMS: Condition = Condition {
             },
             Level {
                 key: "sound",
-                name: "Sound",
+                name: "Whole and sound",
                 line: "It closes again, and nothing shows.",
                 spans: &[],
                 drawn: Some(Picture::SecondHand(SecondHand::Strained(Strained::Sound))),

@@ -20,7 +20,7 @@ pub(super) static FIT: FitTable = FitTable {
 
 static CLOSE: Cut = Cut { key: "close", name: "Close", says: "Lies on chest and arm and stretches over them." };
 static REGULAR: Cut = Cut { key: "regular", name: "Regular", says: "Room for a shirt beneath." };
-static LOOSE: Cut = Cut { key: "loose", name: "Loose", says: "Stands off; shoulders may drop." };
+static LOOSE: Cut = Cut { key: "loose", name: "Loose fit", says: "Stands off; shoulders may drop." };
 
 /// Give of plain knitting across, in per cent, for which the rows stand. Judgement.
 const KNITTING: f64 = 40.0;

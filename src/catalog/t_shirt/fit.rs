@@ -26,7 +26,7 @@ pub(super) static FIT: FitTable = FitTable {
 
 static SLIM: Cut = Cut { key: "slim", name: "Slim", says: "Touches chest and upper arm." };
 static REGULAR: Cut = Cut { key: "regular", name: "Regular", says: "Falls straight from the chest with some room." };
-static LOOSE: Cut = Cut { key: "loose", name: "Loose", says: "Stands off; shoulders may drop." };
+static LOOSE: Cut = Cut { key: "loose", name: "Loose fit", says: "Stands off; shoulders may drop." };
 
 /// Give of plain jersey across, in per cent, for which the rows stand. Judgement.
 const JERSEY: f64 = 30.0;

@@ -66,7 +66,7 @@ pub(in crate::catalog) static PATTERNED: Check = Check {
     levels: &[
         Level {
             key: "plain",
-            name: "Plain",
+            name: "Plain cloth",
             line: "One colour, a weave effect, or a print without direction.",
             spans: &[],
             drawn: Some(Picture::Plain(&Picture::Matching(Matching { miss_mm: 0.0, pattern: false, pieced: false }))),
