@@ -73,12 +73,93 @@ function say(sentence) {
   document.querySelector("[aria-busy]")?.removeAttribute("aria-busy");
 }
 
+// A program that panicked is gone, and can neither save nor go on. So what is left to do is offered from here.
+const STREAK = "garment-assay crashes";
+// A start that lasts so many milliseconds is no part of a row of starts that stop.
+const SOUND = 10_000;
+let stopped = false;
+
+const rescue = () => import(new URL("rescue.js", document.baseURI).href);
+
+// Of the tab and not of the browser: a row of starts that stop is a matter of minutes, and nothing is to be written for everybody else.
+function streak(count) {
+  try {
+    if (count === undefined) return Number(window.sessionStorage.getItem(STREAK));
+    window.sessionStorage.setItem(STREAK, count);
+  } catch {
+    return 0;
+  }
+}
+
+function button(words, kind, press) {
+  const made = document.createElement("button");
+  made.type = "button";
+  made.className = kind;
+  made.textContent = words;
+  made.addEventListener("click", press);
+  return made;
+}
+
+function offer(reason) {
+  if (stopped) return;
+  stopped = true;
+  const count = (streak() || 0) + 1;
+  streak(count);
+  // The panic hook has said it, where it was a panic.
+  if (crash.hidden) {
+    say(`The app stopped at something it did not expect. What you answered before is kept. Load the page again to go on. (${reason})`);
+  }
+  // What is in a dialog's shadow cannot be pressed.
+  for (const dialog of document.querySelectorAll("dialog[open]")) dialog.close();
+  const [sentence, told, row] = ["p", "p", "div"].map((name) => document.createElement(name));
+  sentence.textContent = crash.textContent;
+  told.setAttribute("role", "status");
+  row.className = "row";
+  const failed = (reason) => (told.textContent = `That did not work. (${reason})`);
+  const save = () =>
+    rescue()
+      .then((rescue) => rescue.save())
+      .then((pages) => (told.textContent = `Saved. Pages in the file: ${pages}. You can import it in the settings. Photographs stay in this browser.`))
+      .catch(failed);
+  row.append(button("Save my notes to a file", "second", save), button("Load the page again", "second", () => window.location.reload()));
+  // Two starts in a row stopped: the page that was being read is set aside, if it is known; when that did not help, or it is not, all are.
+  if (count > 1) {
+    const read = /^garment-assay\/(page|person)\//.test(crash.dataset.reading ?? "") && count === 2 ? crash.dataset.reading : null;
+    const without = () =>
+      rescue()
+        .then((rescue) => rescue.setAside(read))
+        .then(() => {
+          // The address may be what it stopped at.
+          window.history.replaceState(null, "", "#/");
+          window.location.reload();
+        })
+        .catch(failed);
+    const why = document.createElement("p");
+    why.textContent = "It stopped twice in a row. Save your notes first. You can then open the app without what it could not read. That is set aside, not deleted.";
+    row.append(button(read ? "Open without the page it stopped at" : "Open without my notes", "second", without));
+    crash.replaceChildren(sentence, why, row, told);
+  } else {
+    crash.replaceChildren(sentence, row, told);
+  }
+}
+
+// An event without an error is no fault of the program: browsers report some of their own that way.
+window.addEventListener("error", ({ error }) => error && offer(error));
+window.addEventListener("unhandledrejection", ({ reason }) => {
+  // What the browser refuses is an answer; what throws in the program's own code ends it.
+  if (reason instanceof Error && !(reason instanceof window.DOMException)) offer(reason);
+});
+window.setTimeout(() => stopped || (streak() && streak(0)), SOUND);
+
 // What keeps the app for use without a network comes when the app stands and nothing else is to be done.
 function whenIdle() {
-  const come = () =>
-    import(new URL("flight.js", document.baseURI).href).catch(() =>
+  const come = () => {
+    // Fetched before it is needed: when it is, there may be no network.
+    rescue().catch(() => {});
+    return import(new URL("flight.js", document.baseURI).href).catch(() =>
       document.dispatchEvent(new window.CustomEvent("flight-told", { detail: "failed current" })),
     );
+  };
   const wait = () => (window.requestIdleCallback ? window.requestIdleCallback(come, { timeout: 5000 }) : window.setTimeout(come, 1000));
   if (document.readyState === "complete") wait();
   else window.addEventListener("load", wait, { once: true });
@@ -92,6 +173,7 @@ if (typeof WebAssembly !== "object" || !WebAssembly.validate(SIMD)) {
     .then(whenIdle)
     .catch((reason) => {
       console.error(reason);
+      if (reason instanceof WebAssembly.RuntimeError) return offer(reason);
       say("Garment Assay could not start. Your notes are untouched. Reload the page; if that does not help, restart the browser.");
     });
 }

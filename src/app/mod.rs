@@ -22,4 +22,5 @@ mod words;
 mod worth;
 
 pub use browser::document::{mount, say_crash};
+pub use browser::shelf::last_read;
 pub use entrance::{Entrance, Props as EntranceProps, bring_house, is_first_visit};

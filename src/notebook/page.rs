@@ -69,6 +69,8 @@ pub enum Unreadable {
     },
     /// It is of a family that this version does not know.
     UnknownFamily(String),
+    /// The app stopped when it read it, so it was set aside and is not read.
+    Stopped,
 }
 
 impl fmt::Display for Unreadable {
@@ -77,6 +79,9 @@ impl fmt::Display for Unreadable {
             Unreadable::Damaged => f.write_str("This page is damaged. Its text is kept as it was; you can save it to a file."),
             Unreadable::Newer { .. } => f.write_str(
                 "This page was written by a newer version of the app. It is kept as it is; load the app again to update it.",
+            ),
+            Unreadable::Stopped => f.write_str(
+                "The app stopped when it read this page, so it was set aside. Its text is kept as it was; you can save it to a file.",
             ),
             Unreadable::UnknownFamily(family) => {
                 write!(f, "This page is about a kind of garment that this version does not know ({family}). It is kept as it is.")

@@ -234,7 +234,7 @@ fn TakeIn(props: &TakeInProps) -> Html {
                 None => Html::default(),
                 Some(Err(fault)) => html! { <p class="fault" role="alert">{ fault.to_string() }</p> },
                 Some(Ok(plan)) => {
-                    let Import { made, settings, changes: garments_change, people: people_change, conflicts } = plan;
+                    let Import { made, settings, changes: garments_change, people: people_change, conflicts, unread } = plan;
                     let garments_change = settled(garments_change, &conflicts, &here, |id| choices.0.get(id).copied().unwrap_or_default());
                     let pairs: Vec<(Rc<Garment>, Rc<Garment>)> = conflicts
                         .into_iter()
@@ -288,6 +288,9 @@ fn TakeIn(props: &TakeInProps) -> Html {
                             }
                             if !named.is_empty() {
                                 <p>{ format!("Changed, deleted or kept twice: {named}.") }</p>
+                            }
+                            if unread > 0 {
+                                <p>{ format!("Pages in it that cannot be read, and are left out: {unread}. Keep the file.") }</p>
                             }
                             { photographs_with((*opened).as_ref()) }
                             if !pairs.is_empty() {
