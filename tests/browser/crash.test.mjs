@@ -9,7 +9,7 @@ import { test } from "node:test";
 import { isTooWide, smallTargets, started, violations, visit } from "./harness.mjs";
 import * as marked from "./picture.mjs";
 import { garment } from "./rack.mjs";
-import { answer, answered, begin, chooseFile, garmentId, go, kept, next, openCheck, plan, reload, storage, until, visitWith } from "./steps.mjs";
+import { answer, begin, chooseFile, garmentId, go, kept, next, openCheck, plan, reload, storage, until, visitWith } from "./steps.mjs";
 
 const main = (page) => page.getByRole("main");
 const crash = (page) => page.locator("#crash");
@@ -74,7 +74,8 @@ test("a panic in use is said, what was answered is saved to a file that comes in
     await crash(page).getByText(/stopped at something it did not expect\. What you answered before is kept.*invalid attribute key/s).waitFor();
     crashed(problems);
     assert.equal(await button(page, /^Open without/).count(), 0, "once is no row");
-    assert.deepEqual(await violations(page), []);
+    // The page behind it is half made, and its heading may be gone.
+    assert.deepEqual((await violations(page)).filter((one) => !one.startsWith("page-has-heading-one")), []);
     assert.ok(!(await isTooWide(page)));
     assert.deepEqual((await smallTargets(page)).filter((one) => /Save my|Load the/.test(one)), []);
     const text = await saved(page);
@@ -83,7 +84,8 @@ test("a panic in use is said, what was answered is saved to a file that comes in
     await started(page);
     await kept(page);
     assert.ok(await crash(page).isHidden());
-    assert.equal((await answered(page).catch(() => []), await go(page, `#/garment/${id}/checks`, "All checks"), await main(page).locator("[data-state=answered]").count()), 3);
+    await go(page, `#/garment/${id}/checks`, "All checks");
+    assert.equal(await main(page).locator("[data-state=answered]").count(), 3);
     await openCheck(page, /Stitch density/);
     await answer(page, 0);
   });
