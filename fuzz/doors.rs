@@ -218,7 +218,8 @@ pub fn record(data: &[u8]) {
     let body = text.split_once('\n').map_or(&*text, |(_, body)| body);
     let garment = match read(&sealed(body, 1)) {
         Ok(Page::Here { record, .. }) => *record,
-        Ok(Page::Gone { .. }) | Err(Unreadable::Damaged | Unreadable::Newer { .. } | Unreadable::UnknownFamily(_)) => return,
+        Ok(Page::Gone { .. })
+        | Err(Unreadable::Damaged | Unreadable::Newer { .. } | Unreadable::Stopped | Unreadable::UnknownFamily(_)) => return,
     };
     APPRAISER.with(|appraiser| {
         let appraisal = appraiser.appraise(&garment);

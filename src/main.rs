@@ -7,7 +7,7 @@ use app::{Entrance, EntranceProps};
 fn main() {
     // A panic must not leave a person with a screen that no longer answers and no word about it. The renderer installs a hook of its
     // own unless it is given one.
-    yew::set_custom_panic_hook(Box::new(|info| app::say_crash(&info.to_string())));
+    yew::set_custom_panic_hook(Box::new(|info| app::say_crash(&info.to_string(), &app::last_read())));
     wasm_bindgen_futures::spawn_local(async {
         // Without its words the entrance speaks English.
         app::bring_entrance().await;

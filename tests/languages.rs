@@ -247,6 +247,27 @@ fn every_lesson_is_written_in_every_language() {
 }
 
 #[test]
+fn what_is_said_before_the_program_is_there_is_said_in_every_language() {
+    let script = fs::read_to_string(root().join("web/boot.js")).unwrap();
+    let page = fs::read_to_string(root().join("index.html")).unwrap();
+    let said: BTreeSet<&str> = script.split("said(\"").skip(1).map(|rest| rest.split_once('"').unwrap().0).collect();
+    let waiting = page.split_once("<p>").unwrap().1.split_once("</p>").unwrap().0;
+    assert!(said.len() > 8, "{said:?}");
+    for english in said.into_iter().chain([waiting]) {
+        let entry = script
+            .split_once(&format!("  {english:?}: {{"))
+            .unwrap_or_else(|| panic!("web/boot.js has no words for {english}"))
+            .1;
+        let entry = entry.split_once("},\n").unwrap().0;
+        for language in others() {
+            let theirs = entry.split_once(&format!("{}: \"", language.tag())).map(|(_, rest)| rest.split_once('"').unwrap().0);
+            let theirs = theirs.unwrap_or_else(|| panic!("{english} has no {}", language.own_name()));
+            assert!(theirs != english && names(theirs) == names(english), "{theirs}");
+        }
+    }
+}
+
+#[test]
 fn the_reader_of_sources_finds_what_is_said_and_nothing_else() {
     let folder = std::env::temp_dir().join(format!("garment-assay-messages-{}", std::process::id()));
     fs::create_dir_all(folder.join("app")).unwrap();

@@ -3,7 +3,7 @@
 mod people;
 
 use std::cell::RefCell;
-use std::collections::{BTreeMap, VecDeque};
+use std::collections::{BTreeMap, BTreeSet, VecDeque};
 use std::rc::Rc;
 
 use garment_assay::cost::Rates;
@@ -69,6 +69,15 @@ enum Mirroring {
     Off,
 }
 
+/// What is kept as a whole beside the pages.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Small {
+    Settings,
+    Trials,
+    LessonsRead,
+    Keeping,
+}
+
 /// Milliseconds from the first page to the fetching of what the others need.
 const AFTER_THE_FIRST_PAGE: u32 = 1500;
 
@@ -103,6 +112,8 @@ pub struct App {
     outgoing: Rc<RefCell<VecDeque<(String, String)>>>,
     /// A large import that is under way.
     importing: Option<Importing>,
+    /// What is no page and could not be kept; it is tried again whenever something else is.
+    small_unkept: BTreeSet<Small>,
     /// A garment that goes on under a new name since this message: old name, new name.
     renamed: Option<(Id, Id)>,
     appraisals: Appraisals,
@@ -199,6 +210,7 @@ impl Component for App {
             mirroring: Mirroring::Opening,
             outgoing: Rc::default(),
             importing: None,
+            small_unkept: BTreeSet::new(),
             renamed: None,
             appraisals: Appraisals::default(),
             pricing: Pricing::default(),
@@ -251,6 +263,7 @@ impl Component for App {
                 true
             }
             Incoming::Mirrored(Some(pages)) => {
+                let pages = self.notebook.without_aside(pages);
                 for (key, text) in &pages {
                     match Elsewhere::of(key, text) {
                         Elsewhere::Changed(garment) => self.rescue(ctx, garment.id(), Some(&garment)),
@@ -586,30 +599,14 @@ impl App {
                 let kept = self.notebook.discard(&id);
                 self.note_keeping_person(ctx, &id, kept);
             }
-            Effect::KeepSettings => {
-                if let Err(KeepFault(fault)) = self.notebook.keep_settings(&self.model.settings.write()) {
-                    self.model.fault = Some(fault);
-                }
-            }
+            Effect::KeepSettings => self.keep_small(Small::Settings),
             Effect::KeepOnTheBench(readings) => {
-                if let Err(KeepFault(fault)) = self.notebook.keep_on_the_bench(&readings) {
-                    self.model.fault = Some(fault);
-                }
+                let kept = self.notebook.keep_on_the_bench(&readings);
+                self.note_small(kept);
             }
-            Effect::KeepTrials => {
-                if let Err(KeepFault(fault)) = self.notebook.keep_trials(&self.model.trials) {
-                    self.model.fault = Some(fault);
-                }
-            }
-            Effect::KeepLessonsRead => {
-                if let Err(KeepFault(fault)) = self.notebook.keep_lessons_read(&self.model.read) {
-                    self.model.fault = Some(fault);
-                }
-            }
-            Effect::KeepKeeping => match self.notebook.keep_keeping(&self.model.standing.keeping) {
-                Ok(joined) => self.model.standing.keeping = Rc::new(joined),
-                Err(KeepFault(fault)) => self.model.fault = Some(fault),
-            },
+            Effect::KeepTrials => self.keep_small(Small::Trials),
+            Effect::KeepLessonsRead => self.keep_small(Small::LessonsRead),
+            Effect::KeepKeeping => self.keep_small(Small::Keeping),
             Effect::Wish(Wish::AskPromise) => {
                 let link = ctx.link().clone();
                 wasm_bindgen_futures::spawn_local(async move {
@@ -620,9 +617,7 @@ impl App {
             Effect::Wish(wish) => flight::wish(wish),
             Effect::KeepScale(scale) => {
                 let kept = screen::name().map_or(Ok(()), |name| self.notebook.keep_scale(&name, scale.as_ref()));
-                if let Err(KeepFault(fault)) = kept {
-                    self.model.fault = Some(fault);
-                }
+                self.note_small(kept);
             }
             Effect::Erase => {
                 self.importing = None;
@@ -630,6 +625,7 @@ impl App {
                     Ok(()) => {
                         self.model.fault = None;
                         (self.model.unkept, self.model.unkept_people) = (Rc::default(), Rc::default());
+                        self.small_unkept.clear();
                         self.model.low_on_room = !self.notebook.set_reserve_aside();
                         self.model.notice = Some(Rc::new(Notice::plain(say!("Everything is erased."))));
                     }
@@ -646,11 +642,12 @@ impl App {
                     Mirroring::On | Mirroring::Off => self.empty_mirror(ctx),
                 }
             }
-            Effect::DropSetAside(key) => {
-                if let Err(KeepFault(fault)) = self.notebook.drop_set_aside(&key) {
-                    self.model.fault = Some(fault);
-                }
-            }
+            Effect::DropSetAside(key) => match self.notebook.drop_set_aside(&key) {
+                // No page in the place of the mirror's, or that one would come back.
+                Ok(Some(key)) => self.send_to_mirror(ctx, vec![(key, String::new())]),
+                Ok(None) => {}
+                Err(KeepFault(fault)) => self.model.fault = Some(fault),
+            },
             Effect::Open(route) => match self.renamed.take() {
                 Some((old, new)) if route.garment() == Some(&old) => address::open(&route.of(new).href()),
                 _ => address::open(&route.href()),
@@ -692,12 +689,53 @@ impl App {
 
     /// A page is on the shelf: it goes to the mirror, and what was said about storage may no longer be true.
     fn note_kept(&mut self, ctx: &Context<App>, page: (String, String), reserve_used: bool) {
-        if self.model.unkept.is_empty() && self.model.unkept_people.is_empty() {
-            self.model.fault = None;
-        }
+        self.try_small_again();
         // Once there is room again, the reserve comes back before the sentence goes.
         self.model.low_on_room = reserve_used || (self.model.low_on_room && !self.notebook.set_reserve_aside());
         self.send_to_mirror(ctx, vec![page]);
+    }
+
+    /// Keeps something that is no page, as it stands now.
+    fn keep_small(&mut self, small: Small) {
+        let fault = self.model.fault.filter(|_| self.small_unkept.is_empty());
+        self.small_unkept.insert(small);
+        self.try_small_again();
+        // A sentence that was there for another reason is not for this to take away.
+        self.model.fault = self.model.fault.or(fault);
+    }
+
+    /// Takes note of whether something that is no page was kept, of which nothing is left to try again.
+    fn note_small(&mut self, kept: Result<(), KeepFault>) {
+        match kept {
+            Ok(()) if self.small_unkept.is_empty() => {}
+            Ok(()) => self.try_small_again(),
+            Err(KeepFault(fault)) => self.model.fault = Some(fault),
+        }
+    }
+
+    /// Keeps what could not be kept before; once nothing is left of it, the sentence about storage goes.
+    fn try_small_again(&mut self) {
+        let mut refused = None;
+        for small in self.small_unkept.clone() {
+            let kept = match small {
+                Small::Settings => self.notebook.keep_settings(&self.model.settings.write()),
+                Small::Trials => self.notebook.keep_trials(&self.model.trials),
+                Small::LessonsRead => self.notebook.keep_lessons_read(&self.model.read),
+                Small::Keeping => self
+                    .notebook
+                    .keep_keeping(&self.model.standing.keeping)
+                    .map(|joined| self.model.standing.keeping = Rc::new(joined)),
+            };
+            match kept {
+                Ok(()) => {
+                    self.small_unkept.remove(&small);
+                }
+                Err(KeepFault(fault)) => refused = Some(fault),
+            }
+        }
+        if refused.is_some() || (self.model.unkept.is_empty() && self.model.unkept_people.is_empty()) {
+            self.model.fault = refused;
+        }
     }
 
     /// Two windows wrote the same page: theirs keeps the name, ours goes on under a new one.

@@ -8,6 +8,7 @@ use serde_json::{Map, Value, json};
 use super::checksum::checksum;
 use super::page::FORM;
 use super::record::{LONGEST, PageName, Record};
+use super::rescue::{self, rescued};
 use super::settings::Settings;
 use crate::fit::Person;
 use crate::garment::Garment;
@@ -109,6 +110,8 @@ pub struct Import {
     /// Those garments that would be added beside one that is here, as the file has them and under the id of the one here: one for each
     /// [`Change::AddBeside`], in the same order.
     pub conflicts: Vec<Garment>,
+    /// Pages in a file saved after a crash of which no text can be read; they are left out. An export has none.
+    pub unread: usize,
 }
 
 /// What an import does to one garment or one person.
@@ -142,7 +145,8 @@ pub fn import(text: &str, here: &[&Garment], mode: Mode) -> Result<Import, Impor
 /// [`ImportFault`] says why a file is refused as a whole.
 pub fn import_all(text: &str, here: &[&Garment], people: &[&Person], mode: Mode) -> Result<Import, ImportFault> {
     let file: Value = serde_json::from_str(text.trim_start_matches('\u{feff}')).map_err(|_| broken(text))?;
-    if file.get("kind").and_then(Value::as_str) != Some(KIND) {
+    let kind = file.get("kind").and_then(Value::as_str);
+    if kind != Some(KIND) && kind != Some(rescue::KIND) {
         return Err(ImportFault::NotOurs);
     }
     match file.get("form").and_then(Value::as_u64) {
@@ -151,6 +155,20 @@ pub fn import_all(text: &str, here: &[&Garment], people: &[&Person], mode: Mode)
         Some(_) => {}
     }
     let made = file.get("made").and_then(Value::as_str).and_then(Day::parse).ok_or(ImportFault::Damaged)?;
+    if kind == Some(rescue::KIND) {
+        let rescued = rescued(&file).ok_or(ImportFault::Damaged)?;
+        let (changes_of_garments, conflicts) = with_conflicts(&rescued.garments, here, mode)?;
+        let people = changes(&rescued.people, people, mode).map_err(ImportFault::Person)?;
+        let settings = rescued.settings.as_deref().map(Settings::read);
+        return Ok(Import {
+            made,
+            settings,
+            changes: changes_of_garments,
+            people: Some(people),
+            conflicts,
+            unread: rescued.unread,
+        });
+    }
     let garments = file.get("garments").and_then(Value::as_array).ok_or(ImportFault::Damaged)?;
     if file.get("count").and_then(Value::as_u64) != Some(garments.len() as u64)
         || file.get("sum") != Some(&sum_of(&made.to_string(), garments).into())
@@ -165,11 +183,17 @@ pub fn import_all(text: &str, here: &[&Garment], people: &[&Person], mode: Mode)
         _ => return Err(ImportFault::Damaged),
     };
     let settings = file.get("settings").map(|settings| Settings::read(&settings.to_string()));
-    let changes = changes(garments, here, mode).map_err(ImportFault::Garment)?;
-    let conflicts = changes.iter().zip(garments).filter(|(change, _)| matches!(change, Change::AddBeside(_)));
+    let (changes, conflicts) = with_conflicts(garments, here, mode)?;
+    Ok(Import { made, settings, changes, people, conflicts, unread: 0 })
+}
+
+/// What becomes of each garment, and those of the file that would be added beside one that is here.
+fn with_conflicts(bodies: &[Value], here: &[&Garment], mode: Mode) -> Result<(Vec<Change>, Vec<Garment>), ImportFault> {
+    let changes = changes(bodies, here, mode).map_err(ImportFault::Garment)?;
+    let conflicts = changes.iter().zip(bodies).filter(|(change, _)| matches!(change, Change::AddBeside(_)));
     // Each was read once already, so none is lost here.
     let conflicts = conflicts.filter_map(|(_, body)| Garment::read(body.as_object()?.clone()).ok()).collect();
-    Ok(Import { made, settings, changes, people, conflicts })
+    Ok((changes, conflicts))
 }
 
 /// What becomes of each record.
@@ -217,5 +241,5 @@ fn beside<R: Record>(record: R, here: &BTreeMap<&str, &R>, in_file: &BTreeSet<&s
 
 /// Text that is no JSON: ours but cut, or something else altogether.
 fn broken(text: &str) -> ImportFault {
-    if text.contains(KIND) { ImportFault::Damaged } else { ImportFault::NotOurs }
+    if text.contains(KIND) || text.contains(rescue::KIND) { ImportFault::Damaged } else { ImportFault::NotOurs }
 }

@@ -2,6 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use super::aside::ASIDE;
 use super::checksum::checksum;
 use super::keeping::Keeping;
 use super::known::Known;
@@ -130,7 +131,9 @@ impl<S: Shelf> Notebook<S> {
     }
 
     fn sort_in(&mut self, key: String, text: String, opened: &mut Opened) {
-        let sorted = if let Some(name) = Id::of_key(&key) {
+        let sorted = if key.starts_with(ASIDE) {
+            Err(Unreadable::Stopped)
+        } else if let Some(name) = Id::of_key(&key) {
             self.sort_page_in(&name, &text).map(|garment| opened.garments.extend(garment))
         } else if let Some(name) = PersonId::of_key(&key) {
             self.sort_page_in(&name, &text).map(|person| opened.people.extend(person))
@@ -269,11 +272,8 @@ impl<S: Shelf> Notebook<S> {
         }
     }
 
-    /// Takes a page that could not be read off the shelf for good; one that can be read by now stays.
-    ///
-    /// # Errors
-    /// The shelf refused.
-    pub fn drop_set_aside(&mut self, key: &str) -> Result<(), KeepFault> {
+    /// Takes a page that could not be read off the shelf; one that can be read by now stays.
+    pub(super) fn drop_unread(&mut self, key: &str) -> Result<(), KeepFault> {
         let text = self.shelf.get(key).map_err(KeepFault)?;
         match text.as_deref().map(|text| rev_of(key, text)) {
             Some(Some(Ok(_))) => Ok(()),
@@ -392,7 +392,7 @@ impl<S: Shelf> Notebook<S> {
 
 /// Whether a page lies under that key, or text that was one.
 fn is_page(key: &str) -> bool {
-    [Id::PLACE, Id::DAMAGED, PersonId::PLACE, PersonId::DAMAGED].into_iter().any(|place| key.starts_with(place))
+    [Id::PLACE, Id::DAMAGED, PersonId::PLACE, PersonId::DAMAGED, ASIDE].into_iter().any(|place| key.starts_with(place))
 }
 
 /// How often the page under that key was written, or why it cannot be read; none for the key of something else.

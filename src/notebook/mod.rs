@@ -1,5 +1,6 @@
 //! The stored form: garments and people to text and back, one page each, on a shelf that may fail; what cannot be read is kept and reported.
 
+mod aside;
 mod bundle;
 mod checksum;
 mod export;
@@ -14,6 +15,7 @@ mod page;
 mod person;
 mod photographs;
 mod record;
+mod rescue;
 mod scale;
 mod settings;
 mod shelf;

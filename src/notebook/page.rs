@@ -70,6 +70,8 @@ pub enum Unreadable {
     },
     /// It is of a family that this version does not know.
     UnknownFamily(String),
+    /// The app stopped when it read it, so it was set aside and is not read.
+    Stopped,
 }
 
 impl fmt::Display for Unreadable {
@@ -80,6 +82,9 @@ impl fmt::Display for Unreadable {
             }
             Unreadable::Newer { .. } => f.write_str(say!(
                 "This page was written by a newer version of the app. It is kept as it is; load the app again to update it."
+            )),
+            Unreadable::Stopped => f.write_str(say!(
+                "The app stopped when it read this page, so it was set aside. Its text is kept as it was; you can save it to a file."
             )),
             Unreadable::UnknownFamily(family) => f.write_str(&say!(
                 "This page is about a kind of garment that this version does not know ({family}). It is kept as it is.",

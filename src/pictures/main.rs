@@ -59,7 +59,7 @@ fn Nothing() -> Html {
 }
 
 fn main() {
-    yew::set_custom_panic_hook(Box::new(|info| document::say_crash(&info.to_string())));
+    yew::set_custom_panic_hook(Box::new(|info| document::say_crash(&info.to_string(), "")));
     // A renderer numbers its roots, from 1 on, and marks elements with the number to tell whose event it is. The main program's only root
     // has the 1, and its elements lie around ours: with a 1 of our own it would take our events for its.
     if let Some(nowhere) = door::nowhere() {

@@ -187,8 +187,12 @@ fn say(text: &str) {
     let _ = notice.remove_attribute("hidden");
 }
 
-/// Shows the sentence for a crash, with what is known of it.
-pub fn say_crash(what: &str) {
+/// Shows the sentence for a crash, with what is known of it, and leaves word of what was being read. What can be done about it is offered by
+/// `web/boot.js`, since nothing of this program runs any more.
+pub fn say_crash(what: &str, reading: &str) {
+    if let Some(notice) = document().and_then(|document| document.get_element_by_id("crash")) {
+        let _ = notice.set_attribute("data-reading", reading);
+    }
     say(&say!(
         "The app stopped at something it did not expect. What you answered before is kept. Load the page again to go on. ({what})",
         what

@@ -3,7 +3,7 @@
 use std::cell::RefCell;
 use std::rc::Rc;
 
-use js_sys::{Array, Promise};
+use js_sys::{Array, Function, Object, Promise, Reflect};
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
@@ -79,8 +79,22 @@ impl Mirror {
 }
 
 fn store(database: &IdbDatabase, mode: IdbTransactionMode) -> Result<(IdbObjectStore, IdbTransaction), JsValue> {
-    let transaction = database.transaction_with_str_and_mode(PAGES, mode)?;
+    let transaction = match mode {
+        IdbTransactionMode::Readwrite => lasting(database, &PAGES.into())?,
+        _ => database.transaction_with_str_and_mode(PAGES, mode)?,
+    };
     Ok((transaction.object_store(PAGES)?, transaction))
+}
+
+/// A transaction that writes, and is complete only when the device says that it has it. By default some browsers take it for complete when
+/// the system does, and what a device that loses its power has then not written is gone. Where that cannot be asked for, the wish is not heard.
+pub(super) fn lasting(database: &IdbDatabase, stores: &JsValue) -> Result<IdbTransaction, JsValue> {
+    let options = Object::new();
+    Reflect::set(&options, &"durability".into(), &"strict".into())?;
+    // web-sys has no stable name for the third argument.
+    let begin: Function = Reflect::get(database, &"transaction".into())?.dyn_into()?;
+    let terms = Array::of3(stores, &"readwrite".into(), &options);
+    Ok(begin.apply(database, &terms)?.unchecked_into())
 }
 
 /// The result of a request, once it has one.

@@ -90,7 +90,11 @@ async fn database() -> Result<IdbDatabase, JsValue> {
 
 async fn begun(mode: IdbTransactionMode) -> Result<(IdbTransaction, IdbObjectStore, IdbObjectStore), JsValue> {
     let names = Array::of2(&PICTURES.into(), &UNNAMED.into());
-    let transaction = database().await?.transaction_with_str_sequence_and_mode(&names, mode)?;
+    let database = database().await?;
+    let transaction = match mode {
+        IdbTransactionMode::Readwrite => mirror::lasting(&database, &names)?,
+        _ => database.transaction_with_str_sequence_and_mode(&names, mode)?,
+    };
     let (pictures, unnamed) = (transaction.object_store(PICTURES)?, transaction.object_store(UNNAMED)?);
     Ok((transaction, pictures, unnamed))
 }

@@ -1,8 +1,27 @@
 //! The browser's local storage as a shelf.
 
+use std::cell::RefCell;
+
 use garment_assay::notebook::{Shelf, ShelfFault};
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{DomException, Storage};
+
+thread_local! {
+    /// The key that was read last, while nothing else was asked of the shelf.
+    static LAST_READ: RefCell<String> = const { RefCell::new(String::new()) };
+}
+
+fn note_read(key: &str) {
+    LAST_READ.with_borrow_mut(|last| {
+        last.clear();
+        last.push_str(key);
+    });
+}
+
+/// The key whose text was read last: where a panic comes of a page, it is that page's.
+pub fn last_read() -> String {
+    LAST_READ.with(|last| last.try_borrow().map(|last| last.clone()).unwrap_or_default())
+}
 
 /// Local storage of this site. Asked for anew each time, since a browser may take the permission away.
 #[derive(Clone, Copy, Debug, Default)]
@@ -27,10 +46,12 @@ fn fault(error: JsValue) -> ShelfFault {
 
 impl Shelf for BrowserShelf {
     fn get(&self, key: &str) -> Result<Option<String>, ShelfFault> {
+        note_read(key);
         Self::storage()?.get_item(key).map_err(fault)
     }
 
     fn set(&self, key: &str, text: &str) -> Result<(), ShelfFault> {
+        note_read("");
         Self::storage()?.set_item(key, text).map_err(fault)
     }
 
@@ -39,6 +60,7 @@ impl Shelf for BrowserShelf {
     }
 
     fn keys(&self) -> Result<Vec<String>, ShelfFault> {
+        note_read("");
         let storage = Self::storage()?;
         let length = storage.length().map_err(fault)?;
         (0..length).filter_map(|index| storage.key(index).map_err(fault).transpose()).collect()

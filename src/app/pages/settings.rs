@@ -269,7 +269,7 @@ fn TakeIn(props: &TakeInProps) -> Html {
                 None => Html::default(),
                 Some(Err(fault)) => html! { <p class="fault" role="alert">{ fault.to_string() }</p> },
                 Some(Ok(plan)) => {
-                    let Import { made, settings, changes: garments_change, people: people_change, conflicts } = plan;
+                    let Import { made, settings, changes: garments_change, people: people_change, conflicts, unread } = plan;
                     let garments_change = settled(garments_change, &conflicts, &here, |id| choices.0.get(id).copied().unwrap_or_default());
                     let pairs: Vec<(Rc<Garment>, Rc<Garment>)> = conflicts
                         .into_iter()
@@ -323,6 +323,9 @@ fn TakeIn(props: &TakeInProps) -> Html {
                             }
                             if !named.is_empty() {
                                 <p>{ say!("Changed, deleted or kept twice: {names}.", names = named) }</p>
+                            }
+                            if unread > 0 {
+                                <p>{ say!("Pages in it that cannot be read, and are left out: {count}. Keep the file.", count = unread) }</p>
                             }
                             { photographs_with((*opened).as_ref()) }
                             if !pairs.is_empty() {
