@@ -3,7 +3,7 @@
 //   node tests/browser/lighthouse/run.mjs [VISITS]      3 unless told
 
 import { mkdir, writeFile } from "node:fs/promises";
-import { startFlow } from "lighthouse";
+import lighthouse from "lighthouse";
 import puppeteer from "puppeteer-core";
 import { serve } from "../../../scripts/serve.mjs";
 import { page as pageOf, RACK } from "../rack.mjs";
@@ -23,21 +23,31 @@ function isUnderTheFoot(lhr, id) {
 }
 
 const server = await serve({ dir: "dist" });
-const browser = await puppeteer.launch({ executablePath: process.env.CHROMIUM, headless: true, args: FLAGS });
-try {
-  const page = await browser.newPage();
-  const config = { extends: "lighthouse:default", settings: { onlyCategories: Object.keys(LEAST) } };
-  const flow = await startFlow(page, { name: "Garment Assay", config });
-  for (let visit = 1; visit <= visits; visit += 1) await flow.navigate(server.url, { name: `first visit, time ${visit}` });
-  // Any page of the origin will do to lay the garments on the shelf; this one starts nothing.
-  await page.goto(`${server.url}icon.svg`);
-  await page.evaluate((pages) => pages.forEach(([key, text]) => window.localStorage.setItem(key, text)), RACK.map((garment) => pageOf(garment)));
-  for (const [name, hash] of Object.entries(KEPT)) {
-    await page.goto("about:blank"); // from another address of the app it would be no visit
-    await flow.navigate(server.url + hash, { name, disableStorageReset: true });
-  }
+const config = { extends: "lighthouse:default", settings: { onlyCategories: Object.keys(LEAST) } };
 
-  const { steps } = await flow.createFlowResult();
+/** Has a page judged in a browser of its own, which nobody used before; with `kept`, garments are noted in it already. */
+async function judged(name, hash, kept) {
+  const browser = await puppeteer.launch({ executablePath: process.env.CHROMIUM, headless: true, args: FLAGS });
+  try {
+    const page = await browser.newPage();
+    if (kept) {
+      // Any page of the origin will do to lay the garments on the shelf; this one starts nothing.
+      await page.goto(`${server.url}icon.svg`);
+      await page.evaluate((pages) => pages.forEach(([key, text]) => window.localStorage.setItem(key, text)), RACK.map((garment) => pageOf(garment)));
+      await page.goto("about:blank");
+    }
+    const { lhr } = await lighthouse(server.url + hash, { disableStorageReset: kept }, config, page);
+    if (lhr.runtimeError) throw new Error(`${name}: ${lhr.runtimeError.message}`);
+    return { name, lhr };
+  } finally {
+    await browser.close();
+  }
+}
+
+try {
+  const steps = [];
+  for (let visit = 1; visit <= visits; visit += 1) steps.push(await judged(`first visit, time ${visit}`, "", false));
+  for (const [name, hash] of Object.entries(KEPT)) steps.push(await judged(name, hash, true));
   await mkdir("target", { recursive: true });
   await writeFile("target/lighthouse.json", JSON.stringify(steps.map(({ lhr }) => lhr)));
   for (const { name, lhr } of steps) {
@@ -62,6 +72,5 @@ try {
     }
   }
 } finally {
-  await browser.close();
   await server.close();
 }
