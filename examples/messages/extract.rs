@@ -47,7 +47,7 @@ const TAKES: [(&str, &[&str]); 14] = [
     ("pictures", &["pictures/", "photo/", "photo_worker.rs"]),
     ("measure", &["measure/", "fit/"]),
     ("specimen", &["specimen/"]),
-    ("catalog", &["catalog/", "source.rs"]),
+    ("catalog", &["catalog/", "source.rs", "cost/sources.rs", "cost/market.rs", "lot/sources.rs"]),
     ("jeans", &["catalog/jeans/"]),
     ("woven-shirt", &["catalog/woven_shirt/"]),
     ("t-shirt", &["catalog/t_shirt/"]),
@@ -59,7 +59,7 @@ const TAKES: [(&str, &[&str]); 14] = [
 ];
 
 /// Where tables of data stand: there each literal that reads as words is a message, unless it is a key.
-const TABLES: [&str; 3] = ["catalog/", "measure/", "fit/"];
+const TABLES: [&str; 6] = ["catalog/", "measure/", "fit/", "cost/sources.rs", "cost/market.rs", "lot/sources.rs"];
 
 /// Macros and methods whose text nobody is meant to read on a screen as it stands there.
 const UNREAD: [&str; 18] = [

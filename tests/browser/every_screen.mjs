@@ -16,7 +16,8 @@ const CHOSEN = SCREENS.filter(({ name }) => wanted.length === 0 || wanted.includ
 
 /**
  * Goes through the screens in one window, and collects what `judge` finds on each.
- * @param {object} options of `visit`; `plain` leaves out the screens that one comes to by doing something, which is done in English
+ * @param {object} options of `visit`; `plain` leaves out the screens that one comes to by doing something, which is done in English; `unreached`, a list, takes the
+ *   names of those that could not be come to
  * @param {(page: import("playwright-core").Page) => Promise<string[]>} judge
  * @returns {Promise<string[]>} findings, each with the name of its screen
  */
@@ -32,7 +33,12 @@ export async function onEveryScreen(options, judge) {
         // The frame in index.html has a heading too; and a check stays behind its lesson, out of sight.
         await page.locator("#app:not(:has(.skeleton)) main h1:visible").first().waitFor();
         await settled(page);
-        await act?.(page);
+        try {
+          await act?.(page);
+        } catch (reason) {
+          if (!options.unreached) throw reason;
+          options.unreached.push(name);
+        }
         (await judge(page, name)).forEach(finding(found, name));
       }
     });
