@@ -97,8 +97,8 @@ pub struct Message {
     pub english: String,
     /// The source file that it was first found in, below `src`.
     pub path: String,
-    /// The names of the values that are put in; none where it is a plain text.
-    pub values: Vec<String>,
+    /// The names of the values that are put in where it stands; unknown where it is only marked, and said elsewhere.
+    pub values: Option<Vec<String>>,
 }
 
 impl Message {
@@ -193,7 +193,9 @@ impl Finder<'_> {
                         _ => None,
                     };
                     match called.as_deref() {
-                        Some("say" | "to_say") if before(1).as_deref() == Some("!") => self.say(group.stream()),
+                        Some(name @ ("say" | "to_say")) if before(1).as_deref() == Some("!") => {
+                            self.say(group.stream(), name == "say");
+                        }
                         Some(name) if UNREAD.contains(&name) => {
                             Finder { path: self.path, is_table: false, found: self.found }.look(group.stream())
                         }
@@ -205,7 +207,7 @@ impl Finder<'_> {
                     if let Some(text) = text_of(literal)
                         && reads_as_words(&text, field.as_deref())
                     {
-                        self.add(None, text, Vec::new());
+                        self.add(None, text, None);
                     }
                 }
                 _ => {}
@@ -214,8 +216,8 @@ impl Finder<'_> {
         }
     }
 
-    /// What stands in the brackets of `say!`.
-    fn say(&mut self, tokens: TokenStream) {
+    /// What stands in the brackets of `say!`, or of `to_say!`, which gives no values.
+    fn say(&mut self, tokens: TokenStream, with_values: bool) {
         let tokens: Vec<TokenTree> = tokens.into_iter().collect();
         let literal = |at: usize| match tokens.get(at) {
             Some(TokenTree::Literal(literal)) => text_of(literal),
@@ -235,11 +237,11 @@ impl Finder<'_> {
                 values.push(name.to_string());
             }
         }
-        self.add(sense, english, values);
+        self.add(sense, english, with_values.then_some(values));
         self.look(tokens.into_iter().skip(next).collect());
     }
 
-    fn add(&mut self, sense: Option<String>, english: String, values: Vec<String>) {
+    fn add(&mut self, sense: Option<String>, english: String, values: Option<Vec<String>>) {
         let (sense, english) = match english.split_once('\u{4}') {
             Some((sense, english)) => (Some(sense.to_owned()), english.to_owned()),
             None => (sense, english),
