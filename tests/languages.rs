@@ -11,7 +11,7 @@ use std::fs;
 use std::path::PathBuf;
 
 use extract::{Message, all_files, names};
-use garment_assay::language::{Language, Messages, grouped, money, one, said, speak};
+use garment_assay::language::{Language, Messages, grouped, money, one, speak};
 use garment_assay::learn::{Section, Texts};
 use garment_assay::quantity::{Decimal, written_exactly};
 use serde_json::Value;
@@ -73,7 +73,9 @@ fn message_files_are_as_they_would_be_written() {
 #[test]
 fn every_value_that_a_sentence_names_is_given_and_no_other() {
     let sorted = |names: &[String]| names.iter().cloned().collect::<BTreeSet<_>>();
-    let wrong = messages().into_iter().filter(|message| sorted(&names(&message.english)) != sorted(&message.values));
+    let wrong = messages()
+        .into_iter()
+        .filter(|message| message.values.as_ref().is_some_and(|values| sorted(&names(&message.english)) != sorted(values)));
     none("sentences name other values than they are given", wrong.map(|message| format!("{message:?}")).collect());
 }
 
@@ -121,6 +123,10 @@ fn signs_are_those_of_the_language() {
                         let spaced = |sign: char| {
                             said.match_indices(sign).any(|(at, _)| {
                                 let before = said[..at].chars().next_back();
+                                // Within a reference, 2015;148, it parts no sentence.
+                                if said[at + 1..].starts_with(|sign: char| sign.is_ascii_digit()) {
+                                    return false;
+                                }
                                 !matches!(before, None | Some('\u{a0}' | '\u{202f}' | '…' | '{' | '(' | '?'))
                             })
                         };
@@ -206,7 +212,7 @@ fn the_catalog_speaks_every_language() {
     for language in others() {
         speak(language, known(language));
         for check in family.checks {
-            assert_ne!(said(check.question()), check.question());
+            assert_ne!(check.question(), check.question);
         }
     }
     speak(Language::English, Messages::default());
@@ -294,6 +300,6 @@ fn the_reader_of_sources_finds_what_is_said_and_nothing_else() {
         keys,
         ["a \"b\" c", "screen\u{4}Light", "{count} of {all}", "deep", "after", "felled", "Two words", "Large", "Hem"]
     );
-    assert_eq!(found[2].values, ["count", "all"]);
+    assert_eq!(found[2].values.as_deref(), Some(&["count".to_owned(), "all".to_owned()][..]));
     assert_eq!((found[0].file(), found[5].file()), ("app", "jeans"));
 }
