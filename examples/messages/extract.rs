@@ -117,6 +117,7 @@ impl Message {
 }
 
 /// The names in braces of a sentence.
+#[allow(dead_code)] // The tests use it too.
 pub fn names(sentence: &str) -> Vec<String> {
     let pieces = sentence.split('{').skip(1).filter_map(|piece| piece.split_once('}'));
     pieces

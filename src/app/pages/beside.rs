@@ -594,7 +594,7 @@ pub(super) fn too_few(garments: &[Rc<Garment>], rack: &[Rc<Garment>], why: &Besi
         <section class="card">
             <h2>{ garments.first().filter(|_| !others.is_empty()).map_or_else(|| say!("Choose two to four").to_owned(), |one| say!("Set {garment} beside", garment = one.called())) }</h2>
             if others.is_empty() {
-                <p>{ why.to_string() }{ " " }{ say!("On the rack, press Compare and tick them.") }</p>
+                <p>{ why.to_string() }{ " " }{ say!("On the rack, press Choose and tick them.") }</p>
             }
             <ul class="further">
                 { for others.iter().take(LATEST).zip(std::iter::repeat(garments)).map(|(other, garments)| {
@@ -604,7 +604,7 @@ pub(super) fn too_few(garments: &[Rc<Garment>], rack: &[Rc<Garment>], why: &Besi
                     }
                 }) }
             </ul>
-            <p class="hint">{ say!("For three or four, press Compare on the rack.") }</p>
+            <p class="hint">{ say!("For three or four, press Choose on the rack.") }</p>
             <p><a class="second" href="#/">{ say!("To the rack") }</a></p>
         </section>
     }

@@ -112,7 +112,7 @@ pub fn Choosing(props: &Props) -> Html {
                 if (2..=MOST_BESIDE).contains(&count) {
                     <a class="second" href={Route::BesideSheet(ids.clone()).href()}>{ say!("Print on one page") }</a>
                 }
-                <button type="button" class="second" disabled={count == 0} onclick={list}>{ if listed { say!("Off the short list") } else { say!("On the short list") } }</button>
+                <button type="button" class="second" disabled={count == 0} onclick={list}>{ if listed { say!("Off the short list") } else { say!("to do" | "On the short list") } }</button>
                 <button type="button" class="second" disabled={count == 0} onclick={turn(true)}>{ say!("Move to a collection") }</button>
                 <button type="button" class="second" disabled={count == 0} onclick={put_away}>{ if *away { say!("garments" | "Take out again") } else { say!("garments" | "Put away") } }</button>
                 if count > 0 {

@@ -49,7 +49,7 @@ fn called(part: Part) -> String {
         Part::Lot => say!("of goods" | "Lot").to_owned(),
         Part::Photographs => say!("Photographs").to_owned(),
         Part::Collection => say!("Collection").to_owned(),
-        Part::Archived => say!("Put away").to_owned(),
+        Part::Archived => say!("garments" | "Put away").to_owned(),
         Part::SecondHand => say!("Worn before").to_owned(),
         Part::Fitting => say!("Fitting room").to_owned(),
         Part::Answer(check) => check.name().to_owned(),
