@@ -102,7 +102,17 @@ const TARGETS: [&str; 3] = ["HtmlInputElement", "HtmlSelectElement", "HtmlTextAr
 const NOTEBOOK: [(&str, &[&str]); 13] = [
     (
         "app/root.rs",
-        &["Elsewhere", "Healed", "KeepFault", "Kept", "Notebook", "Settings", "photographs_of", "photographs_perhaps_named"],
+        &[
+            "Change",
+            "Elsewhere",
+            "Healed",
+            "KeepFault",
+            "Kept",
+            "Notebook",
+            "Settings",
+            "photographs_of",
+            "photographs_perhaps_named",
+        ],
     ),
     ("app/root/people.rs", &["KeepFault", "Kept"]),
     // A file of garments is read there when it comes with the app.
@@ -435,7 +445,8 @@ fn only_the_browser_folders_speak_to_the_browser() {
             assert!(["app/entrance.rs", "app/root.rs"].contains(&file.path.as_str()), "{} holds listeners or timers", file.path);
         }
         if file.names("wasm_bindgen_futures") {
-            let waits = ["app/entrance.rs", "app/root.rs", "app/pages/settings.rs", "app/wings/mod.rs", "main.rs"];
+            let waits =
+                ["app/entrance.rs", "app/root.rs", "app/pages/settings.rs", "app/wings/mod.rs", "main.rs", "pictures/main.rs"];
             assert!(waits.contains(&file.path.as_str()), "{} waits", file.path);
             assert_eq!(file.after("wasm_bindgen_futures::"), BTreeSet::from(["spawn_local".to_owned()]), "{}", file.path);
         }
@@ -467,7 +478,7 @@ fn inside_the_app_things_are_handed_down() {
 }
 
 /// What the second program is made of besides its own: files that stand in the main one's folder and are compiled into both.
-const SHARED: [&str; 7] = ["bar", "document", "icon", "means", "room", "screen", "words"];
+const SHARED: [&str; 9] = ["bar", "document", "icon", "language", "means", "room", "screen", "shipped", "words"];
 
 #[test]
 fn the_second_program_stands_by_itself_and_the_first_without_it() {

@@ -202,7 +202,11 @@ function offer(reason) {
     const read = /^garment-assay\/(page|person)\//.test(crash.dataset.reading ?? "") && count === 2 ? crash.dataset.reading : null;
     const without = () =>
       rescue()
-        .then((rescue) => rescue.setAside(read))
+        // What is set aside comes in again by that file only.
+        .then(async (rescue) => {
+          if (!told.textContent) await rescue.save();
+          await rescue.setAside(read);
+        })
         .then(() => {
           // The address may be what it stopped at.
           window.history.replaceState(null, "", "#/");

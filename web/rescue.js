@@ -81,10 +81,9 @@ export async function save() {
  */
 export async function setAside(only) {
   window.localStorage.removeItem(RESERVE);
-  const seen = new Set();
   for (const [key, text] of await gathered()) {
-    if (key.startsWith(ASIDE) || seen.has(key) || (only && key !== only)) continue;
-    seen.add(key);
+    if (key.startsWith(ASIDE) || (only && key !== only)) continue;
+    // The second copy's text too, where it is another: once the page is dropped that is gone, and it may be the newer.
     const there = window.localStorage.getItem(asideOf(key));
     const place = there === null || there === text ? asideOf(key) : `${asideOf(key)}~${Date.now()}`;
     window.localStorage.setItem(place, text);

@@ -100,6 +100,12 @@ impl Notice {
         }
     }
 
+    /// Takes a garment out of its way back, since somebody else's stands there now.
+    pub fn leave_out(&mut self, id: &Id) {
+        self.away.retain(|other| other != id);
+        self.back.retain(|garment| garment.id() != id);
+    }
+
     /// Whether its way back would touch that garment.
     pub fn speaks_of(&self, id: &Id) -> bool {
         self.away.contains(id) || self.back.iter().any(|garment| garment.id() == id)
@@ -502,7 +508,10 @@ impl Model {
             Message::ImportOn(garments, people, settings, told) => {
                 let mut effects = self.imported_after(*told, garments, people);
                 if let Some(settings) = settings {
-                    self.settings = settings;
+                    let before = std::mem::replace(&mut self.settings, settings);
+                    if let Some(notice) = &mut self.notice {
+                        Rc::make_mut(notice).rates = Some(before.rates);
+                    }
                     effects.push(Effect::KeepSettings);
                 }
                 effects
@@ -552,6 +561,10 @@ impl Model {
                 vec![Effect::Erase, Effect::Open(Route::Rack)]
             }
             Message::ChangedElsewhere(garment) => {
+                // What was done here before is not what that window saw.
+                if self.notice.as_ref().is_some_and(|notice| notice.speaks_of(garment.id())) {
+                    self.notice = None;
+                }
                 self.forget_undo(garment.id());
                 self.put(Rc::new(*garment));
                 Vec::new()
@@ -716,6 +729,13 @@ impl Model {
 
     /// Imports what comes after the parts that the notice tells of.
     fn imported_after(&mut self, mut notice: Notice, changes: Vec<Change>, people: Vec<Change<Person>>) -> Vec<Effect> {
+        let effects = self.take_in(&mut notice, changes, people);
+        self.notice = Some(Rc::new(notice));
+        effects
+    }
+
+    /// Takes in a part of an import and notes it in what will be told of the whole; nothing is told yet.
+    pub fn take_in(&mut self, notice: &mut Notice, changes: Vec<Change>, people: Vec<Change<Person>>) -> Vec<Effect> {
         let mut effects = Vec::new();
         let [mut added, mut changed, mut joined, mut deleted] = notice.tally;
         for change in changes {
@@ -782,7 +802,6 @@ impl Model {
         } else {
             say!("Imported: {added} added, {changed} replaced, {deleted} deleted.", added, changed, deleted)
         };
-        self.notice = Some(Rc::new(notice));
         effects
     }
 }

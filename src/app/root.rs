@@ -55,6 +55,8 @@ pub enum Incoming {
     Written(Option<String>, Option<String>),
     /// The next part of a large import is due.
     ImportOn,
+    /// The page is out of sight, and may be closed without another word.
+    Hidden,
 }
 
 /// Whether changes go to the mirror.
@@ -178,6 +180,10 @@ impl Component for App {
             let link = link.clone();
             move || link.send_message(Incoming::Resized)
         };
+        let on_hidden = {
+            let link = link.clone();
+            move || link.send_message(Incoming::Hidden)
+        };
         let on_told = {
             let link = link.clone();
             move |copy, newer| link.send_message(Incoming::Message(Message::Step(Step::Told(copy, newer))))
@@ -187,6 +193,7 @@ impl Component for App {
             address::on_change(on_address),
             document::on_width_change(on_width),
             document::on_written_elsewhere(on_written),
+            document::on_hidden(on_hidden),
             screen::on_change(on_resize),
         ];
         {
@@ -244,7 +251,21 @@ impl Component for App {
                 self.import_on(ctx)
             }
             Incoming::ImportOn => self.import_on(ctx),
-            Incoming::Message(message) => self.take(ctx, message),
+            Incoming::Hidden => {
+                // Out of sight its turns would come a second apart, and a closed page would leave a part.
+                let importing = self.importing.is_some();
+                while self.importing.is_some() {
+                    self.import_on(ctx);
+                }
+                importing
+            }
+            Incoming::Message(message) => {
+                // Whatever is done meanwhile is done to what the import leaves, and the import's way back must not take it too.
+                while self.importing.is_some() && !leaves_the_rack(&message) {
+                    self.import_on(ctx);
+                }
+                self.take(ctx, message)
+            }
             Incoming::Arrived(count) => {
                 self.model.on_the_way = self.model.on_the_way.saturating_sub(count);
                 true
@@ -263,7 +284,10 @@ impl Component for App {
                 true
             }
             Incoming::Mirrored(Some(pages)) => {
-                let pages = self.notebook.without_aside(pages);
+                // Dropped before the mirror was here: its page of it must go, not come back.
+                let dropped: Vec<_> = self.outgoing.borrow_mut().drain(..).collect();
+                let mut pages = self.notebook.without_aside(pages);
+                pages.retain(|(key, _)| !dropped.iter().any(|(gone, _)| gone == key));
                 for (key, text) in &pages {
                     match Elsewhere::of(key, text) {
                         Elsewhere::Changed(garment) => self.rescue(ctx, garment.id(), Some(&garment)),
@@ -285,6 +309,7 @@ impl Component for App {
                     // What was changed while the mirror opened is among what it lacks.
                     self.model.on_the_way = 0;
                     self.mirroring = Mirroring::On;
+                    self.send_to_mirror(ctx, dropped);
                     self.send_to_mirror(ctx, std::mem::take(&mut healed.to_mirror));
                 }
                 let whole = healed.fault.is_none();
@@ -327,7 +352,8 @@ impl Component for App {
             }
             Incoming::Written(None, _) => {
                 // Another window erased everything.
-                self.importing = None;
+                self.stop_importing();
+                self.outgoing.borrow_mut().clear();
                 let gone: Vec<Id> = self.model.garments.iter().map(|garment| garment.id().clone()).collect();
                 for id in gone {
                     self.take(ctx, Message::GoneElsewhere(id));
@@ -338,27 +364,45 @@ impl Component for App {
                 }
                 true
             }
-            Incoming::Written(Some(key), text) => match self.notebook.written_elsewhere(&key, text.as_deref()) {
-                Elsewhere::Changed(garment) => {
-                    self.rescue(ctx, garment.id(), Some(&garment));
-                    self.take(ctx, Message::ChangedElsewhere(garment))
+            Incoming::Written(Some(key), text) => {
+                if text.is_some() {
+                    // An import decided before that window wrote must find its page unseen, so that both are kept.
+                    while self.importing.is_some() {
+                        self.import_on(ctx);
+                    }
                 }
-                Elsewhere::Gone(id) => {
-                    self.rescue(ctx, &id, None);
-                    self.take(ctx, Message::GoneElsewhere(id))
+                let elsewhere = self.notebook.written_elsewhere(&key, text.as_deref());
+                if !matches!(elsewhere, Elsewhere::Nothing) {
+                    // What waits here for the mirror is older than that, and must not come after it.
+                    let newer = |page: &mut String| text.as_ref().map(|text| page.clone_from(text)).is_some();
+                    self.outgoing.borrow_mut().retain_mut(|(waiting, page)| *waiting != key || newer(page));
                 }
-                Elsewhere::PersonChanged(person) => {
-                    self.rescue_person(ctx, person.id(), Some(&person));
-                    self.take(ctx, Message::PersonElsewhere(person))
+                match elsewhere {
+                    Elsewhere::Changed(garment) => {
+                        self.rescue(ctx, garment.id(), Some(&garment));
+                        self.take(ctx, Message::ChangedElsewhere(garment))
+                    }
+                    Elsewhere::Gone(id) => {
+                        if text.is_none() {
+                            // It was erased, not deleted, and so is to be what would still come.
+                            self.stop_importing();
+                        }
+                        self.rescue(ctx, &id, None);
+                        self.take(ctx, Message::GoneElsewhere(id))
+                    }
+                    Elsewhere::PersonChanged(person) => {
+                        self.rescue_person(ctx, person.id(), Some(&person));
+                        self.take(ctx, Message::PersonElsewhere(person))
+                    }
+                    Elsewhere::PersonGone(id) => {
+                        self.rescue_person(ctx, &id, None);
+                        self.take(ctx, Message::PersonGoneElsewhere(id))
+                    }
+                    // Rates are work: the next choice made here must not write over those made there.
+                    Elsewhere::Chosen(settings) => self.take(ctx, Message::ChosenElsewhere(*settings)),
+                    Elsewhere::Nothing => false,
                 }
-                Elsewhere::PersonGone(id) => {
-                    self.rescue_person(ctx, &id, None);
-                    self.take(ctx, Message::PersonGoneElsewhere(id))
-                }
-                // Rates are work: the next choice made here must not write over those made there.
-                Elsewhere::Chosen(settings) => self.take(ctx, Message::ChosenElsewhere(*settings)),
-                Elsewhere::Nothing => false,
-            },
+            }
         }
     }
 
@@ -466,6 +510,12 @@ const IN_AN_ERRAND: usize = 50;
 /// Milliseconds between two turns, for whoever taps meanwhile.
 const BETWEEN_TURNS: u32 = 15;
 
+/// Whether that changes no garment, no person and no settings, or takes back what was done before an import.
+fn leaves_the_rack(message: &Message) -> bool {
+    use Message::{Erase, NoticeRead, Opened, Said, ScreenChanged, Step, UndoNotice, Wide};
+    matches!(message, Opened(_) | Wide(_) | Step(_) | ScreenChanged(..) | Said(_) | NoticeRead | UndoNotice | Erase)
+}
+
 /// Whether the lesson of that subject and check is about a check that is put to the garment as it is.
 fn has_lesson(garment: &Garment, subject: &str, check: &str) -> bool {
     check_put(garment, check).is_some_and(|check| Subject::with(garment.family(), check).key() == subject)
@@ -528,20 +578,22 @@ impl App {
             self.model.on_the_way = self.model.on_the_way.saturating_sub(1);
             return self.take(ctx, Message::ImportOn(part, importing.people, importing.settings, importing.told));
         }
-        let before = self.model.notice.take();
-        let redraw = self.take(ctx, Message::ImportOn(part, Vec::new(), None, importing.told.clone()));
-        match self.model.notice.take() {
-            Some(told) if told.tally != [0; 4] => {
-                importing.told = Box::new(Rc::unwrap_or_clone(told));
-                self.model.notice = before;
-            }
-            // Something graver was said, of a page that another window wrote.
-            other => self.model.notice = other,
-        }
+        let effects = self.model.take_in(&mut importing.told, part, Vec::new());
         self.importing = Some(importing);
+        for effect in effects {
+            self.carry_out(ctx, effect);
+        }
+        self.renamed = None;
         let link = ctx.link().clone();
         gloo::timers::callback::Timeout::new(0, move || link.send_message(Incoming::ImportOn)).forget();
-        redraw
+        true
+    }
+
+    /// Lets go of what is still to come of an import.
+    fn stop_importing(&mut self) {
+        if self.importing.take().is_some() {
+            self.model.on_the_way = self.model.on_the_way.saturating_sub(1);
+        }
     }
 
     /// Lets the model take a message, then carries out what it asks for.
@@ -620,7 +672,7 @@ impl App {
                 self.note_small(kept);
             }
             Effect::Erase => {
-                self.importing = None;
+                self.stop_importing();
                 match self.notebook.erase() {
                     Ok(()) => {
                         self.model.fault = None;
@@ -644,6 +696,9 @@ impl App {
             }
             Effect::DropSetAside(key) => match self.notebook.drop_set_aside(&key) {
                 // No page in the place of the mirror's, or that one would come back.
+                Ok(Some(key)) if matches!(self.mirroring, Mirroring::Opening) => {
+                    self.outgoing.borrow_mut().push_back((key, String::new()));
+                }
                 Ok(Some(key)) => self.send_to_mirror(ctx, vec![(key, String::new())]),
                 Ok(None) => {}
                 Err(KeepFault(fault)) => self.model.fault = Some(fault),
@@ -666,6 +721,9 @@ impl App {
                     self.part_ways(ctx, id, renamed.ours, renamed.theirs);
                 }
                 if let Some(stays) = kept.stays {
+                    if let Some(importing) = &mut self.importing {
+                        importing.told.leave_out(id);
+                    }
                     let text = match stays.theirs {
                         Some(theirs) => {
                             self.take(ctx, Message::ChangedElsewhere(Box::new(theirs)));
@@ -744,6 +802,9 @@ impl App {
         let label = ours.called();
         let ours = Rc::new(ours.after(Act::Label(say!("{name} (this window)", name = label))));
         self.model.forget_undo(id);
+        if let Some(importing) = &mut self.importing {
+            importing.told.leave_out(id);
+        }
         self.model.garments.retain(|garment| garment.id() != id);
         self.model.garments.extend(theirs.map(Rc::new));
         self.model.garments.push(ours.clone());

@@ -22,7 +22,9 @@ impl<S: Shelf> Notebook<S> {
     /// Those pages of a mirror that may be read: not what was set aside here, or the next start would stop at it again.
     pub fn without_aside(&self, mirror: Vec<(String, String)>) -> Vec<(String, String)> {
         let keys = self.shelf.keys().unwrap_or_default();
-        let aside: BTreeSet<String> = keys.iter().filter_map(|key| before_aside(key)).collect();
+        // One that was taken in again since has a page of its own, and its mirror's is that one's.
+        let aside = keys.iter().filter_map(|key| before_aside(key)).filter(|key| !keys.contains(key));
+        let aside: BTreeSet<String> = aside.collect();
         mirror.into_iter().filter(|(key, _)| !aside.contains(key)).collect()
     }
 

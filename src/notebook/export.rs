@@ -157,8 +157,11 @@ pub fn import_all(text: &str, here: &[&Garment], people: &[&Person], mode: Mode)
     let made = file.get("made").and_then(Value::as_str).and_then(Day::parse).ok_or(ImportFault::Damaged)?;
     if kind == Some(rescue::KIND) {
         let rescued = rescued(&file).ok_or(ImportFault::Damaged)?;
-        let (changes_of_garments, conflicts) = with_conflicts(&rescued.garments, here, mode)?;
-        let people = changes(&rescued.people, people, mode).map_err(ImportFault::Person)?;
+        let (mut changes_of_garments, conflicts) = with_conflicts(&rescued.garments, here, mode)?;
+        let mut people = changes(&rescued.people, people, mode).map_err(ImportFault::Person)?;
+        // It is what could be got at after a crash, not what the rack is to be: that one is not in it, or cannot be read, deletes nothing.
+        changes_of_garments.retain(|change| !matches!(change, Change::Delete(_)));
+        people.retain(|change| !matches!(change, Change::Delete(_)));
         let settings = rescued.settings.as_deref().map(Settings::read);
         return Ok(Import {
             made,

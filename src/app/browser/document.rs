@@ -168,6 +168,17 @@ pub fn on_written_elsewhere(call: impl Fn(Option<String>, Option<String>) + 'sta
     }))
 }
 
+/// Calls back when the page goes out of sight, which may be the last that it hears.
+pub fn on_hidden(call: impl Fn() + 'static) -> Option<EventListener> {
+    let page = document()?;
+    let of = page.clone();
+    Some(EventListener::new(&page, "visibilitychange", move |_| {
+        if of.visibility_state() == web_sys::VisibilityState::Hidden {
+            call();
+        }
+    }))
+}
+
 /// The element that the app is mounted in.
 pub fn mount() -> web_sys::Element {
     let document = document().expect("the app runs in a page");

@@ -71,7 +71,15 @@ impl Mirror {
 
     /// Empties the mirror.
     pub async fn clear(&self) -> Result<(), JsValue> {
-        let Some(database) = self.database.borrow().clone() else { return Ok(()) };
+        let open = self.database.borrow().clone();
+        let database = match open {
+            Some(database) => database,
+            // It did not open at the start, or was let go of for another window; what it holds would come back all the same.
+            None => match database(DATABASE, &[PAGES]).await {
+                Err(error) if error.is_null() => return Ok(()),
+                opened => opened?,
+            },
+        };
         let (store, transaction) = store(&database, IdbTransactionMode::Readwrite)?;
         store.clear()?;
         completed(&transaction).await
