@@ -53,5 +53,5 @@ test("no screen can be moved sideways with text at twice its size, 360 pixels wi
 });
 
 test("whatever is pressed is large enough for a finger", async () => {
-  assert.deepEqual(await onEveryScreen({ size: "small" }, smallTargets), []);
+  assert.deepEqual(await onEveryScreen({ size: "small" }, (page) => smallTargets(page)), []);
 });

@@ -2,20 +2,14 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { colours } from "./colours.mjs";
 import { onEveryScreen, onEveryScreenAlone } from "./every_screen.mjs";
 
 /** What is not seen any more, or looks like what it is not. */
 function look() {
   const found = [];
   const parts = (text) => (text.match(/[\d.]+/g) ?? []).map(Number);
-  const luminance = (rgb) => {
-    const [r, g, b] = rgb.slice(0, 3).map((part) => (part / 255 <= 0.04045 ? part / 255 / 12.92 : ((part / 255 + 0.055) / 1.055) ** 2.4));
-    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-  };
-  const contrast = (one, other) => {
-    const [a, b] = [luminance(one), luminance(other)].sort((a, b) => b - a);
-    return (a + 0.05) / (b + 0.05);
-  };
+  const { contrast } = window.colours;
   const seen = (text) => text !== "none" && !(parts(text).length === 4 && parts(text)[3] < 0.5) && parts(text).length >= 3;
   const canvas = parts(window.getComputedStyle(document.body).backgroundColor);
 
@@ -23,19 +17,25 @@ function look() {
   for (const svg of document.querySelectorAll("svg:not(.drawn, .over, .live-marks, .camera-guide)")) {
     if (!svg.checkVisibility({ opacityProperty: true }) || svg.closest(".lens, .skeleton, .drawn")) continue;
     const under = [];
+    const isIn = (shape, x, y) => shape.isPointInFill(new window.DOMPoint(x, y).matrixTransform(shape.getScreenCTM().inverse()));
+    // A row of strokes has a fill by name only.
+    const hasArea = (shape, box) =>
+      [0.1, 0.3, 0.5, 0.7, 0.9].some((across) => [0.1, 0.3, 0.5, 0.7, 0.9].some((down) => isIn(shape, box.left + across * box.width, box.top + down * box.height)));
     for (const shape of svg.querySelectorAll("path, rect, circle, line, text, polyline, polygon")) {
       const style = window.getComputedStyle(shape);
       const box = shape.getBoundingClientRect();
       if ((box.width < 0.5 && box.height < 0.5) || style.display === "none") continue;
-      const [fill, stroke] = [seen(style.fill) ? parts(style.fill) : undefined, seen(style.stroke) && Number.parseFloat(style.strokeWidth) > 0 ? parts(style.stroke) : undefined];
+      const filled = seen(style.fill) && (shape.localName === "text" || hasArea(shape, box));
+      const [fill, stroke] = [filled ? parts(style.fill) : undefined, seen(style.stroke) && Number.parseFloat(style.strokeWidth) > 0 ? parts(style.stroke) : undefined];
       const [x, y] = [box.left + box.width / 2, box.top + box.height / 2];
-      const ground = under.findLast(({ box }) => box.left <= x && x <= box.right && box.top <= y && y <= box.bottom)?.fill ?? canvas;
+      const ground = under.findLast(({ shape }) => isIn(shape, x, y))?.fill ?? canvas;
       // The bed of a line is there to be of the ground's colour, and the area under a curve is told by its line.
-      if (!shape.matches(".fit-bed, .tape-area, .ticket-eye") && (fill || stroke)) {
+      // The end of a step stands out below its bar.
+      if (!shape.matches(".fit-bed, .tape-area, .ticket-eye, .gap-edge") && (fill || stroke)) {
         const best = Math.max(fill ? contrast(fill, ground) : 0, stroke ? contrast(stroke, ground) : 0);
         if (best < 3 || Number(style.opacity) < 0.6) found.push(`not seen: ${shape.localName}.${shape.getAttribute("class") ?? ""} in svg.${svg.getAttribute("class") ?? ""} (${best.toFixed(1)})`);
       }
-      if (fill && shape.localName !== "text") under.push({ box, fill });
+      if (fill && shape.localName !== "text") under.push({ shape, fill });
     }
   }
 
@@ -107,7 +107,7 @@ async function focus(page) {
   return found;
 }
 
-const judge = async (page) => [...(await page.evaluate(look)), ...(await focus(page))];
+const judge = async (page) => [...(await page.evaluate(colours).then(() => page.evaluate(look))), ...(await focus(page))];
 
 test("in forced colours nothing that carries a meaning vanishes, on a dark ground", async () => {
   assert.deepEqual(await onEveryScreen({ scheme: "dark", context: { forcedColors: "active", reducedMotion: "reduce" } }, judge), []);

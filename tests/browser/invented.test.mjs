@@ -20,7 +20,8 @@ test("an empty rack offers it, one tap adds it, it survives a reload, one tap ta
     assert.equal(await rows(page).count(), FILE.count);
     await kept(page);
     await reload(page);
-    assert.equal(await rows(page).count(), FILE.count);
+    // Rows are laid in turns.
+    await until(() => rows(page).count(), (count) => count === FILE.count, "the garments again");
     await main(page).getByRole("button", { name: "Take the invented rack out" }).click();
     await main(page).getByRole("heading", { name: "Take a garment in your hands" }).waitFor();
     await page.getByRole("button", { name: "Undo" }).click();

@@ -2,6 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { colours } from "./colours.mjs";
 import { onEveryScreen, onEveryScreenAlone } from "./every_screen.mjs";
 
 /** Looks about in the page; each function is one look. */
@@ -10,14 +11,7 @@ function prepare() {
   const words = (element) =>
     `${element.localName} "${(element.getAttribute("aria-label") ?? element.labels?.[0]?.textContent ?? element.textContent).replace(/\s+/g, " ").trim().slice(0, 40)}"`;
   const parts = (colour) => colour.match(/[\d.]+/g).map(Number);
-  const luminance = (rgb) => {
-    const [r, g, b] = rgb.slice(0, 3).map((part) => (part / 255 <= 0.04045 ? part / 255 / 12.92 : ((part / 255 + 0.055) / 1.055) ** 2.4));
-    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-  };
-  const contrast = (one, other) => {
-    const [a, b] = [luminance(one), luminance(other)].sort((a, b) => b - a);
-    return (a + 0.05) / (b + 0.05);
-  };
+  const { contrast } = window.colours;
   const ground = (element) => {
     for (let at = element; at; at = at.parentElement) {
       const colour = parts(window.getComputedStyle(at).backgroundColor);
@@ -101,6 +95,7 @@ function prepare() {
 const PATIENCE = 150;
 
 async function walk(page) {
+  await page.evaluate(colours);
   await page.evaluate(prepare);
   const found = (await page.evaluate(() => window.tabs.early())).map((words) => `taken out of order: ${words}`);
   const expected = await page.evaluate(() => window.tabs.start());

@@ -211,6 +211,7 @@ fn TakeIn(props: &TakeInProps) -> Html {
     let reading = use_state_eq(|| false);
     let fault = use_state(|| None::<AttrValue>);
     let mode = use_state_eq(|| Mode::Merge);
+    let going = use_mut_ref(|| false);
     // Told one by one and all in one breath, so what was chosen before must not be lost to an older copy.
     let choices = use_reducer_eq(Choices::default);
     let choose = {
@@ -286,15 +287,22 @@ fn TakeIn(props: &TakeInProps) -> Html {
                     let settings = settings.filter(|_| *mode == Mode::Replace);
                     let agree = {
                         let (send, opened, fault, settings) = (send.clone(), opened.clone(), fault.clone(), settings.clone());
+                        let going = going.clone();
                         let (garments, people, known) = (garments_change.clone(), people_change.clone(), props.garments.clone());
                         Callback::from(move |_: MouseEvent| {
                             let import = Message::Import(garments.clone(), people.clone(), settings.clone());
                             let named = photographs_of(garments.iter().filter_map(|change| stands(change, &known)));
                             let Some(file) = (*opened).clone() else { return };
-                            let (send, opened, fault) = (send.clone(), opened.clone(), fault.clone());
+                            // Pressed again while pictures are kept it would be taken in twice, and its way back would be to itself.
+                            if going.replace(true) {
+                                return;
+                            }
+                            let (send, opened, fault, going) = (send.clone(), opened.clone(), fault.clone(), going.clone());
                             // Pictures first: notes are not to name any that could not be kept.
                             wasm_bindgen_futures::spawn_local(async move {
-                                match file.pictures.keep(&named).await {
+                                let kept = file.pictures.keep(&named).await;
+                                going.replace(false);
+                                match kept {
                                     Ok(()) => {
                                         fault.set(None);
                                         opened.set(None);

@@ -1,7 +1,7 @@
 //! Wings of the house: pages whose code is loaded when the first page of their wing is opened, so that a first visit need not wait for it.
 //!
 //! Which pages stand together follows from what they have in common and from when they are used. All wings share memory and types with the
-//! rest of the app; only their code and their words come later. `scripts/split.mjs` says how they are cut out of the program.
+//! rest of the app; only their code and their words come later. `scripts/wings.sh` says how they are cut out of the program.
 
 mod body;
 mod house;
