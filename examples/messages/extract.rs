@@ -266,12 +266,15 @@ fn text_of(literal: &proc_macro2::Literal) -> Option<String> {
 
 /// Whether a literal of a table is for people: a field's text but for its key, and elsewhere what has a space within or begins with a capital.
 fn reads_as_words(text: &str, field: Option<&str>) -> bool {
-    let has_letters = text.chars().filter(|sign| sign.is_lowercase()).count() >= 2;
+    let has_letters = text.contains(char::is_lowercase) && text.chars().filter(|sign| sign.is_alphabetic()).count() >= 2;
     let is_spaced = text.trim().contains(' ');
+    // LSc, a seam of a standard.
+    let is_code = !is_spaced && text.chars().take(2).filter(|sign| sign.is_uppercase()).count() == 2;
     let begins_large = text.chars().next().is_some_and(char::is_uppercase);
     match field {
         // Codes of standards are the same in every language.
         Some("key" | "letters" | "number") => false,
+        _ if is_code => false,
         Some(_) => has_letters,
         None => has_letters && (is_spaced || begins_large),
     }
