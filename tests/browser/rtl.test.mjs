@@ -20,7 +20,7 @@ function look() {
   const range = document.createRange();
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     const parent = node.parentElement;
-    if (!node.data.trim() || !parent.checkVisibility({ visibilityProperty: true, opacityProperty: true }) || parent.closest(".unseen, .sbs-whose, script, style, option, svg, [inert]")) continue;
+    if (!node.data.trim() || !parent.checkVisibility({ visibilityProperty: true, opacityProperty: true, contentVisibilityAuto: true }) || parent.closest(".unseen, .sbs-whose, script, style, option, svg, [inert]")) continue;
     range.selectNodeContents(node);
     const rects = [...range.getClientRects()].filter((rect) => rect.width > 1 && rect.height > 1);
     const rolls = parent.closest(".scroll-x, .foot-more, .beside, textarea");

@@ -84,7 +84,9 @@ function prepare() {
       const element = document.activeElement;
       const box = (element.labels?.[0] && ["radio", "checkbox", "file"].includes(element.type) ? element.labels[0] : element).getBoundingClientRect();
       const pinned = element.closest(".foot, .tape-pinned, .fit-pinned, .sbs-heads, .toast, .seam-said, .live-over, .live-zoom") !== null;
-      return { top: box.top + window.scrollY, bottom: box.bottom + window.scrollY, pinned, left: box.left };
+      // Handles on a picture stand where they were set, and are gone through in the order in which they are set.
+      const handle = element.localName === "g";
+      return { top: box.top + window.scrollY, bottom: box.bottom + window.scrollY, pinned: pinned || handle, left: box.left };
     },
     missed: () => stops().filter((element) => !seen.has(element) && !(element.type === "radio" && [...seen].some((one) => one.type === "radio" && one.name === element.name))).map(words),
     early: () => [...document.querySelectorAll("[tabindex]")].filter((element) => element.tabIndex > 0).map(words),

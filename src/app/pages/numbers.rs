@@ -46,7 +46,7 @@ const KINDS: [Kind; 6] = [Kind::Standard, Kind::Document, Kind::Computed, Kind::
 /// The judged numbers of each check of a family, or of wear.
 fn table(name: &'static str, checks: impl Iterator<Item = &'static Check>) -> Html {
     html! {
-        <section class="card numbers-table" key={name}>
+        <section class="card" key={name}>
             <h2>{ say!("{name}: each check", name) }</h2>
             <p class="hint">{ say!("“Slope” says how telling a check is, 0.3 little to 1.6 much. “Borders” say where one answer gives way to the next, in bands from the middle. Seconds, slope and borders are judgement.") }</p>
             <div class="scroll-x" tabindex="0" role="region" aria-label={say!("Numbers of each check, {name}", name)}>
