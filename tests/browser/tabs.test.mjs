@@ -74,7 +74,9 @@ function prepare() {
     covered: () => {
       const element = document.activeElement;
       const box = (element.labels?.[0] && ["radio", "checkbox", "file"].includes(element.type) ? element.labels[0] : element).getBoundingClientRect();
-      const [x, y] = [box.left + box.width / 2, box.top + Math.min(box.height / 2, 20)];
+      // Of what is taller than the window a part is on view.
+      const top = box.top < 0 && box.bottom > 40 ? Math.min(box.bottom - 20, window.innerHeight / 2) : box.top + Math.min(box.height / 2, 20);
+      const [x, y] = [box.left + box.width / 2, top];
       const on = document.elementFromPoint(x, y);
       const label = element.labels?.[0];
       const free = on && (on === element || element.contains(on) || on.contains(element) || label?.contains(on));

@@ -50,13 +50,13 @@ test("an offer is noted, lands price by price, survives a reload and is taken ba
     await main(page).getByRole("alert").waitFor();
     assert.equal(await main(page).getByLabel(/^Price of a piece/).inputValue(), "much");
     await field(page, "Delivery from").fill("2027-02-01");
-    await field(page, "to").fill("2027-03-01");
-    await field(page, "to").blur();
+    await field(page, "Delivery to").fill("2027-03-01");
+    await field(page, "Delivery to").blur();
     await main(page).getByRole("checkbox", { name: "On the short list" }).check();
     await kept(page);
     await reload(page);
     assert.equal(await field(page, "Style number").inputValue(), "0042");
-    assert.deepEqual([await field(page, "Delivery from").inputValue(), await field(page, "to").inputValue()], ["2027-02-01", "2027-03-01"]);
+    assert.deepEqual([await field(page, "Delivery from").inputValue(), await field(page, "Delivery to").inputValue()], ["2027-02-01", "2027-03-01"]);
     await main(page).getByRole("button", { name: /^Take away: from 300/ }).click();
     await until(() => landed(page).locator("tbody tr").count(), (count) => count === 1, "one row");
     await main(page).getByRole("button", { name: "Take back" }).click();
