@@ -570,6 +570,48 @@ fn word_from_another_window_is_taken_once_and_in_order() {
 }
 
 #[test]
+fn of_two_that_wrote_at_the_same_instant_the_one_whose_page_is_gone_hears_of_it() {
+    let note = |text: &str| full("g").after(Act::Note(text.to_owned()));
+    let key = key(&full("g"));
+    let windows = || {
+        let shelf = MemoryShelf::default();
+        Notebook::open(shelf.clone()).0.keep(&full("g")).expect("room");
+        let (one, two, three) =
+            (Notebook::open(shelf.clone()).0, Notebook::open(shelf.clone()).0, Notebook::open(shelf.clone()).0);
+        (shelf, one, two, three)
+    };
+    // Both had seen the first writing only; the second to write did not hear of the first in time, and its page lies on the shelf.
+    let theirs = write(&note("theirs"), 2);
+    let (shelf, mut ours, mut winner, mut reader) = windows();
+    let (_, first) = ours.keep(&note("ours")).expect("room").page;
+    shelf.set(&key, &theirs).expect("room");
+    assert_eq!(ours.written_elsewhere(&key, Some(&theirs)), Elsewhere::Over(id("g"), Some(Box::new(note("theirs")))));
+    assert_eq!(ours.written_elsewhere(&key, Some(&theirs)), Elsewhere::Nothing, "said once");
+    // Who only read what is gone takes what stands, and saves nothing.
+    assert_eq!(reader.written_elsewhere(&key, Some(&first)), Elsewhere::Changed(Box::new(note("ours"))));
+    assert_eq!(reader.written_elsewhere(&key, Some(&theirs)), Elsewhere::Changed(Box::new(note("theirs"))));
+    // Whose page stands has nothing to save.
+    shelf.set(&key, &write(&full("g"), 1)).expect("room");
+    assert_eq!(winner.keep(&note("theirs")).expect("room").page.1, theirs);
+    assert_eq!(winner.written_elsewhere(&key, Some(&first)), Elsewhere::Nothing);
+    // The other has gone on before word of its first writing comes.
+    let (shelf, mut ours, ..) = windows();
+    ours.keep(&note("ours")).expect("room");
+    shelf.set(&key, &write(&note("theirs, later"), 3)).expect("room");
+    assert_eq!(ours.written_elsewhere(&key, Some(&theirs)), Elsewhere::Over(id("g"), Some(Box::new(note("theirs, later")))));
+    // Ours was written twice meanwhile, theirs once, and came last.
+    let (shelf, mut ours, ..) = windows();
+    ours.keep(&note("ours")).expect("room");
+    ours.keep(&note("ours, later")).expect("room");
+    shelf.set(&key, &theirs).expect("room");
+    assert_eq!(ours.written_elsewhere(&key, Some(&theirs)), Elsewhere::Over(id("g"), Some(Box::new(note("theirs")))));
+    // Late word of a page that was seen before ours was written.
+    let (_, mut ours, ..) = windows();
+    ours.keep(&note("ours")).expect("room");
+    assert_eq!(ours.written_elsewhere(&key, Some(&write(&full("g"), 1))), Elsewhere::Nothing);
+}
+
+#[test]
 fn writings_beyond_counting_do_not_fall() {
     let shelf = MemoryShelf::default();
     shelf.set(&key(&full("g")), &write(&full("g"), u64::MAX)).expect("room");

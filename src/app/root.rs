@@ -390,6 +390,22 @@ impl Component for App {
                         self.rescue(ctx, &id, None);
                         self.take(ctx, Message::GoneElsewhere(id))
                     }
+                    Elsewhere::Over(id, theirs) => {
+                        Rc::make_mut(&mut self.model.unkept).remove(&id);
+                        match (self.model.garment(&id).cloned(), theirs) {
+                            (Some(ours), Some(theirs)) if *ours == *theirs => {}
+                            (Some(ours), theirs) => {
+                                self.part_ways(ctx, &id, ours.named(clock::new_id()), theirs.map(|theirs| *theirs));
+                                self.renamed = None;
+                            }
+                            (None, theirs) => self.model.garments.extend(theirs.map(|theirs| Rc::new(*theirs))),
+                        }
+                        true
+                    }
+                    Elsewhere::PersonOver(id, theirs) => {
+                        self.over_person(ctx, &id, theirs.map(|theirs| *theirs));
+                        true
+                    }
                     Elsewhere::PersonChanged(person) => {
                         self.rescue_person(ctx, person.id(), Some(&person));
                         self.take(ctx, Message::PersonElsewhere(person))

@@ -54,10 +54,15 @@ pub enum Elsewhere {
     Changed(Box<Garment>),
     /// It deleted that garment.
     Gone(Id),
+    /// It wrote that garment without having seen what was written here, and its page has taken the place of ours: this, or none where it
+    /// deleted it. Nobody else has ours now.
+    Over(Id, Option<Box<Garment>>),
     /// It wrote this person.
     PersonChanged(Box<Person>),
     /// It deleted that person.
     PersonGone(PersonId),
+    /// As with a garment.
+    PersonOver(PersonId, Option<Box<Person>>),
     /// It wrote the settings.
     Chosen(Box<Settings>),
     /// Nothing that concerns the rack.
@@ -88,6 +93,13 @@ impl Elsewhere {
             None => Elsewhere::Nothing,
         }
     }
+}
+
+/// What another window wrote.
+struct News<R> {
+    page: Page<R>,
+    /// It took the place of what was written here, unseen.
+    over: bool,
 }
 
 impl<S: Shelf> Notebook<S> {
@@ -200,26 +212,44 @@ impl<S: Shelf> Notebook<S> {
         }
         if let Some(name) = Id::of_key(key) {
             return match text {
-                Some(text) => Elsewhere::garment(name.clone(), self.news(&name, text)),
+                Some(text) => match self.news(&name, text) {
+                    Some(News { page, over: true }) => Elsewhere::Over(name, page.record()),
+                    news => Elsewhere::garment(name, news.map(|news| news.page)),
+                },
                 None => Elsewhere::garment(name, Some(self.removed(key))),
             };
         }
         let Some(name) = PersonId::of_key(key) else { return Elsewhere::Nothing };
         match text {
-            Some(text) => Elsewhere::person(name.clone(), self.news(&name, text)),
+            Some(text) => match self.news(&name, text) {
+                Some(News { page, over: true }) => Elsewhere::PersonOver(name, page.record()),
+                news => Elsewhere::person(name, news.map(|news| news.page)),
+            },
             None => Elsewhere::person(name, Some(self.removed(key))),
         }
     }
 
     /// A page that another window wrote, unless it is known already or cannot be read.
-    fn news<N: PageName>(&mut self, name: &N, text: &str) -> Option<Page<N::Of>> {
+    ///
+    /// Two windows that write at the same instant both count one more. Word of a page with our own count and another text, or with a lower
+    /// one that nevertheless lies on the shelf, comes of somebody who had not seen ours. Whose page lies on the shelf now has won; the
+    /// other, and only that one, must save its own elsewhere.
+    fn news<N: PageName>(&mut self, name: &N, text: &str) -> Option<News<N::Of>> {
         let page = read_for(name, text).ok()?;
         let key = name.key();
-        if self.known.get(&key).is_some_and(|known| page.rev() <= known.rev) {
+        let known = self.known.get(&key).copied();
+        let Some(known) = known.filter(|known| page.rev() <= known.rev) else {
+            self.note(key, page.rev(), text);
+            return Some(News { page, over: false });
+        };
+        let lies = self.shelf.get(&key).ok()??;
+        let stands: Page<N::Of> = read_for(name, &lies).ok()?;
+        let unseen = page.rev() == known.rev || lies == text;
+        if known.is(page.rev(), text) || known.is(stands.rev(), &lies) || !unseen {
             return None;
         }
-        self.note(key, page.rev(), text);
-        Some(page)
+        self.note(key, stands.rev(), &lies);
+        Some(News { page: stands, over: known.ours })
     }
 
     /// Another window took a page away altogether.

@@ -202,7 +202,7 @@ impl<S: Shelf> Notebook<S> {
         let rev = rev.saturating_add(1);
         let (key, text) = (name.key(), page(rev));
         let reserve_used = self.put(&key, &text)?;
-        self.note(key.clone(), rev, &text);
+        self.note_ours(key.clone(), rev, &text);
         self.written.insert(key.clone());
         Ok(((key, text), reserve_used))
     }

@@ -11,13 +11,21 @@ use super::shelf::Shelf;
 pub(super) struct Known {
     pub(super) rev: u64,
     text: u64,
+    /// It was written here, not only read.
+    pub(super) ours: bool,
 }
 
 impl Known {
     fn new(rev: u64, text: &str) -> Known {
         let mut hasher = DefaultHasher::new();
         text.hash(&mut hasher);
-        Known { rev, text: hasher.finish() }
+        Known { rev, text: hasher.finish(), ours: false }
+    }
+
+    /// Whether it is that page.
+    pub(super) fn is(&self, rev: u64, text: &str) -> bool {
+        let other = Known::new(rev, text);
+        (self.rev, self.text) == (other.rev, other.text)
     }
 }
 
@@ -27,6 +35,11 @@ impl<S: Shelf> Notebook<S> {
         self.known.insert(key, Known::new(rev, text));
     }
 
+    /// Takes note of a page that was written here.
+    pub(super) fn note_ours(&mut self, key: String, rev: u64, text: &str) {
+        self.known.insert(key, Known { ours: true, ..Known::new(rev, text) });
+    }
+
     /// How many times the page had been written when it was last read or written here; 0 for one that was not.
     pub(super) fn known_rev(&self, key: &str) -> u64 {
         self.known.get(key).map_or(0, |known| known.rev)
@@ -34,6 +47,6 @@ impl<S: Shelf> Notebook<S> {
 
     /// Whether that page is the one known here, or an older one that came back.
     pub(super) fn has_seen(&self, key: &str, rev: u64, text: &str) -> bool {
-        self.known.get(key).is_some_and(|known| rev < known.rev || *known == Known::new(rev, text))
+        self.known.get(key).is_some_and(|known| rev < known.rev || known.is(rev, text))
     }
 }

@@ -56,6 +56,14 @@ impl<R> Page<R> {
             Page::Here { rev, .. } | Page::Gone { rev } => *rev,
         }
     }
+
+    /// The facts; none where it was deleted.
+    pub fn record(self) -> Option<Box<R>> {
+        match self {
+            Page::Here { record, .. } => Some(record),
+            Page::Gone { .. } => None,
+        }
+    }
 }
 
 /// Why a page cannot be read. The text is kept as it is in any case.

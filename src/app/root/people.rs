@@ -75,4 +75,16 @@ impl App {
             self.part_ways_over(ctx, id, ours.with_id(clock::new_person_id()), theirs.cloned());
         }
     }
+
+    /// Another window's page took the place of ours, unseen: ours goes on under a new id, unless it is the same.
+    pub(super) fn over_person(&mut self, ctx: &Context<App>, id: &PersonId, theirs: Option<Person>) {
+        Rc::make_mut(&mut self.model.unkept_people).remove(id);
+        match self.model.person(id).cloned() {
+            Some(ours) if theirs.as_ref() != Some(ours.as_ref()) => {
+                self.part_ways_over(ctx, id, ours.with_id(clock::new_person_id()), theirs)
+            }
+            Some(_) => {}
+            None => theirs.into_iter().for_each(|theirs| self.model.put_person(Rc::new(theirs))),
+        }
+    }
 }
