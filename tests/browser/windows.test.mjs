@@ -31,9 +31,11 @@ async function edit({ seed, tab, check, ids, edits }) {
   for (let number = 0; number < edits; number += 1) {
     const id = ids[Math.floor(chance() * ids.length)];
     // A garment that was parted goes on under its new name.
-    const now = window.parted?.[id] ?? id;
+    let now = window.parted?.[id] ?? id;
     window.location.hash = `#/garment/${now}/check/${check}`;
     const field = await seen(() => {
+      // It may be parted at this very moment: the address says what it is called now.
+      now = window.location.hash.split("/")[2];
       // The page of this garment, and no longer that of the one before.
       const mine = [...document.querySelectorAll("main a")].some((link) => link.hash === `#/garment/${now}/check/${check}/photographs`);
       if (!mine) return null;
