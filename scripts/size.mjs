@@ -55,9 +55,11 @@ for (const [name, files] of Object.entries(later)) {
   }
 }
 
-// Fetched a family at a time, when a lesson of it is first read.
-for (const row of await weigh((await readdir(join(dist, "learn"))).map((name) => join("learn", name)))) {
-  console.log(row.name.padEnd(46) + number(row.raw) + number(row.gzip) + number(row.brotli));
+// Fetched a family at a time, when a lesson of it is first read; and what another language than English brings.
+for (const folder of ["learn", "language"]) {
+  const files = (await readdir(join(dist, folder), { withFileTypes: true, recursive: true })).filter((entry) => entry.isFile());
+  const parts = await weigh(files.map((entry) => join(entry.parentPath ?? entry.path, entry.name).slice(dist.length).replace(/^\//, "")));
+  for (const row of parts) console.log(row.name.padEnd(46) + number(row.raw) + number(row.gzip) + number(row.brotli));
 }
 
 const counted = sum(rows.filter((row) => /\.(wasm|js|css|html)$/.test(row.name)), "brotli");
