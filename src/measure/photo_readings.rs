@@ -290,7 +290,7 @@ fn twill(amounts: &[Option<f64>]) -> Result<Outcome, Fault> {
 /// use garment_assay::measure::{RUB_OFF_PHOTO, rub_off_photo_readings};
 /// let outcome = RUB_OFF_PHOTO.estimate(&rub_off_photo_readings(3.56, 0.1).map(Some)).unwrap();
 /// assert_eq!(outcome.uncertainty, 0.25);
-/// assert_eq!(outcome.says, ["About 3 to 4. A phone is no colour meter."]);
+/// assert_eq!(outcome.says(), ["About 3 to 4. A phone is no colour meter."]);
 /// ```
 pub static RUB_OFF_PHOTO: Instrument = Instrument {
     key: "rub-off-photo",
