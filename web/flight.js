@@ -3,11 +3,14 @@
 //
 // To the app, an event "flight-told" on the document, its detail two words: how the copy stands, and how a newer version stands.
 //   loading | whole | part:BYTES | failed | none:insecure | none:lacking
-//   current | waiting | taken
+//   current | waiting | coming | taken
 // From the app, an event "flight-wished": rest | take | reload | tell
 
 const container = navigator.serviceWorker;
 const HOUR = 3_600_000;
+// How long a newer version may need to take over before the page reminds the browser: 0.1 to 1.3 s were seen, and 1 of 10 presses at a busy moment in vain (2026-11-26).
+const PATIENCE = 2000;
+const TAKING = "garment-assay/taking";
 let copy = "loading";
 let newer = "current";
 let registration;
@@ -28,10 +31,11 @@ function ask(worker, message) {
 
 async function look() {
   if (registration.active) {
-    const { count, bytes } = await ask(container.controller ?? registration.active, { ask: "missing" });
+    const { count, bytes, older } = await ask(container.controller ?? registration.active, { ask: "missing" });
     copy = count === 0 ? "whole" : "part:" + bytes;
+    if (older) newer = "taken";
   }
-  if (newer !== "taken") newer = registration.waiting && container.controller ? "waiting" : "current";
+  if (newer !== "taken" && newer !== "coming") newer = registration.waiting && container.controller ? "waiting" : "current";
   tell();
 }
 
@@ -66,6 +70,39 @@ async function enrol() {
   }
 }
 
+// Chromium sometimes never lets the older version go when it is told to while that one is at work: the newer one then waits although it was
+// asked in. A page that is loaded anew has it look again. It may still be made of the older files, and is then loaded once more.
+function take() {
+  taking = true;
+  newer = "coming";
+  tell();
+  registration.waiting.postMessage({ ask: "take" });
+  window.setTimeout(() => {
+    mark.set();
+    location.reload();
+  }, PATIENCE);
+}
+
+// Lasts for one loading of this window. Where the browser allows none, the person is told that a newer version may be loaded.
+const mark = {
+  set() {
+    try {
+      window.sessionStorage.setItem(TAKING, "");
+    } catch {
+      return;
+    }
+  },
+  gone() {
+    try {
+      const was = window.sessionStorage.getItem(TAKING) !== null;
+      window.sessionStorage.removeItem(TAKING);
+      return was;
+    } catch {
+      return false;
+    }
+  },
+};
+
 async function start() {
   if (!window.isSecureContext) copy = "none:insecure";
   else if (!container) copy = "none:lacking";
@@ -74,6 +111,7 @@ async function start() {
 
   // The first one to take this page on changes nothing about it.
   let controlled = container.controller !== null;
+  taking = mark.gone();
   container.addEventListener("controllerchange", () => {
     if (taking) return location.reload();
     if (controlled) newer = "taken";
@@ -82,6 +120,8 @@ async function start() {
   });
 
   await enrol();
+  if (taking && newer === "taken") return location.reload();
+  taking &&= newer === "waiting";
 
   // An installed app may stay open for weeks, and a browser looks for a newer version only when one is opened.
   let looked = Date.now();
@@ -97,8 +137,7 @@ document.addEventListener("flight-wished", async ({ detail }) => {
   if (detail === "tell") tell();
   if (detail === "reload") location.reload();
   if (detail === "take" && registration?.waiting) {
-    taking = true;
-    registration.waiting.postMessage({ ask: "take" });
+    take();
   }
   if (detail === "rest") {
     const before = copy;

@@ -178,9 +178,11 @@ const ASKED = {
     await belongs(id);
     await self.clients.claim();
   },
-  async missing() {
+  // And whether the page that asks is made of an older version.
+  async missing(_, id) {
     const { names, bytes } = await missing();
-    return { count: names.length, bytes };
+    const version = (await known()).get(id);
+    return { count: names.length, bytes, older: version !== undefined && version !== VERSION };
   },
   async rest() {
     await gather((await missing()).names);

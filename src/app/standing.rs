@@ -36,6 +36,8 @@ pub enum Newer {
     No,
     /// One is on this device and waits to be used.
     Waiting,
+    /// It is to be used now: the page is loaded again as soon as the browser lets it in.
+    Coming,
     /// Another window has gone over to one; this page is still of the version before.
     TakenElsewhere,
 }
@@ -112,6 +114,8 @@ pub enum Wish {
 pub enum Line {
     /// A newer version is ready.
     Newer,
+    /// It was asked for and is on its way in.
+    Coming,
     /// Another window has gone over to one.
     TakenElsewhere,
     /// The browser could be asked for its promise.
@@ -139,6 +143,7 @@ impl Model {
         let promised = standing.lasting == Lasting::Promised;
         match standing.newer {
             Newer::Waiting if !standing.newer_left => return Some(Line::Newer),
+            Newer::Coming => return Some(Line::Coming),
             Newer::TakenElsewhere => return Some(Line::TakenElsewhere),
             Newer::Waiting | Newer::No => {}
         }

@@ -61,7 +61,8 @@ test("it is offered on the rack, the result and in the settings, not during a ch
       await go(page, "#/", "Rack");
       await page.getByText("In hand").waitFor();
       await new Promise((done) => setTimeout(done, 500));
-      assert.equal(loads, 1, "once");
+      // Once, or once more where the browser had to be reminded.
+      assert.ok(loads <= 2, `${loads} loads`);
       await page.reload();
       await started(page);
       const after = await until(() => copies(page), (all) => all.length === before.length, "the old copy to be gone");
@@ -70,10 +71,7 @@ test("it is offered on the rack, the result and in the settings, not during a ch
   });
 });
 
-// Fails since 2026-11-26 in three of five runs: "Use it now" is pressed and the first tab keeps its old files. Not understood yet.
-const OPEN = "the first tab does not always take the newer version while a second is open: to be found";
-
-test("a second tab is not touched, goes on with its own files, and says that it may be loaded again", { todo: OPEN }, async () => {
+test("a second tab is not touched, goes on with its own files, and says that it may be loaded again", async () => {
   await hosted(async (host) => {
     await keeping(host, {}, async ({ page, context, reopen }) => {
       await copyIs(page, "whole");
@@ -117,6 +115,31 @@ test("a second tab is not touched, goes on with its own files, and says that it 
       await third.goto(host.home);
       await started(third);
       await until(() => copies(third), (all) => all.length === 2, "one copy and its list of pages");
+    });
+  });
+});
+
+test("a newer version that the browser does not let in is said to be coming, the page is loaded once more, and it is offered again", async () => {
+  await hosted(async (host) => {
+    await keeping(host, {}, async ({ page }) => {
+      await copyIs(page, "whole");
+      await begin(page, { label: "In hand" });
+      await publish(host);
+      await host.change("sw.js", (text) => text.replace("await self.skipWaiting();", ""));
+      assert.equal(await lookForNewer(page), true);
+      await go(page, "#/", "Rack");
+      await page.evaluate(() => (window.untouched = true));
+      let loads = 0;
+      page.on("load", () => (loads += 1));
+      await page.getByRole("button", { name: "Use it now" }).click();
+      await page.getByText("The newer version is coming").waitFor();
+      await until(() => page.evaluate(() => window.untouched).catch(() => true), (mark) => mark === undefined, "the page loaded anew");
+      await page.getByRole("button", { name: "Use it now" }).waitFor();
+      await page.getByText("In hand").waitFor();
+      // Longer than it took the first time.
+      await new Promise((done) => setTimeout(done, 3000));
+      assert.equal(loads, 1, "once");
+      assert.doesNotMatch(await gets(page, "pictures.css"), NEWER);
     });
   });
 });

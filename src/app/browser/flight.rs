@@ -35,6 +35,7 @@ fn read(told: &str) -> (Copy, Newer) {
     };
     let newer = match words.next() {
         Some("waiting") => Newer::Waiting,
+        Some("coming") => Newer::Coming,
         Some("taken") => Newer::TakenElsewhere,
         _ => Newer::No,
     };
@@ -126,6 +127,7 @@ mod tests {
         for (told, read_as) in [
             ("whole current", (Copy::Whole, Newer::No)),
             ("part:1234 waiting", (Copy::Part(1234), Newer::Waiting)),
+            ("whole coming", (Copy::Whole, Newer::Coming)),
             ("failed taken", (Copy::Failed, Newer::TakenElsewhere)),
             ("none:insecure current", (Copy::Insecure, Newer::No)),
             ("none:lacking current", (Copy::Lacking, Newer::No)),

@@ -78,6 +78,7 @@ pub fn OnDevice(props: &Props) -> Html {
                 Newer::No => Html::default(),
                 Newer::Waiting => html! { <><p>{ say!("A newer version is ready. Your notes stay as they are.") }</p>
                     <p><button type="button" class="second" onclick={on(Step::TakeNewer)}>{ say!("Use it now") }</button></p></> },
+                Newer::Coming => html! { <p>{ say!("The newer version is coming: this page loads again by itself.") }</p> },
                 Newer::TakenElsewhere => html! { <><p>{ say!("Another window uses a newer version. This one goes on as it was.") }</p>
                     <p><button type="button" class="second" onclick={on(Step::Reload)}>{ say!("Load it again") }</button></p></> },
             } }

@@ -37,6 +37,7 @@ pub fn QuietLine(props: &Props) -> Html {
                 <button type="button" class="ghost" onclick={on(Step::LeaveNewer)}>{ say!("Later") }</button>
             </> },
         ),
+        Line::Coming => (say!("The newer version is coming: this page loads again by itself.").to_owned(), Html::default()),
         Line::TakenElsewhere => (
             say!("Another window uses a newer version. This one goes on as it was; load it again when you are done here.").to_owned(),
             html! { <button type="button" class="second" onclick={on(Step::Reload)}>{ say!("Load it again") }</button> },
