@@ -22,3 +22,4 @@ pub mod sheet;
 pub mod source;
 pub mod specimen;
 pub mod trade;
+pub mod turns;

@@ -103,7 +103,7 @@ proptest! {
         let here = [&mine, &other];
         let read = import(&file, &here, Mode::Merge).expect("our own file");
         prop_assert_eq!(read.conflicts.clone(), if mine == theirs { vec![] } else { vec![theirs.clone()] });
-        let chosen = |choice| settled(read.changes.clone(), &read.conflicts, &here, |_| choice);
+        let chosen = |choice| settled(&read.changes, &read.conflicts, &here, |_| choice);
         prop_assert_eq!(chosen(Choice::Both), read.changes.clone());
         if mine == theirs {
             return Ok(());

@@ -1,5 +1,6 @@
 //! The root: holds the model, hands messages to it, and carries out what they ask of the world outside.
 
+mod opening;
 mod people;
 
 use std::cell::RefCell;
@@ -17,6 +18,9 @@ use garment_assay::notebook::{
 use garment_assay::say;
 use gloo::events::EventListener;
 use yew::prelude::*;
+
+use opening::Read;
+pub use opening::open;
 
 use super::appraisals::Appraisals;
 use super::browser::mirror::Mirror;
@@ -137,7 +141,7 @@ impl Component for App {
     type Properties = Props;
 
     fn create(ctx: &Context<App>) -> App {
-        let (notebook, opened) = Notebook::open(BrowserShelf);
+        let Read { notebook, opened, heard } = opening::taken();
         let settings = notebook.settings().ok().flatten().map_or_else(Settings::default, |text| Settings::read(&text));
         let mut model = Model {
             route: Route::parse(&address::hash()),
@@ -188,6 +192,10 @@ impl Component for App {
             let link = link.clone();
             move |copy, newer| link.send_message(Incoming::Message(Message::Step(Step::Told(copy, newer))))
         };
+        // What another window wrote while the pages were read is heard first.
+        for (key, text) in heard.so_far() {
+            link.send_message(Incoming::Written(key, text));
+        }
         let listeners = [
             flight::on_told(on_told),
             address::on_change(on_address),
@@ -288,7 +296,8 @@ impl Component for App {
                 let dropped: Vec<_> = self.outgoing.borrow_mut().drain(..).collect();
                 let mut pages = self.notebook.without_aside(pages);
                 pages.retain(|(key, _)| !dropped.iter().any(|(gone, _)| gone == key));
-                for (key, text) in &pages {
+                let all_kept = self.model.unkept.is_empty() && self.model.unkept_people.is_empty();
+                for (key, text) in pages.iter().filter(|_| !all_kept) {
                     match Elsewhere::of(key, text) {
                         Elsewhere::Changed(garment) => self.rescue(ctx, garment.id(), Some(&garment)),
                         Elsewhere::PersonChanged(person) => self.rescue_person(ctx, person.id(), Some(&person)),

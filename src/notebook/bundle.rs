@@ -7,7 +7,7 @@ use std::borrow::Cow;
 use std::collections::BTreeSet;
 use std::fmt;
 
-use super::export::{Change, ImportFault, Mode, import};
+use super::importing::{Change, ImportFault, Mode, import};
 use crate::archive::{Archive, ArchiveFault, FileFault, Pack, PackFault};
 use crate::garment::{Garment, PhotographId};
 use crate::say;

@@ -1,6 +1,6 @@
 //! The notebook and its other copies: healing from a mirror, and word of what another window wrote.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::kept::{KeepFault, Notebook, SETTINGS, read_for, rev_of};
 use super::page::{Page, Unreadable, write};
@@ -122,7 +122,13 @@ impl<S: Shelf> Notebook<S> {
     }
 
     fn heal_into(&mut self, healed: &mut Healed, mirror: &[(String, String)]) -> Result<(), ShelfFault> {
+        let mut alike = BTreeSet::new();
         for (key, text) in mirror {
+            // Mostly both say the same, and a thousand pages need not be taken apart to learn that.
+            if self.shelf.get(key)?.as_ref() == Some(text) {
+                alike.insert(key.as_str());
+                continue;
+            }
             let mended = if let Some(name) = Id::of_key(key) {
                 let Some(taken) = self.heal_page(&name, text, &mut healed.reserve_used)? else { continue };
                 healed.garments.extend(taken.record);
@@ -141,7 +147,7 @@ impl<S: Shelf> Notebook<S> {
             }
         }
         let mirrored: BTreeMap<&str, &str> = mirror.iter().map(|(key, text)| (key.as_str(), text.as_str())).collect();
-        for key in self.shelf.keys()? {
+        for key in self.shelf.keys()?.into_iter().filter(|key| !alike.contains(key.as_str())) {
             let Some(text) = self.shelf.get(&key)? else { continue };
             let Some(Ok(local)) = rev_of(&key, &text) else { continue };
             match mirrored.get(key.as_str()).and_then(|text| rev_of(&key, text)) {

@@ -1,4 +1,4 @@
-//! The notebook on its shelf: opening, keeping, discarding, and two windows writing the same page.
+//! The notebook on its shelf: keeping, discarding, and two windows writing the same page.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -7,12 +7,12 @@ use super::checksum::checksum;
 use super::keeping::Keeping;
 use super::known::Known;
 use super::lessons;
-use super::page::{self, Page, Unreadable, read, read_as, write, write_gone};
+use super::page::{self, Page, Unreadable, read_as, write, write_gone};
 use super::record::{LONGEST, PageName, Record};
 use super::scale;
 use super::shelf::{Shelf, ShelfFault};
 use super::trials;
-use crate::fit::{Person, PersonId};
+use crate::fit::PersonId;
 use crate::garment::{Garment, Given, Id, Readings};
 use crate::learn::Marks;
 use crate::measure::{Instrument, ScreenScale};
@@ -38,30 +38,6 @@ pub struct Notebook<S> {
     pub(super) known: BTreeMap<String, Known>,
     /// Keys of pages written here since opening.
     pub(super) written: BTreeSet<String>,
-}
-
-/// What opening found.
-#[derive(Debug, Default)]
-pub struct Opened {
-    /// Garments that could be read, in no particular order.
-    pub garments: Vec<Garment>,
-    /// People who could be read, likewise.
-    pub people: Vec<Person>,
-    /// Pages that could not; their text still lies on the shelf.
-    pub set_aside: Vec<SetAside>,
-    /// The shelf itself could not be read.
-    pub fault: Option<ShelfFault>,
-}
-
-/// A page that this version cannot read.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct SetAside {
-    /// Where it lies.
-    pub key: String,
-    /// Its text as it was.
-    pub text: String,
-    /// Why it cannot be read.
-    pub why: Unreadable,
 }
 
 /// A change that is on the shelf.
@@ -98,60 +74,12 @@ pub struct Renamed<R = Garment> {
 pub struct KeepFault(pub ShelfFault);
 
 impl<S: Shelf> Notebook<S> {
-    /// Opens the notebook on a shelf and reads every page. A page that cannot be read never stands in the way of the others.
-    pub fn open(shelf: S) -> (Notebook<S>, Opened) {
-        let mut notebook = Notebook { shelf, known: BTreeMap::new(), written: BTreeSet::new() };
-        let mut opened = Opened::default();
-        match notebook.shelf.keys() {
-            Err(fault) => opened.fault = Some(fault),
-            Ok(keys) => {
-                for key in keys.into_iter().filter(|key| is_page(key)) {
-                    match notebook.shelf.get(&key) {
-                        Ok(Some(text)) => notebook.sort_in(key, text, &mut opened),
-                        Ok(None) => {}
-                        Err(fault) => opened.fault = Some(fault),
-                    }
-                }
-            }
-        }
-        if opened.fault.is_none() {
-            // A shelf without room for the reserve is reported when a page does not fit, not here.
-            notebook.set_reserve_aside();
-        }
-        (notebook, opened)
-    }
-
     /// Sets the reserve aside, where it is not and there is room for it again; says whether there is one.
     pub fn set_reserve_aside(&mut self) -> bool {
         match self.shelf.get(BALLAST) {
             Ok(Some(_)) => true,
             Ok(None) => self.shelf.set(BALLAST, &ballast()).is_ok(),
             Err(_) => false,
-        }
-    }
-
-    fn sort_in(&mut self, key: String, text: String, opened: &mut Opened) {
-        let sorted = if key.starts_with(ASIDE) {
-            Err(Unreadable::Stopped)
-        } else if let Some(name) = Id::of_key(&key) {
-            self.sort_page_in(&name, &text).map(|garment| opened.garments.extend(garment))
-        } else if let Some(name) = PersonId::of_key(&key) {
-            self.sort_page_in(&name, &text).map(|person| opened.people.extend(person))
-        } else {
-            Err(read(&text).err().unwrap_or(Unreadable::Damaged))
-        };
-        if let Err(why) = sorted {
-            opened.set_aside.push(SetAside { key, text, why });
-        }
-    }
-
-    /// Takes note of a page; none when its record was deleted.
-    fn sort_page_in<N: PageName>(&mut self, name: &N, text: &str) -> Result<Option<N::Of>, Unreadable> {
-        let page = read_for(name, text)?;
-        self.note(name.key(), page.rev(), text);
-        match page {
-            Page::Here { record, .. } => Ok(Some(*record)),
-            Page::Gone { .. } => Ok(None),
         }
     }
 
@@ -391,7 +319,7 @@ impl<S: Shelf> Notebook<S> {
 }
 
 /// Whether a page lies under that key, or text that was one.
-fn is_page(key: &str) -> bool {
+pub(super) fn is_page(key: &str) -> bool {
     [Id::PLACE, Id::DAMAGED, PersonId::PLACE, PersonId::DAMAGED, ASIDE].into_iter().any(|place| key.starts_with(place))
 }
 

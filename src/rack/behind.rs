@@ -2,11 +2,12 @@
 
 use super::likely::{Likely, likely};
 use super::premium::{Left, left};
-use super::process::{Learned, Spreads, learn};
-use super::traits::{Explained, Reference, Traits, in_units, reference, traits};
+use super::process::{Learned, Spreads, learn_in_turns};
+use super::traits::{Explained, Traits, in_units, reference, traits};
 use crate::cost::{BuildUp, Channel, Market, Range, Rates};
 use crate::garment::{Garment, Id, Shown, price};
 use crate::trade::{Currency, PriceKind, Ticket};
+use crate::turns::{in_one_turn, without_pause};
 
 /// What the tickets of some garments taught, under some rates.
 ///
@@ -77,12 +78,26 @@ fn built(garment: &Garment, rates: &Rates) -> Option<(BuildUp, Traits, f64)> {
 impl Taught {
     /// By those garments that teach; the others are passed over.
     pub fn by<'a>(garments: impl IntoIterator<Item = &'a Garment>, rates: &Rates) -> Taught {
-        let taught = garments.into_iter().filter(|garment| teaches(garment)).filter_map(|garment| {
-            let (_, traits, exchange) = built(garment, rates)?;
-            Some((garment.id().clone(), reference(garment, traits, exchange.recip())?))
-        });
-        let (ids, references): (Vec<Id>, Vec<Reference>) = taught.unzip();
-        Taught { rates: rates.clone(), ids, learned: learn(Spreads::USUAL, references, true) }
+        in_one_turn(Taught::by_in_turns(garments, rates, &without_pause))
+    }
+
+    /// The same with pauses, for a rack on which many teach.
+    pub async fn by_in_turns<'a>(
+        garments: impl IntoIterator<Item = &'a Garment>,
+        rates: &Rates,
+        pause: &impl AsyncFn(),
+    ) -> Taught {
+        let mut ids = Vec::new();
+        let mut references = Vec::new();
+        for garment in garments.into_iter().filter(|garment| teaches(garment)) {
+            let reference = built(garment, rates).and_then(|(_, traits, exchange)| reference(garment, traits, exchange.recip()));
+            if let Some(reference) = reference {
+                ids.push(garment.id().clone());
+                references.push(reference);
+            }
+            pause().await;
+        }
+        Taught { rates: rates.clone(), ids, learned: learn_in_turns(Spreads::USUAL, references, true, pause).await }
     }
 
     /// Garments that taught, by the places that lessons name.

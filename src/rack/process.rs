@@ -3,6 +3,7 @@
 use super::student_t::StudentT;
 use super::traits::{Reference, Traits};
 use crate::trade::Name;
+use crate::turns::{in_one_turn, without_pause};
 
 /// How much tickets vary, and with whom they vary together: standard deviations of the natural logarithm. All judgement, held against
 /// simulated markets and never against a real one; editable.
@@ -137,18 +138,24 @@ struct Solved {
 /// Conjugate normal-inverse-gamma regression as a process: Shah, Wilson and Ghahramani (2014), Student-t processes as alternatives to
 /// Gaussian processes (from memory). Weights: Student t with 4 degrees as a mixture, Lange, Little and Taylor (1989) (from memory).
 pub fn learn(spreads: Spreads, references: Vec<Reference>, slips: bool) -> Learned {
+    in_one_turn(learn_in_turns(spreads, references, slips, &without_pause))
+}
+
+/// The same with pauses, since a few hundred references take longer than a hand should wait.
+pub async fn learn_in_turns(spreads: Spreads, references: Vec<Reference>, slips: bool, pause: &impl AsyncFn()) -> Learned {
     let spreads = spreads.sound();
     let variance = spreads.own.powi(2);
     let before: Vec<(f64, f64)> = references.iter().map(|reference| reference.traits().before(reference.traits().name)).collect();
     let surprises: Vec<f64> =
         references.iter().zip(&before).map(|(reference, (mean, _))| reference.log_ticket() - mean).collect();
     let own: Vec<f64> = before.iter().map(|(_, more)| 1.0 + more / variance).collect();
-    let shared = Triangle::new(references.len(), |row, column| {
+    let cell = |row: usize, column: usize| {
         let (one, other) = (references[row].traits(), references[column].traits());
         if row == column { spreads.alone(one) } else { spreads.shared(one, other) }
-    });
+    };
+    let shared = Triangle::new(references.len(), cell, pause).await;
     let mut weights = vec![1.0; references.len()];
-    let mut solved = Solved::new(&shared, &own, &weights, &surprises);
+    let mut solved = Solved::new(&shared, &own, &weights, &surprises, pause).await;
     let belief = |solved: &Solved, weights: &[f64]| {
         let degrees = spreads.degrees + weights.iter().sum::<f64>();
         (degrees, (spreads.degrees * variance + dot(&surprises, &solved.alpha).max(0.0)) / degrees)
@@ -161,7 +168,7 @@ pub fn learn(spreads: Spreads, references: Vec<Reference>, slips: bool) -> Learn
             let spread = scale * (own[place] + noise - noise * noise * solved.inverse[place]);
             *weight = f64::min(1.0, 5.0 / (4.0 + rest * rest / spread.max(f64::MIN_POSITIVE)));
         }
-        solved = Solved::new(&shared, &own, &weights, &surprises);
+        solved = Solved::new(&shared, &own, &weights, &surprises, pause).await;
     }
     let (degrees, scale) = belief(&solved, &weights);
     Learned { spreads, references, surprises, own, weights, solved, degrees, scale }
@@ -221,14 +228,14 @@ impl Learned {
 }
 
 impl Solved {
-    fn new(shared: &Triangle, own: &[f64], weights: &[f64], surprises: &[f64]) -> Solved {
+    async fn new(shared: &Triangle, own: &[f64], weights: &[f64], surprises: &[f64], pause: &impl AsyncFn()) -> Solved {
         let mut root = shared.clone();
         for (place, (own, weight)) in own.iter().zip(weights).enumerate() {
             root.row_mut(place)[place] += own / weight;
         }
-        root.take_root();
+        root.take_root(pause).await;
         let alpha = root.backward(root.forward(surprises));
-        let inverse = root.inverse_diagonal();
+        let inverse = root.inverse_diagonal(pause).await;
         Solved { root, alpha, inverse }
     }
 }
@@ -241,9 +248,13 @@ struct Triangle {
 }
 
 impl Triangle {
-    fn new(rows: usize, cell: impl Fn(usize, usize) -> f64) -> Triangle {
-        let cells = (0..rows).flat_map(|row| (0..=row).map(move |column| (row, column)));
-        Triangle { rows, cells: cells.map(|(row, column)| cell(row, column)).collect() }
+    async fn new(rows: usize, cell: impl Fn(usize, usize) -> f64, pause: &impl AsyncFn()) -> Triangle {
+        let mut cells = Vec::with_capacity(rows * (rows + 1) / 2);
+        for row in 0..rows {
+            cells.extend((0..=row).map(|column| cell(row, column)));
+            pause().await;
+        }
+        Triangle { rows, cells }
     }
 
     fn row(&self, row: usize) -> &[f64] {
@@ -258,7 +269,7 @@ impl Triangle {
 
     /// Puts in the place of a symmetric matrix its lower root (Cholesky). Every reference brings a variance of its own, so that no pivot
     /// comes near 0; rounding is kept from making one negative all the same.
-    fn take_root(&mut self) {
+    async fn take_root(&mut self, pause: &impl AsyncFn()) {
         for row in 0..self.rows {
             let (above, rest) = self.cells.split_at_mut(row * (row + 1) / 2);
             let this = &mut rest[..=row];
@@ -268,6 +279,7 @@ impl Triangle {
                 this[column] = (this[column] - dot(&this[..column], &other[..column])) / other[column];
             }
             this[row] = (this[row] - dot(&this[..row], &this[..row])).max(1e-12).sqrt();
+            pause().await;
         }
     }
 
@@ -293,18 +305,19 @@ impl Triangle {
     }
 
     /// Diagonal of the inverse of `L L^T`.
-    fn inverse_diagonal(&self) -> Vec<f64> {
+    async fn inverse_diagonal(&self, pause: &impl AsyncFn()) -> Vec<f64> {
         let mut column = vec![0.0; self.rows];
-        (0..self.rows)
-            .map(|start| {
-                column[start] = 1.0 / self.row(start)[start];
-                for row in start + 1..self.rows {
-                    let line = self.row(row);
-                    column[row] = -dot(&line[start..row], &column[start..row]) / line[row];
-                }
-                dot(&column[start..], &column[start..])
-            })
-            .collect()
+        let mut diagonal = Vec::with_capacity(self.rows);
+        for start in 0..self.rows {
+            column[start] = 1.0 / self.row(start)[start];
+            for row in start + 1..self.rows {
+                let line = self.row(row);
+                column[row] = -dot(&line[start..row], &column[start..row]) / line[row];
+            }
+            diagonal.push(dot(&column[start..], &column[start..]));
+            pause().await;
+        }
+        diagonal
     }
 }
 

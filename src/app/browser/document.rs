@@ -168,12 +168,16 @@ pub fn on_written_elsewhere(call: impl Fn(Option<String>, Option<String>) + 'sta
     }))
 }
 
+/// Whether the page is out of sight.
+pub fn is_hidden() -> bool {
+    document().is_some_and(|page| page.visibility_state() == web_sys::VisibilityState::Hidden)
+}
+
 /// Calls back when the page goes out of sight, which may be the last that it hears.
 pub fn on_hidden(call: impl Fn() + 'static) -> Option<EventListener> {
     let page = document()?;
-    let of = page.clone();
     Some(EventListener::new(&page, "visibilitychange", move |_| {
-        if of.visibility_state() == web_sys::VisibilityState::Hidden {
+        if is_hidden() {
             call();
         }
     }))

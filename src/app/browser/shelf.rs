@@ -23,6 +23,11 @@ pub fn last_read() -> String {
     LAST_READ.with(|last| last.try_borrow().map(|last| last.clone()).unwrap_or_default())
 }
 
+/// What is read last from now on is nobody's page, until the next is read.
+pub fn nothing_is_read() {
+    note_read("");
+}
+
 /// Local storage of this site. Asked for anew each time, since a browser may take the permission away.
 #[derive(Clone, Copy, Debug, Default)]
 pub struct BrowserShelf;

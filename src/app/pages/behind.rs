@@ -286,10 +286,11 @@ pub fn BehindPage(props: &Props) -> Html {
             }
         });
     }
-    let taught = pricing.taught(garments, rates, &id);
-    let behind = use_memo((garment.clone(), rates.clone(), Rc::as_ptr(&taught) as usize), {
+    let redraw = use_force_update();
+    let taught = pricing.taught(garments, rates, &id, move || redraw.force_update());
+    let behind = use_memo((garment.clone(), rates.clone(), taught.as_ref().map(Rc::as_ptr)), {
         let taught = taught.clone();
-        move |(garment, ..)| taught.behind(garment)
+        move |(garment, ..)| taught.and_then(|taught| taught.behind(garment))
     });
     let peeked = use_state_eq(|| false);
     let peek = {
@@ -308,17 +309,20 @@ pub fn BehindPage(props: &Props) -> Html {
     let guess = html! {
         <GuessCard garment={garment.clone()} currency={guess_in} {shown} today={*today} habit={habit(garments)} habit_href="#/guesses" heading={heading.clone()} act={act.clone()} />
     };
-    let body = match behind.as_ref() {
-        None => html! {
+    let body = match (&taught, behind.as_ref()) {
+        (None, _) => html! {
+            <section class="card"><p role="status">{ say!("Working out what the other tickets taught …") }</p></section>
+        },
+        (_, None) => html! {
             <section class="card"><p>{ say!("Nobody has written yet what goes into a garment of this kind, so its ticket cannot be taken apart. A guess can still be made and held against it.") }</p></section>
         },
-        Some(_) if covered => html! {
+        (_, Some(_)) if covered => html! {
             <section class="card">
                 <p>{ say!("The ticket lies face down, and what the app thinks likely stays covered until your guess stands.") }</p>
                 <p><button type="button" class="ghost" onclick={peek}>{ say!("Show the likely range first") }</button></p>
             </section>
         },
-        Some(behind) => {
+        (Some(taught), Some(behind)) => {
             let in_view = garment.ticket_in_view().filter(|ticket| ticket.minor > 0 && ticket.currency == behind.currency());
             let price = in_view.map(|ticket| ticket.currency.whole(ticket.minor));
             let seen = Seen { garment, behind, kind, price, act: &act };
@@ -338,13 +342,14 @@ pub fn BehindPage(props: &Props) -> Html {
                     { seen.picture() }
                     { seen.steps() }
                     { seen.narrowing() }
-                    { seen.lessons(&taught, garments) }
+                    { seen.lessons(taught, garments) }
                     { value }
                 </>
             }
         }
     };
-    let first = covered || behind.is_none() || garment.guess().is_some();
+    // The guess never changes its place under a hand: until it is known which, it has none.
+    let first = covered || taught.is_some() && behind.is_none() || garment.guess().is_some();
     html! {
         <>
             <Bar title={say!("Behind the ticket")} under={garment.called().to_owned()} back={Route::Result(id.clone()).href()} back_name={say!("Back to the result")}>
@@ -357,7 +362,7 @@ pub fn BehindPage(props: &Props) -> Html {
                 { guess.clone() }
             }
             { body }
-            if !first {
+            if !first && taught.is_some() {
                 { guess }
             }
             <p class="lonely hint">{ say!("Prices, wages and shares behind this are expert judgement unless a source stands with them.") }{ " " }<a href={Route::Numbers.href()}>{ say!("Where the numbers come from") }</a></p>

@@ -7,7 +7,7 @@ use garment_assay::fit::Person;
 use garment_assay::garment::{Garment, Id};
 use garment_assay::language::{one, said};
 use garment_assay::notebook::{
-    Change, Choice, Import, Mode, Record, Settings, TextSize, Theme, export_all, import_all, photographs_of, settled,
+    Change, Choice, Import, Mode, Record, Settings, TextSize, Theme, export_all, photographs_of, settled,
 };
 use garment_assay::quantity::System;
 use garment_assay::say;
@@ -21,6 +21,7 @@ use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
 use crate::app::parts::confirm::Confirm;
 use crate::app::parts::import_conflicts::ImportConflicts;
+use crate::app::parts::import_read::{Read, use_import};
 use crate::app::parts::invented::Invented;
 use crate::app::parts::language_choice::LanguageChoice;
 use crate::app::parts::on_device::OnDevice;
@@ -218,13 +219,13 @@ fn TakeIn(props: &TakeInProps) -> Html {
         let choices = choices.dispatcher();
         Callback::from(move |chosen: (Id, Choice)| choices.dispatch(Some(chosen)))
     };
-    let here: Vec<&Garment> = garments.iter().map(Rc::as_ref).collect();
     // A large file takes a while to be read; each choice that is made about it must not read it anew.
-    let asked = ((*opened).as_ref().map(|file| file.text.clone()), garments.clone(), people.clone(), *mode);
-    let plan = use_memo(asked, |(text, garments, people, mode)| {
+    let Read { answer, is_current } = use_import((*opened).as_ref().map(|file| file.text.clone()), garments, people, *mode);
+    let plan = answer.as_ref().and_then(|answer| answer.as_ref().ok()).cloned();
+    let garments_change = use_memo((plan.clone(), choices.clone()), |(plan, choices)| {
+        let Some(plan) = &plan else { return Vec::new() };
         let here: Vec<&Garment> = garments.iter().map(Rc::as_ref).collect();
-        let here_people: Vec<&Person> = people.iter().map(Rc::as_ref).collect();
-        text.as_ref().map(|text| import_all(text, &here, &here_people, *mode))
+        settled(&plan.changes, &plan.conflicts, &here, |id| choices.0.get(id).copied().unwrap_or_default())
     });
     let chosen = {
         let (opened, fault, input, choices) = (opened.clone(), fault.clone(), input.clone(), choices.dispatcher());
@@ -262,35 +263,35 @@ fn TakeIn(props: &TakeInProps) -> Html {
     html! {
         <>
             <p><label class="second file">{ say!("Choose a file to import") }<input ref={input} type="file" accept="application/json,.json,application/zip,.zip" onchange={chosen} /></label></p>
-            <p role="status">{ if *reading { say!("Reading the file.") } else { "" } }</p>
+            <p role="status">{ if *reading || !is_current { say!("Reading the file.") } else { "" } }</p>
             if let Some(fault) = &*fault {
                 <p class="fault" role="alert">{ fault }</p>
             }
-            { match (*plan).clone() {
+            { match answer {
                 None => Html::default(),
                 Some(Err(fault)) => html! { <p class="fault" role="alert">{ fault.to_string() }</p> },
                 Some(Ok(plan)) => {
-                    let Import { made, settings, changes: garments_change, people: people_change, conflicts, unread } = plan;
-                    let garments_change = settled(garments_change, &conflicts, &here, |id| choices.0.get(id).copied().unwrap_or_default());
+                    let Import { made, settings, people: people_change, conflicts, unread, .. } = plan.as_ref();
+                    let (made, unread) = (*made, *unread);
                     let pairs: Vec<(Rc<Garment>, Rc<Garment>)> = conflicts
-                        .into_iter()
-                        .filter_map(|theirs| Some((garments.iter().find(|mine| mine.id() == theirs.id())?.clone(), Rc::new(theirs))))
+                        .iter()
+                        .filter_map(|theirs| Some((garments.iter().find(|mine| mine.id() == theirs.id())?.clone(), Rc::new(theirs.clone()))))
                         .collect();
                     let holds_people = people_change.is_some();
-                    let people_change = people_change.unwrap_or_default();
+                    let people_change = people_change.clone().unwrap_or_default();
                     let mut names = touched(&garments_change, garments, Garment::called);
                     names.extend(touched(&people_change, people, name));
                     let named = named(names);
                     let brings = (*opened).as_ref().is_some_and(|file| file.fresh > 0);
                     let changes = differ(&garments_change) || differ(&people_change) || brings;
                     // Whoever merges keeps their own settings.
-                    let settings = settings.filter(|_| *mode == Mode::Replace);
+                    let settings = settings.clone().filter(|_| *mode == Mode::Replace);
                     let agree = {
                         let (send, opened, fault, settings) = (send.clone(), opened.clone(), fault.clone(), settings.clone());
                         let going = going.clone();
                         let (garments, people, known) = (garments_change.clone(), people_change.clone(), props.garments.clone());
                         Callback::from(move |_: MouseEvent| {
-                            let import = Message::Import(garments.clone(), people.clone(), settings.clone());
+                            let import = Message::Import((*garments).clone(), people.clone(), settings.clone());
                             let named = photographs_of(garments.iter().filter_map(|change| stands(change, &known)));
                             let Some(file) = (*opened).clone() else { return };
                             // Pressed again while pictures are kept it would be taken in twice, and its way back would be to itself.
@@ -348,7 +349,7 @@ fn TakeIn(props: &TakeInProps) -> Html {
                             <label class="tick"><input type="radio" name="mode" checked={*mode == Mode::Merge} onchange={set_mode(Mode::Merge)} /><span>{ say!("Merge: keep all that is here") }</span></label>
                             <label class="tick"><input type="radio" name="mode" checked={*mode == Mode::Replace} onchange={set_mode(Mode::Replace)} /><span>{ say!("Replace: make the rack what the file holds") }</span></label>
                             <div class="row">
-                                <button type="button" class="prime" onclick={agree} disabled={!changes && settings.is_none()}>{ if *mode == Mode::Merge { say!("Merge") } else { say!("Replace") } }</button>
+                                <button type="button" class="prime" onclick={agree} disabled={!is_current || !changes && settings.is_none()}>{ if *mode == Mode::Merge { say!("Merge") } else { say!("Replace") } }</button>
                                 <button type="button" class="second" onclick={leave}>{ say!("Leave it") }</button>
                             </div>
                         </div>

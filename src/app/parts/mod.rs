@@ -28,6 +28,7 @@ pub mod guess;
 pub mod hall;
 pub mod icon;
 pub mod import_conflicts;
+pub mod import_read;
 pub mod instrument_form;
 pub mod invented;
 pub mod language_choice;

@@ -88,9 +88,11 @@ impl Wing {
 
 pub use house::house;
 
-/// Brings the house, in which all other wings are. Whether it came.
+/// Brings the house, in which all other wings are, and has it read the notes. Whether it came.
 pub async fn bring_house() -> bool {
-    house::bring().await.is_ok()
+    let (true, Ok(notes)) = (house::bring().await.is_ok(), house::notes().await) else { return false };
+    notes.await;
+    true
 }
 
 /// Brings the code of every wing, one after the other, so that none has to be waited for, or is out of reach once the network is gone.
