@@ -23,20 +23,54 @@ const TABLE: [u32; 16] = {
 /// The check value of the nine digits `123456789` is `cbf43926` (catalogues of CRC parameters); Python's zipfile refuses a file with
 /// another one (`tests/photographs.rs`).
 pub fn crc32(bytes: impl IntoIterator<Item = u8>) -> u32 {
-    !bytes.into_iter().fold(u32::MAX, |crc, byte| {
-        let crc = crc ^ u32::from(byte);
-        let crc = (crc >> 4) ^ TABLE[(crc & 15) as usize];
-        (crc >> 4) ^ TABLE[(crc & 15) as usize]
-    })
+    !bytes.into_iter().fold(u32::MAX, after)
+}
+
+fn after(crc: u32, byte: u8) -> u32 {
+    let crc = crc ^ u32::from(byte);
+    let crc = (crc >> 4) ^ TABLE[(crc & 15) as usize];
+    (crc >> 4) ^ TABLE[(crc & 15) as usize]
+}
+
+/// The [`crc32`] of bytes that come one part after the other.
+#[derive(Clone, Copy, Debug)]
+pub struct Crc32(u32);
+
+impl Default for Crc32 {
+    fn default() -> Crc32 {
+        Crc32(u32::MAX)
+    }
+}
+
+impl Crc32 {
+    /// Takes the next part.
+    pub fn add(&mut self, bytes: &[u8]) {
+        self.0 = bytes.iter().copied().fold(self.0, after);
+    }
+
+    /// That of all parts so far.
+    pub fn value(&self) -> u32 {
+        !self.0
+    }
 }
 
 #[cfg(test)]
 mod tests {
-    use super::crc32;
+    use super::{Crc32, crc32};
 
     #[test]
     fn the_catalogued_check_value_comes_out() {
         assert_eq!(crc32(*b"123456789"), 0xCBF4_3926);
         assert_eq!(crc32([]), 0);
+    }
+
+    #[test]
+    fn parts_come_to_what_the_whole_comes_to() {
+        let mut parts = Crc32::default();
+        assert_eq!(parts.value(), 0);
+        for part in ["1234", "", "56789"] {
+            parts.add(part.as_bytes());
+        }
+        assert_eq!(parts.value(), 0xCBF4_3926);
     }
 }

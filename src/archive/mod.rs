@@ -4,6 +4,6 @@ mod crc;
 mod pack;
 mod unpack;
 
-pub use crc::crc32;
+pub use crc::{Crc32, crc32};
 pub use pack::{Pack, PackFault};
 pub use unpack::{Archive, ArchiveFault, FileFault, looks_like_archive};

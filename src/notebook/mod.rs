@@ -4,6 +4,7 @@ mod aside;
 mod bundle;
 mod checksum;
 mod export;
+mod exporting;
 mod fitting;
 mod healing;
 mod joining;
@@ -24,6 +25,7 @@ mod trials;
 
 pub use bundle::{Brought, Bundle, BundleFault, photographs_of, unbundle};
 pub use export::{Change, Import, ImportFault, Mode, export, export_all, import, import_all};
+pub use exporting::{ExportPieces, export_pieces};
 pub use healing::{Elsewhere, Healed};
 pub use joining::{Choice, settled};
 pub use keeping::{Keeping, Unheld};

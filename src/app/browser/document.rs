@@ -179,6 +179,11 @@ pub fn on_hidden(call: impl Fn() + 'static) -> Option<EventListener> {
     }))
 }
 
+/// Whether the page is out of sight.
+pub fn is_hidden() -> bool {
+    document().is_some_and(|document| document.visibility_state() == web_sys::VisibilityState::Hidden)
+}
+
 /// The element that the app is mounted in.
 pub fn mount() -> web_sys::Element {
     let document = document().expect("the app runs in a page");

@@ -14,3 +14,4 @@ pub mod room;
 pub mod screen;
 pub mod shelf;
 pub mod shipped;
+pub mod turns;
