@@ -110,6 +110,9 @@ proptest! {
     #[test]
     fn export_and_import_give_the_same_garments(one in garment_named("one"), two in garment_named("two")) {
         let file = export(&[&one, &two], day());
+        // Its pieces are joined by hand: the whole is to be what serde_json writes of it.
+        let whole: serde_json::Value = serde_json::from_str(&file).expect("JSON");
+        prop_assert_eq!(&format!("{whole:#}\n"), &file);
         let import = import(&file, &[], Mode::Merge).expect("a whole file");
         prop_assert_eq!(import.made, day());
         prop_assert_eq!(import.changes, vec![Change::Add(one), Change::Add(two)]);

@@ -130,6 +130,8 @@ proptest! {
     #[test]
     fn a_file_with_people_gives_the_same_people(one in person_named("one"), two in person_named("two")) {
         let file = export_all(&[], Some(&[&one, &two]), &Settings::default(), day());
+        let whole: serde_json::Value = serde_json::from_str(&file).expect("JSON");
+        prop_assert_eq!(&format!("{whole:#}\n"), &file, "its pieces are joined by hand");
         let read = import_all(&file, &[], &[], Mode::Merge).expect("a whole file");
         prop_assert_eq!(read.people, Some(vec![Change::Add(one), Change::Add(two)]));
     }

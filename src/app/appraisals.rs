@@ -52,6 +52,11 @@ impl Appraisals {
         (made, left)
     }
 
+    /// Who appraises, to be taken along.
+    pub fn shared_appraiser(&self) -> Rc<Appraiser> {
+        self.appraiser.clone()
+    }
+
     /// Who appraises.
     pub fn appraiser(&self) -> &Appraiser {
         &self.appraiser

@@ -25,7 +25,7 @@ mod trade_show;
 mod trials;
 
 pub use bundle::{Brought, Bundle, BundleFault, photographs_of, unbundle};
-pub use export::{export, export_all};
+pub use export::{ExportPieces, export, export_all, export_pieces};
 pub use healing::{Elsewhere, Healed};
 pub use importing::{Change, Import, ImportFault, Mode, import, import_all, import_in_turns};
 pub use joining::{Choice, settled};

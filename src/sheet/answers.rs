@@ -1,5 +1,7 @@
 //! Answers as a table: one row for each answer of each garment.
 
+use std::borrow::Borrow;
+
 use super::cell::{Cell, Form, table};
 use crate::check::Check;
 use crate::garment::{Answer, Garment};
@@ -26,7 +28,18 @@ const COLUMNS: [&str; 15] = [
 
 /// Answers as a table, garments in the order given and answers in that in which they were first made.
 pub fn answers_table(garments: &[&Garment], form: Form) -> String {
-    let rows = garments.iter().flat_map(|garment| garment.entries().iter().map(|entry| row(garment, entry.check, &entry.answer)));
+    answers_table_pieces(garments.iter().copied(), form).collect()
+}
+
+/// The same in pieces, a row in each, so that a large rack need not be written in one go.
+pub fn answers_table_pieces<G: Borrow<Garment>>(
+    garments: impl IntoIterator<Item = G>,
+    form: Form,
+) -> impl Iterator<Item = String> {
+    let rows = garments.into_iter().flat_map(|garment| {
+        let garment: &Garment = garment.borrow();
+        garment.entries().iter().map(|entry| row(garment, entry.check, &entry.answer)).collect::<Vec<_>>()
+    });
     table(&COLUMNS, rows, form)
 }
 

@@ -96,16 +96,15 @@ fn written(cell: &Cell, form: Form) -> String {
     }
 }
 
-/// A whole table: a mark that says UTF-8, names of columns, rows; lines end as RFC 4180 has it.
-pub(super) fn table(names: &[&str], rows: impl Iterator<Item = Vec<Cell>>, form: Form) -> String {
+/// A whole table, its head and each row as a piece: a mark that says UTF-8, names of columns, rows; lines end as RFC 4180 has it.
+pub(super) fn table<R: Iterator<Item = Vec<Cell>>>(names: &[&str], rows: R, form: Form) -> impl Iterator<Item = String> + use<R> {
     let between = form.between().to_string();
-    let mut text = format!("\u{feff}{}\r\n", names.join(&between));
-    for row in rows {
+    let head = format!("\u{feff}{}\r\n", names.join(&between));
+    let rows = rows.map(move |row| {
         let cells: Vec<String> = row.iter().map(|cell| written(cell, form)).collect();
-        text.push_str(&cells.join(&between));
-        text.push_str("\r\n");
-    }
-    text
+        format!("{}\r\n", cells.join(&between))
+    });
+    [head].into_iter().chain(rows)
 }
 
 #[cfg(test)]
@@ -140,7 +139,7 @@ mod tests {
     fn quotes_breaks_and_signs_between_columns_stay_inside_their_cell() {
         assert_eq!(text("a \"b\"; c,\r\nd"), "\"a \"\"b\"\"; c,\nd\"");
         assert_eq!(
-            table(&["a", "b"], [vec![Cell::Empty, Cell::Yes(true)]].into_iter(), Form::default()),
+            table(&["a", "b"], [vec![Cell::Empty, Cell::Yes(true)]].into_iter(), Form::default()).collect::<String>(),
             "\u{feff}a,b\r\n,yes\r\n"
         );
     }

@@ -1,5 +1,7 @@
 //! A garment as a short text for a message: what it is, how it stands, what moved that most, and what is judgement.
 
+use std::borrow::Borrow;
+
 use crate::garment::{Appraiser, Garment};
 use crate::language::{grouped, money, one, within};
 use crate::say;
@@ -95,8 +97,17 @@ pub fn message(garment: &Garment, appraiser: &Appraiser) -> String {
 
 /// Several garments as one text: a numbered line for each, with its band and its ticket, in the order given.
 pub fn list(garments: &[&Garment], appraiser: &Appraiser) -> String {
-    let lines = garments.iter().zip(1..).map(|(garment, number)| {
-        let appraisal = appraiser.appraise(garment);
+    list_pieces(garments.iter().copied(), appraiser).collect()
+}
+
+/// The same in pieces, a line in each, so that a long list need not be written in one go.
+pub fn list_pieces<G: Borrow<Garment>, A: Borrow<Appraiser>>(
+    garments: impl IntoIterator<Item = G>,
+    appraiser: A,
+) -> impl Iterator<Item = String> {
+    let lines = garments.into_iter().zip(1..).map(move |(garment, number)| {
+        let garment = garment.borrow();
+        let appraisal = appraiser.borrow().appraise(garment);
         let made = if appraisal.evidence() == 0 {
             say!("not checked yet").to_owned()
         } else {
@@ -105,7 +116,7 @@ pub fn list(garments: &[&Garment], appraiser: &Appraiser) -> String {
         };
         let ticket = garment.ticket_in_view().map(ticket_said);
         let all = [Some(title(garment)), Some(made), ticket].into_iter().flatten();
-        format!("{number}. {}", all.collect::<Vec<_>>().join(" · "))
+        format!("{number}. {}\n", all.collect::<Vec<_>>().join(" · "))
     });
-    lines.chain([say!("How far each answer counts is one expert’s judgement.").to_owned()]).collect::<Vec<_>>().join("\n")
+    lines.chain([say!("How far each answer counts is one expert’s judgement.").to_owned()])
 }

@@ -6,7 +6,7 @@ mod cell;
 mod message;
 mod rack;
 
-pub use answers::answers_table;
+pub use answers::{answers_table, answers_table_pieces};
 pub use cell::Form;
-pub use message::{list, message};
-pub use rack::rack_table;
+pub use message::{list, list_pieces, message};
+pub use rack::{rack_table, rack_table_pieces};

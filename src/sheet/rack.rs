@@ -1,5 +1,7 @@
 //! The rack as a table: one row for each garment.
 
+use std::borrow::Borrow;
+
 use super::cell::{Cell, Form, table};
 use crate::garment::{Appraiser, Garment};
 use crate::lot::Stands;
@@ -63,7 +65,16 @@ const COLUMNS: [&str; 49] = [
 
 /// The rack as a table, in the order given.
 pub fn rack_table(garments: &[&Garment], appraiser: &Appraiser, form: Form) -> String {
-    table(&COLUMNS, garments.iter().map(|garment| row(garment, appraiser)), form)
+    rack_table_pieces(garments.iter().copied(), appraiser, form).collect()
+}
+
+/// The same in pieces, a row in each, so that a large rack need not be written in one go.
+pub fn rack_table_pieces<G: Borrow<Garment>, A: Borrow<Appraiser>>(
+    garments: impl IntoIterator<Item = G>,
+    appraiser: A,
+    form: Form,
+) -> impl Iterator<Item = String> {
+    table(&COLUMNS, garments.into_iter().map(move |garment| row(garment.borrow(), appraiser.borrow())), form)
 }
 
 fn row(garment: &Garment, appraiser: &Appraiser) -> Vec<Cell> {

@@ -2,23 +2,35 @@
 
 use garment_assay::archive::looks_like_archive;
 use garment_assay::{say, to_say};
-use js_sys::Array;
+use js_sys::{Array, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, Url};
 
 use super::photographs::{Opened, Pictures, unpacked};
 use super::picture::bytes;
+use super::turns::{self, Pieces};
 
 /// What is said where the browser will not save a file.
 pub const NOT_SAVED: &str =
     to_say!("The browser would not save the file. Try another browser, or allow downloads for this page.");
 
-/// Offers text as a file to save.
+/// Offers a short text as a file to save.
 pub fn save(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
+    save_blob(name, &file_of(&Array::of1(&Uint8Array::from(text.as_bytes())), kind)?)
+}
+
+/// Writes a text in turns and offers it as a file to save; says whether the browser took it.
+pub fn save_in_turns(name: String, kind: &'static str, text: Pieces, then: impl FnOnce(Result<(), JsValue>) + 'static) {
+    wasm_bindgen_futures::spawn_local(async move {
+        let parts = turns::parts(text).await;
+        then(file_of(&parts, kind).and_then(|blob| save_blob(&name, &blob)));
+    });
+}
+
+fn file_of(parts: &Array, kind: &str) -> Result<Blob, JsValue> {
     let properties = BlobPropertyBag::new();
     properties.set_type(kind);
-    let blob = Blob::new_with_str_sequence_and_options(&Array::of1(&text.into()), &properties)?;
-    save_blob(name, &blob)
+    Blob::new_with_u8_array_sequence_and_options(parts, &properties)
 }
 
 /// Offers a file to save.

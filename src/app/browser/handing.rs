@@ -2,9 +2,11 @@
 //! the browser has it.
 
 use garment_assay::quantity::Decimal;
-use js_sys::{Array, Number, Promise, Reflect};
+use js_sys::{Array, Number, Promise, Reflect, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{DomException, File, FilePropertyBag, Navigator, ShareData};
+
+use super::turns::{self, Pieces};
 
 /// How handing on ended.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -66,10 +68,10 @@ pub fn share_text(title: &str, text: &str, then: impl FnOnce(Handed) + 'static) 
     end(navigator.share_with_data(&data), then);
 }
 
-fn with_file(name: &str, kind: &str, text: &str) -> Option<ShareData> {
+fn with_file(name: &str, kind: &str, parts: &Array) -> Option<ShareData> {
     let properties = FilePropertyBag::new();
     properties.set_type(kind);
-    let file = File::new_with_str_sequence_and_options(&Array::of1(&text.into()), name, &properties).ok()?;
+    let file = File::new_with_u8_array_sequence_and_options(parts, name, &properties).ok()?;
     let data = ShareData::new();
     data.set_files(&JsValue::from(Array::of1(&file)));
     Some(data)
@@ -78,15 +80,19 @@ fn with_file(name: &str, kind: &str, text: &str) -> Option<ShareData> {
 /// Whether a file of that name and kind can be handed to the system; browsers take some kinds and refuse others.
 pub fn can_share_file(name: &str, kind: &str) -> bool {
     let (Some(navigator), Some(_)) = (with("canShare"), with("share")) else { return false };
-    with_file(name, kind, "x").is_some_and(|data| navigator.can_share_with_data(&data))
+    with_file(name, kind, &Array::of1(&Uint8Array::from(&b"x"[..]))).is_some_and(|data| navigator.can_share_with_data(&data))
 }
 
-/// Hands a file to the system.
-pub fn share_file(name: &str, kind: &str, text: &str, then: impl FnOnce(Handed) + 'static) {
-    match (with("share"), with_file(name, kind, text)) {
-        (Some(navigator), Some(data)) => end(navigator.share_with_data(&data), then),
-        _ => then(Handed::Refused),
-    }
+/// Writes text in turns and hands it to the system as a file. Browsers let that be done for some seconds after a touch, and the largest rack takes
+/// no whole one.
+pub fn share_file(name: String, kind: &'static str, text: Pieces, then: impl FnOnce(Handed) + 'static) {
+    wasm_bindgen_futures::spawn_local(async move {
+        let parts = turns::parts(text).await;
+        match (with("share"), with_file(&name, kind, &parts)) {
+            (Some(navigator), Some(data)) => end(navigator.share_with_data(&data), then),
+            _ => then(Handed::Refused),
+        }
+    });
 }
 
 /// The decimal sign of the browser's language: a spreadsheet on this device most likely expects the same.

@@ -22,6 +22,7 @@ use web_sys::{
 use super::files;
 use super::mirror::{self, completed, settled};
 use super::picture::{Address, NoPicture, bytes, shrunk};
+use super::turns::{self, Pieces};
 
 const DATABASE: &str = "garment-assay-photographs";
 /// Pictures by id.
@@ -244,8 +245,10 @@ pub enum Packing {
 }
 
 /// Packs an export and these pictures into one file, and offers it to be saved.
-pub fn pack(name: String, export: String, made: Day, ids: Vec<PhotographId>, told: impl Fn(Packing) + 'static) {
+pub fn pack(name: String, export: Pieces, made: Day, ids: Vec<PhotographId>, told: impl Fn(Packing) + 'static) {
+    told(Packing::Packed(0, ids.len()));
     spawn_local(async move {
+        let export = turns::text(export).await;
         told(match packed(&export, made, &ids, &told).await {
             Ok((blob, left_out)) => match files::save_blob(&name, &blob) {
                 Ok(()) => Packing::Saved(left_out),

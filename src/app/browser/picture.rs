@@ -7,10 +7,15 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{Blob, CanvasRenderingContext2d, HtmlCanvasElement, ImageBitmap, ImageBitmapOptions, ImageOrientation, Url};
 
+use super::turns;
+
 /// Longest side in pixels that is kept. Judgement: on it a hand's breadth of seam still shows its single stitches.
 pub const LONGEST_SIDE: f64 = 1600.0;
 /// How closely the JPEG keeps to the picture, of 1. Judgement: beyond it the file grows fast and the eye sees little more.
 const QUALITY: f64 = 0.8;
+/// Pixels of the camera in a strip that is drawn at once. Judgement: some hundredths of a second, or less, on what people carry.
+const STRIP: f64 = 1.5e6;
+const MOST_STRIPS: f64 = 32.0;
 /// Largest file that is opened, in bytes. Judgement: five times what today's telephones make.
 const LARGEST: f64 = 60e6;
 
@@ -60,6 +65,12 @@ async fn decoded(file: &Blob) -> Option<ImageBitmap> {
     JsFuture::from(promise).await.ok()?.dyn_into().ok()
 }
 
+/// In how many strips it is drawn.
+fn strips(bitmap: &ImageBitmap) -> u32 {
+    let pixels = f64::from(bitmap.width()) * f64::from(bitmap.height());
+    (pixels / STRIP).ceil().clamp(1.0, MOST_STRIPS) as u32
+}
+
 async fn drawn(bitmap: &ImageBitmap, width: u32, height: u32) -> Option<Blob> {
     let document = web_sys::window()?.document()?;
     let canvas: HtmlCanvasElement = document.create_element("canvas").ok()?.dyn_into().ok()?;
@@ -71,7 +82,21 @@ async fn drawn(bitmap: &ImageBitmap, width: u32, height: u32) -> Option<Blob> {
     let (wide, high) = (f64::from(width), f64::from(height));
     context.fill_rect(0.0, 0.0, wide, high);
     let _ = Reflect::set(&context, &"imageSmoothingQuality".into(), &"high".into());
-    context.draw_image_with_image_bitmap_and_dw_and_dh(bitmap, 0.0, 0.0, wide, high).ok()?;
+    // In strips, of each of which the browser works out no more than is seen through it: the pixels are those of the whole drawn at once, to the
+    // last one, and no strip keeps the page from a hand for long. The first is a single row, for it has to bear what is made ready for all.
+    let (strips, mut top) = (strips(bitmap), 0.0);
+    for strip in 0..=strips {
+        let bottom = (high * f64::from(strip) / f64::from(strips)).round().max(1.0);
+        turns::breath().await;
+        context.save();
+        context.begin_path();
+        context.rect(0.0, top, wide, bottom - top);
+        context.clip();
+        context.draw_image_with_image_bitmap_and_dw_and_dh(bitmap, 0.0, 0.0, wide, high).ok()?;
+        context.restore();
+        top = bottom;
+    }
+    turns::breath().await;
     let promise = js_sys::Promise::new(&mut |resolve, reject| {
         let made = Closure::once_into_js(move |blob: JsValue| {
             let _ = resolve.call1(&JsValue::NULL, &blob);

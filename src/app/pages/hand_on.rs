@@ -1,14 +1,15 @@
 //! Handing on: tables for a spreadsheet, a file for another copy of the app, a text for a message.
 
+use std::cell::Cell;
 use std::rc::Rc;
 
 use garment_assay::fit::Person;
-use garment_assay::garment::{Garment, Id};
+use garment_assay::garment::{Appraiser, Garment, Id};
 use garment_assay::language::{one, said};
-use garment_assay::notebook::{Settings, export_all};
+use garment_assay::notebook::{Settings, export_pieces};
 use garment_assay::quantity::Decimal;
 use garment_assay::say;
-use garment_assay::sheet::{Form, answers_table, list, message, rack_table};
+use garment_assay::sheet::{Form, answers_table_pieces, list_pieces, message, rack_table_pieces};
 use garment_assay::trade::Day;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
@@ -16,6 +17,7 @@ use yew::prelude::*;
 use crate::app::appraisals::Appraisals;
 use crate::app::browser::files;
 use crate::app::browser::handing::{self, Handed};
+use crate::app::browser::turns::{self, Pieces};
 use crate::app::collections::{self, Which};
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
@@ -110,6 +112,46 @@ fn told(send: &Callback<Message>, done: &'static str) -> impl FnOnce(Handed) + '
     }
 }
 
+/// Garments that the text is about; the same ones are known by where they lie, not by looking through a thousand of them.
+#[derive(Clone)]
+struct Those(Vec<Rc<Garment>>);
+
+impl PartialEq for Those {
+    fn eq(&self, other: &Those) -> bool {
+        self.0.len() == other.0.len() && self.0.iter().zip(&other.0).all(|(a, b)| Rc::ptr_eq(a, b))
+    }
+}
+
+/// The text for a message about them, in pieces.
+fn about(those: &Those, appraiser: &Rc<Appraiser>) -> Pieces {
+    match those.0.as_slice() {
+        [] => Box::new(std::iter::empty()),
+        [one] => Box::new(std::iter::once(message(one, appraiser))),
+        _ => Box::new(list_pieces(those.0.clone(), appraiser.clone())),
+    }
+}
+
+/// That text, once it is written: of a large rack a moment after the page is there.
+#[hook]
+fn use_text(those: &Those, appraisals: &Appraisals) -> Option<AttrValue> {
+    let written = use_state(|| None::<(Those, AttrValue)>);
+    {
+        let (written, appraiser) = (written.clone(), appraisals.shared_appraiser());
+        use_effect_with(those.clone(), move |those| {
+            let is_wanted = Rc::new(Cell::new(true));
+            let (those, asked, wanted) = (those.clone(), is_wanted.clone(), is_wanted.clone());
+            let pieces = about(&those, &appraiser).take_while(move |_| asked.get());
+            turns::write(Box::new(pieces), move |text| {
+                if wanted.get() {
+                    written.set(Some((those, text.into())));
+                }
+            });
+            move || is_wanted.set(false)
+        });
+    }
+    written.as_ref().filter(|(of, _)| of == those).map(|(_, text)| text.clone())
+}
+
 #[derive(Properties, PartialEq)]
 struct FileProps {
     /// The words on the button that saves.
@@ -119,7 +161,7 @@ struct FileProps {
     /// Its kind.
     kind: &'static str,
     /// What is in it.
-    text: Callback<(), String>,
+    text: Callback<(), Pieces>,
     /// Called once it was handed out.
     #[prop_or_default]
     done: Callback<()>,
@@ -134,21 +176,24 @@ fn FileOut(props: &FileProps) -> Html {
     let onsave = {
         let (name, kind, text, done, send) = (name.clone(), *kind, text.clone(), done.clone(), send.clone());
         Callback::from(move |_: MouseEvent| {
-            let said = match files::save(&name, kind, &text.emit(())) {
-                Ok(()) => {
-                    done.emit(());
-                    say!("Handed to the browser to save: {name}.", name)
-                }
-                Err(_) => said(files::NOT_SAVED).to_owned(),
-            };
-            send.emit(Message::Said(said));
+            let (name, done, send) = (name.clone(), done.clone(), send.clone());
+            files::save_in_turns(name.clone(), kind, text.emit(()), move |saved| {
+                let said = match saved {
+                    Ok(()) => {
+                        done.emit(());
+                        say!("Handed to the browser to save: {name}.", name)
+                    }
+                    Err(_) => said(files::NOT_SAVED).to_owned(),
+                };
+                send.emit(Message::Said(said));
+            });
         })
     };
     let onshare = {
         let (name, kind, text, done, send) = (name.clone(), *kind, text.clone(), done.clone(), send.clone());
         Callback::from(move |_: MouseEvent| {
             let (done, said) = (done.clone(), told(&send, say!("Handed on.")));
-            handing::share_file(&name, kind, &text.emit(()), move |handed| {
+            handing::share_file(name.clone(), kind, text.emit(()), move |handed| {
                 if handed == Handed::Done {
                     done.emit(());
                 }
@@ -219,42 +264,37 @@ pub fn HandOnPage(props: &Props) -> Html {
     };
     let shape = Form { decimal: *decimal };
     let rack = {
-        let (meant, appraisals) = (meant.clone(), appraisals.clone());
-        Callback::from(move |()| {
-            let all: Vec<&Garment> = meant.iter().map(Rc::as_ref).collect();
-            rack_table(&all, appraisals.appraiser(), shape)
-        })
+        let (meant, appraiser) = (meant.clone(), appraisals.shared_appraiser());
+        Callback::from(move |()| -> Pieces { Box::new(rack_table_pieces(meant.clone(), appraiser.clone(), shape)) })
     };
     let answers = {
         let meant = meant.clone();
-        Callback::from(move |()| answers_table(&meant.iter().map(Rc::as_ref).collect::<Vec<&Garment>>(), shape))
+        Callback::from(move |()| -> Pieces { Box::new(answers_table_pieces(meant.clone(), shape)) })
     };
     let file = {
         let (meant, whose, with_people) = (meant.clone(), whose.clone(), *with_people);
         let (settings, today) = (settings.clone(), *today);
-        Callback::from(move |()| {
-            let all: Vec<&Garment> = meant.iter().map(Rc::as_ref).collect();
-            let people: Vec<&Person> = whose.iter().map(Rc::as_ref).collect();
-            export_all(&all, with_people.then_some(people.as_slice()), &settings, today)
+        Callback::from(move |()| -> Pieces {
+            Box::new(export_pieces(meant.clone(), with_people.then(|| whose.clone()), Some(&settings), today))
         })
     };
     let handed_out = {
         let ids: Vec<Id> = meant.iter().map(|garment| garment.id().clone()).collect();
         send.reform(move |()| Message::Step(Step::Exported(ids.clone())))
     };
-    let all: Vec<&Garment> = meant.iter().map(Rc::as_ref).collect();
-    let text = match all.as_slice() {
-        [] => String::new(),
-        [one] => message(one, appraisals.appraiser()),
-        several => list(several, appraisals.appraiser()),
+    let text = use_text(&Those(meant.clone()), appraisals);
+    // Touched before it was written to its end, it is written at once: browsers take text from a touch itself, not from what comes after.
+    let whole = {
+        let (text, meant, appraiser) = (text.clone(), Those(meant.clone()), appraisals.shared_appraiser());
+        move || text.clone().unwrap_or_else(|| about(&meant, &appraiser).collect::<String>().into())
     };
     let copy = {
-        let (text, send) = (text.clone(), send.clone());
-        Callback::from(move |_: MouseEvent| handing::copy(&text, told(&send, say!("Copied."))))
+        let (whole, send) = (whole.clone(), send.clone());
+        Callback::from(move |_: MouseEvent| handing::copy(&whole(), told(&send, say!("Copied."))))
     };
     let share = {
-        let (text, send) = (text.clone(), send.clone());
-        Callback::from(move |_: MouseEvent| handing::share_text("Garment Assay", &text, told(&send, say!("Handed on."))))
+        let send = send.clone();
+        Callback::from(move |_: MouseEvent| handing::share_text("Garment Assay", &whole(), told(&send, say!("Handed on."))))
     };
     let bar = html! { <Bar title={say!("Hand on")} under={say!("To a spreadsheet, a colleague or a message")} back={Route::Rack.href()} back_name={say!("Back to the rack")} /> };
     if garments.is_empty() {
@@ -317,7 +357,7 @@ pub fn HandOnPage(props: &Props) -> Html {
                     <h2>{ say!("A text for a message") }</h2>
                     <div class="field">
                         <label for="hand-on-message">{ if meant.len() == 1 { say!("About this garment") } else { say!("The list") } }</label>
-                        <textarea id="hand-on-message" readonly=true rows="8" value={text} />
+                        <textarea id="hand-on-message" readonly=true rows="8" value={text.unwrap_or_default()} />
                     </div>
                     <div class="row">
                         if handing::can_copy() {

@@ -7,7 +7,7 @@ use garment_assay::fit::Person;
 use garment_assay::garment::{Garment, Id};
 use garment_assay::language::{one, said};
 use garment_assay::notebook::{
-    Change, Choice, Import, Mode, Record, Settings, TextSize, Theme, export_all, photographs_of, settled,
+    Change, Choice, Import, Mode, Record, Settings, TextSize, Theme, export_pieces, photographs_of, settled,
 };
 use garment_assay::quantity::System;
 use garment_assay::say;
@@ -16,6 +16,7 @@ use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
 use crate::app::browser::photographs::{Opened, Pictures};
+use crate::app::browser::turns::Pieces;
 use crate::app::browser::{clock, document, files};
 use crate::app::model::Message;
 use crate::app::parts::bar::Bar;
@@ -391,10 +392,8 @@ pub fn SettingsPage(props: &Props) -> Html {
     let export = {
         let (garments, people, with_people) = (garments.clone(), people.clone(), *with_people);
         let (today, settings) = (*today, settings.clone());
-        Callback::from(move |()| {
-            let all: Vec<&Garment> = garments.iter().map(Rc::as_ref).collect();
-            let people: Vec<&Person> = people.iter().map(Rc::as_ref).collect();
-            export_all(&all, with_people.then_some(people.as_slice()), &settings, today)
+        Callback::from(move |()| -> Pieces {
+            Box::new(export_pieces(garments.clone(), with_people.then(|| people.clone()), Some(&settings), today))
         })
     };
     let exported = {
@@ -405,14 +404,17 @@ pub fn SettingsPage(props: &Props) -> Html {
         let (today, export, exported, send) = (*today, export.clone(), exported.clone(), send.clone());
         Callback::from(move |_: MouseEvent| {
             let name = format!("garment-assay-{today}.json");
-            let said = match files::save(&name, "application/json", &export.emit(())) {
-                Ok(()) => {
-                    exported.emit(());
-                    say!("Handed to the browser to save: {name}.", name)
-                }
-                Err(_) => said(files::NOT_SAVED).to_owned(),
-            };
-            send.emit(Message::Said(said));
+            let (exported, send) = (exported.clone(), send.clone());
+            files::save_in_turns(name.clone(), "application/json", export.emit(()), move |saved| {
+                let said = match saved {
+                    Ok(()) => {
+                        exported.emit(());
+                        say!("Handed to the browser to save: {name}.", name)
+                    }
+                    Err(_) => said(files::NOT_SAVED).to_owned(),
+                };
+                send.emit(Message::Said(said));
+            });
         })
     };
     let ask = |to: Asking| {

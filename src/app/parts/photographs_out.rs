@@ -10,6 +10,7 @@ use garment_assay::trade::Day;
 use yew::prelude::*;
 
 use crate::app::browser::photographs::{self, Packing};
+use crate::app::browser::turns::Pieces;
 use crate::app::model::Message;
 use crate::app::words;
 
@@ -22,7 +23,7 @@ pub struct Props {
     /// The name of the file.
     pub name: String,
     /// The export that goes with them.
-    pub export: Callback<(), String>,
+    pub export: Callback<(), Pieces>,
     /// Today.
     pub made: Day,
     /// Called when the file was handed out.
