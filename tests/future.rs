@@ -304,7 +304,7 @@ fn a_file_of_very_many_garments_is_read_in_one_go() {
     for mode in [Mode::Merge, Mode::Replace] {
         let brought = import(&file, &here, mode).expect("our own file");
         assert_eq!(brought.changes.len(), many.len());
-        let changes = settled(brought.changes, &brought.conflicts, &here, |_| Choice::Join);
+        let changes = settled(&brought.changes, &brought.conflicts, &here, |_| Choice::Join);
         assert_eq!(changes.len(), many.len());
     }
     println!("20,000 garments ({} KB) merged, joined and replaced in {:?}", file.len() / 1024, began.elapsed());

@@ -11,8 +11,8 @@ use garment_assay::grading::Care;
 use garment_assay::lot::{Finding, Log, LotSize, Severity};
 use garment_assay::measure::STITCH_DENSITY;
 use garment_assay::notebook::{
-    Change, Elsewhere, FaultyShelf, ImportFault, KeepFault, MemoryShelf, Mode, Notebook, Page, Settings, Shelf, ShelfFault,
-    Theme, Unreadable, export, export_all, import, read, write,
+    Change, Elsewhere, FaultyShelf, Healed, ImportFault, KeepFault, MemoryShelf, Mode, Notebook, Page, Settings, Shelf,
+    ShelfFault, Theme, Unreadable, export, export_all, import, read, write,
 };
 use garment_assay::quantity::{Amount, Unit};
 use garment_assay::trade::{Currency, Day, Name, PriceKind, Ticket};
@@ -833,7 +833,7 @@ fn of_shelf_and_mirror_the_page_written_more_often_wins_on_both_sides() {
     assert_eq!((healed.garments, healed.to_mirror.len(), healed.mended.len()), (vec![new.clone()], 0, 0));
     assert_eq!(shelf.get(&key(&new)), Ok(Some(write(&new, 3))));
     // Twice is once.
-    assert_eq!(notebook.heal(&mirror), Ok(garment_assay::notebook::Healed::default()));
+    assert_eq!(notebook.heal(&mirror), Ok(Healed::default()));
     // Mirror older, and mirror without it.
     for mirror in [vec![(key(&old), write(&old, 2))], Vec::new(), vec![(key(&old), "damaged".to_owned())]] {
         let (mut notebook, _) = Notebook::open(shelf_with(3, &new));
@@ -895,7 +895,23 @@ fn an_edit_made_before_the_mirror_was_read_is_not_lost_to_it() {
     assert_eq!(healed.to_mirror, [(key(&edited), write(&edited, 8)), (key(&beside), write(&beside, 1))]);
     assert_eq!(opened(shelf).into_values().collect::<Vec<_>>(), [edited, beside]);
     let mirror: Vec<_> = healed.to_mirror;
-    assert_eq!(notebook.heal(&mirror), Ok(garment_assay::notebook::Healed::default()), "twice is once");
+    assert_eq!(notebook.heal(&mirror), Ok(Healed::default()), "twice is once");
+}
+
+#[test]
+fn of_pages_that_were_alike_only_those_written_since_go_to_the_mirror() {
+    let (left, edited) = (full("g"), full("h"));
+    let shelf = MemoryShelf::default();
+    for garment in [&left, &edited] {
+        shelf.set(&key(garment), &write(garment, 2)).expect("room");
+    }
+    let (mut notebook, _) = Notebook::open(shelf);
+    let alike = BTreeSet::from([key(&left), key(&edited)]);
+    let edited = edited.after(Act::Note("since".to_owned()));
+    notebook.keep(&edited).expect("room");
+    let healed = notebook.heal_where_unlike(&[], &alike).expect("no fault");
+    assert_eq!(healed, Healed { to_mirror: vec![(key(&edited), write(&edited, 3))], ..Healed::default() });
+    assert_eq!(notebook.heal(&[]).expect("no fault").to_mirror.len(), 2, "not known to be alike");
 }
 
 #[test]
@@ -1029,7 +1045,7 @@ proptest! {
                     let healed = notebook.heal(&pages).expect("no fault");
                     prop_assert_eq!(healed.to_mirror, vec![]);
                     let again = notebook.heal(&pages).expect("no fault");
-                    prop_assert_eq!(again, garment_assay::notebook::Healed::default());
+                    prop_assert_eq!(again, Healed::default());
                 }
             }
             prop_assert_eq!(&opened(shelf.clone()), &map);

@@ -224,6 +224,8 @@ pub enum Message {
 /// What must happen outside for a message to be done with.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Effect {
+    /// Take these in as an import is taken in, then say that.
+    TakeIn(Vec<Change>, Vec<Change<Person>>, String),
     /// Keep this garment.
     Keep(Rc<Garment>),
     /// Discard that garment's page.
@@ -529,10 +531,9 @@ impl Model {
                 // What was tried on them meanwhile is not thrown over.
                 garments.retain(|change| matches!(change, Change::Add(_)));
                 people.retain(|change| matches!(change, Change::Add(_)));
-                let added = garments.len();
-                let effects = self.imported(garments, people);
-                self.say(say!("Added: {count} invented garments. Take them out again whenever you like.", count = added));
-                effects
+                let says =
+                    say!("Added: {count} invented garments. Take them out again whenever you like.", count = garments.len());
+                vec![Effect::TakeIn(garments, people, says)]
             }
             Message::TakeOutInvented => {
                 let garments = self.garments.iter().map(|garment| garment.id()).filter(|id| id.is_invented());
@@ -717,7 +718,7 @@ impl Model {
     }
 
     /// Other words for what just happened; the way back stays.
-    fn say(&mut self, text: String) {
+    pub fn say(&mut self, text: String) {
         if let Some(notice) = &mut self.notice {
             Rc::make_mut(notice).text = text;
         }
@@ -1079,7 +1080,10 @@ pub(super) mod tests {
         let mut model = model(vec![garment("a"), garment("invented-x").after(Act::Label("tried on".to_owned()))]);
         let (one, other) = (garment("invented-x"), garment("invented-y"));
         let file = export_all(&[&one, &other], Some(&[&*person("invented-r", "R")]), &Settings::default(), day());
-        assert_eq!(model.after(Message::Invent(file)).len(), 2);
+        let effects = model.after(Message::Invent(file));
+        let [Effect::TakeIn(garments, people, _)] = &effects[..] else { panic!("{effects:?}") };
+        let told = Box::new(Notice::plain(""));
+        assert_eq!(model.after(Message::ImportOn(garments.clone(), people.clone(), None, told)).len(), 2);
         assert_eq!(model.garments.len(), 3);
         assert_eq!(model.garment(&id("invented-x")).map(|garment| garment.label()), Some("tried on"));
         model.route = Route::Result(id("invented-y"));

@@ -23,9 +23,9 @@ use opening::Read;
 pub use opening::open;
 
 use super::appraisals::Appraisals;
-use super::browser::mirror::Mirror;
+use super::browser::mirror::{Mirror, Mirrored};
 use super::browser::shelf::BrowserShelf;
-use super::browser::{address, clock, document, flight, language, photographs, screen, shipped};
+use super::browser::{address, clock, document, flight, language, photographs, screen, shelf, shipped};
 use super::lessons::Lessons;
 use super::model::{Effect, Message, Model, Notice};
 use super::pages::rack::Rack;
@@ -43,8 +43,8 @@ use super::words::headline;
 pub enum Incoming {
     /// Something that happened on the screen or to the address.
     Message(Message),
-    /// The mirror was opened and holds these pages; none when it could not be.
-    Mirrored(Option<Vec<(String, String)>>),
+    /// The mirror was opened and holds that; none when it could not be.
+    Mirrored(Option<Mirrored>),
     /// So many changes reached the mirror.
     Arrived(u32),
     /// The page's size or zoom changed, or it moved to another screen.
@@ -93,6 +93,9 @@ struct Importing {
     people: Vec<Change<Person>>,
     settings: Option<Settings>,
     told: Box<Notice>,
+    in_a_turn: usize,
+    /// What is said of the whole, where that is not its tally.
+    says: Option<String>,
 }
 
 /// How far the code of a wing is that is not here.
@@ -141,11 +144,11 @@ impl Component for App {
     type Properties = Props;
 
     fn create(ctx: &Context<App>) -> App {
-        let Read { notebook, opened, heard } = opening::taken();
+        let Read { notebook, opened, garments, appraisals, heard } = opening::taken();
         let settings = notebook.settings().ok().flatten().map_or_else(Settings::default, |text| Settings::read(&text));
         let mut model = Model {
             route: Route::parse(&address::hash()),
-            garments: opened.garments.into_iter().map(Rc::new).collect(),
+            garments,
             people: Vec::new(),
             set_aside: Rc::new(opened.set_aside),
             settings,
@@ -215,7 +218,7 @@ impl Component for App {
         {
             let mirror = mirror.clone();
             wasm_bindgen_futures::spawn_local(async move {
-                link.send_message(Incoming::Mirrored(mirror.open().await.ok()));
+                link.send_message(Incoming::Mirrored(mirror.open(shelf::says).await.ok()));
             });
         }
         let mut app = App {
@@ -227,7 +230,7 @@ impl Component for App {
             importing: None,
             small_unkept: BTreeSet::new(),
             renamed: None,
-            appraisals: Appraisals::default(),
+            appraisals,
             pricing: Pricing::default(),
             lessons: Lessons::default(),
             send: ctx.link().callback(Incoming::Message),
@@ -254,7 +257,8 @@ impl Component for App {
                 while self.importing.is_some() {
                     self.import_on(ctx);
                 }
-                self.importing = Some(Importing { changes, people, settings, told: Box::new(Notice::plain("")) });
+                let told = Box::new(Notice::plain(""));
+                self.importing = Some(Importing { changes, people, settings, told, in_a_turn: IMPORTED_IN_A_TURN, says: None });
                 self.model.on_the_way += 1;
                 self.import_on(ctx)
             }
@@ -291,7 +295,7 @@ impl Component for App {
                 self.send_to_mirror(ctx, healed.to_mirror);
                 true
             }
-            Incoming::Mirrored(Some(pages)) => {
+            Incoming::Mirrored(Some(Mirrored { alike, unlike: pages })) => {
                 // Dropped before the mirror was here: its page of it must go, not come back.
                 let dropped: Vec<_> = self.outgoing.borrow_mut().drain(..).collect();
                 let mut pages = self.notebook.without_aside(pages);
@@ -306,7 +310,7 @@ impl Component for App {
                 }
                 let mut healed = self
                     .notebook
-                    .heal(&pages)
+                    .heal_where_unlike(&pages, &alike)
                     .unwrap_or_else(|KeepFault(fault)| Healed { fault: Some(fault), ..Healed::default() });
                 self.model.low_on_room |= healed.reserve_used;
                 if healed.fault.is_some() {
@@ -530,6 +534,8 @@ fn work_ahead(appraisals: Appraisals, garments: Vec<Rc<Garment>>, rates: Rates) 
 const IN_A_TURN: usize = 10;
 /// Garments of an import that are taken in at once.
 const IMPORTED_IN_A_TURN: usize = 24;
+/// Garments that are taken in at once where each comes onto the screen as well.
+const SHOWN_IN_A_TURN: usize = 4;
 /// Pages that go to the mirror at once.
 const IN_AN_ERRAND: usize = 50;
 /// Milliseconds between two turns, for whoever taps meanwhile.
@@ -597,11 +603,15 @@ impl App {
     /// of a window that is closed in between, the rest can be taken in from the same file again. It is told once all is here.
     fn import_on(&mut self, ctx: &Context<App>) -> bool {
         let Some(mut importing) = self.importing.take() else { return false };
-        let rest = importing.changes.split_off(importing.changes.len().min(IMPORTED_IN_A_TURN));
+        let rest = importing.changes.split_off(importing.changes.len().min(importing.in_a_turn));
         let part = std::mem::replace(&mut importing.changes, rest);
         if importing.changes.is_empty() {
             self.model.on_the_way = self.model.on_the_way.saturating_sub(1);
-            return self.take(ctx, Message::ImportOn(part, importing.people, importing.settings, importing.told));
+            self.take(ctx, Message::ImportOn(part, importing.people, importing.settings, importing.told));
+            if let Some(says) = importing.says {
+                self.model.say(says);
+            }
+            return true;
         }
         let effects = self.model.take_in(&mut importing.told, part, Vec::new());
         self.importing = Some(importing);
@@ -660,6 +670,16 @@ impl App {
 
     fn carry_out(&mut self, ctx: &Context<App>, effect: Effect) {
         match effect {
+            Effect::TakeIn(changes, people, says) => {
+                while self.importing.is_some() {
+                    self.import_on(ctx);
+                }
+                let told = Box::new(Notice::plain(""));
+                self.importing =
+                    Some(Importing { changes, people, settings: None, told, in_a_turn: SHOWN_IN_A_TURN, says: Some(says) });
+                self.model.on_the_way += 1;
+                self.import_on(ctx);
+            }
             Effect::Keep(garment) => {
                 let kept = self.notebook.keep(garment.as_ref());
                 self.note_keeping(ctx, garment.id(), kept);

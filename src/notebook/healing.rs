@@ -111,8 +111,17 @@ impl<S: Shelf> Notebook<S> {
     /// The shelf refused before anything was changed. If it refuses later, [`Healed::fault`] says so: what was taken over by then must
     /// reach the screen, or the next edit there would start from an older state.
     pub fn heal(&mut self, mirror: &[(String, String)]) -> Result<Healed, KeepFault> {
+        self.heal_where_unlike(mirror, &BTreeSet::new())
+    }
+
+    /// The same where some pages of the mirror were found to say what the shelf says, and are no longer among `mirror`: those under the keys
+    /// `alike`. Mostly that is all of them, and finding it out can be done in turns. One that was written here since goes to the mirror.
+    ///
+    /// # Errors
+    /// As with [`heal`](Notebook::heal).
+    pub fn heal_where_unlike(&mut self, mirror: &[(String, String)], alike: &BTreeSet<String>) -> Result<Healed, KeepFault> {
         let mut healed = Healed::default();
-        if let Err(fault) = self.heal_into(&mut healed, mirror) {
+        if let Err(fault) = self.heal_into(&mut healed, mirror, alike) {
             if healed.took_nothing_over() {
                 return Err(KeepFault(fault));
             }
@@ -121,14 +130,13 @@ impl<S: Shelf> Notebook<S> {
         Ok(healed)
     }
 
-    fn heal_into(&mut self, healed: &mut Healed, mirror: &[(String, String)]) -> Result<(), ShelfFault> {
-        let mut alike = BTreeSet::new();
+    fn heal_into(
+        &mut self,
+        healed: &mut Healed,
+        mirror: &[(String, String)],
+        alike: &BTreeSet<String>,
+    ) -> Result<(), ShelfFault> {
         for (key, text) in mirror {
-            // Mostly both say the same, and a thousand pages need not be taken apart to learn that.
-            if self.shelf.get(key)?.as_ref() == Some(text) {
-                alike.insert(key.as_str());
-                continue;
-            }
             let mended = if let Some(name) = Id::of_key(key) {
                 let Some(taken) = self.heal_page(&name, text, &mut healed.reserve_used)? else { continue };
                 healed.garments.extend(taken.record);
@@ -147,7 +155,10 @@ impl<S: Shelf> Notebook<S> {
             }
         }
         let mirrored: BTreeMap<&str, &str> = mirror.iter().map(|(key, text)| (key.as_str(), text.as_str())).collect();
-        for key in self.shelf.keys()?.into_iter().filter(|key| !alike.contains(key.as_str())) {
+        for key in self.shelf.keys()? {
+            if alike.contains(&key) && !self.written.contains(&key) {
+                continue;
+            }
             let Some(text) = self.shelf.get(&key)? else { continue };
             let Some(Ok(local)) = rev_of(&key, &text) else { continue };
             match mirrored.get(key.as_str()).and_then(|text| rev_of(&key, text)) {

@@ -153,7 +153,7 @@ pub async fn import_in_turns(
         (None, None) => None,
         (Some(persons), Some(said)) => {
             let (bodies, sum) = bodies(Some(persons), made, pause).await?;
-            if said != Value::from(sum) {
+            if said.as_str() != Some(sum.as_str()) {
                 return Err(ImportFault::Damaged);
             }
             Some(changes(bodies, people, mode, pause).await.map_err(ImportFault::Person)?.changes)

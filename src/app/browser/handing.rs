@@ -83,8 +83,8 @@ pub fn can_share_file(name: &str, kind: &str) -> bool {
     with_file(name, kind, &Array::of1(&Uint8Array::from(&b"x"[..]))).is_some_and(|data| navigator.can_share_with_data(&data))
 }
 
-/// Writes text in turns and hands it to the system as a file. Browsers let that be done for some seconds after a touch, and the largest rack takes
-/// no whole one.
+/// Writes text in turns and hands it to the system as a file. Browsers let that be done for some seconds after a touch (from memory); where the writing
+/// takes longer they refuse, and that is told.
 pub fn share_file(name: String, kind: &'static str, text: Pieces, then: impl FnOnce(Handed) + 'static) {
     wasm_bindgen_futures::spawn_local(async move {
         let parts = turns::parts(text).await;

@@ -1,6 +1,7 @@
 //! A second copy of every page in IndexedDB, since a browser that is killed can lose the last minute of local storage.
 
 use std::cell::RefCell;
+use std::collections::BTreeSet;
 use std::rc::Rc;
 
 use js_sys::{Array, Function, Object, Promise, Reflect};
@@ -9,6 +10,8 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{IdbDatabase, IdbObjectStore, IdbOpenDbRequest, IdbRequest, IdbTransaction, IdbTransactionMode};
 
+use super::turns::Turns;
+
 const DATABASE: &str = "garment-assay";
 const PAGES: &str = "pages";
 
@@ -16,6 +19,15 @@ const PAGES: &str = "pages";
 #[derive(Clone, Default)]
 pub struct Mirror {
     database: Rc<RefCell<Option<IdbDatabase>>>,
+}
+
+/// What the mirror holds.
+#[derive(Default)]
+pub struct Mirrored {
+    /// Keys of pages that lie on the shelf in the same words.
+    pub alike: BTreeSet<String>,
+    /// The others: key and text.
+    pub unlike: Vec<(String, String)>,
 }
 
 /// Opens the database of that name; its stores are made when it is opened for the first time.
@@ -38,8 +50,8 @@ pub(super) async fn database(name: &str, stores: &'static [&'static str]) -> Res
 }
 
 impl Mirror {
-    /// Opens the mirror and reads every page in it.
-    pub async fn open(&self) -> Result<Vec<(String, String)>, JsValue> {
+    /// Opens the mirror and reads every page in it, in turns. Those that `says` the shelf has in the same words are named only.
+    pub async fn open(&self, says: impl Fn(&str, &str) -> bool) -> Result<Mirrored, JsValue> {
         let database = database(DATABASE, &[PAGES]).await?;
         // Another window with a newer version of the app must be able to change the database.
         let closing = {
@@ -55,7 +67,17 @@ impl Mirror {
         let keys: Array = settled(&keys).await?.unchecked_into();
         let texts: Array = settled(&texts).await?.unchecked_into();
         self.database.replace(Some(database));
-        Ok(keys.iter().zip(texts.iter()).filter_map(|(key, text)| Some((key.as_string()?, text.as_string()?))).collect())
+        let (mut mirrored, turns) = (Mirrored::default(), Turns::new());
+        for (key, text) in keys.iter().zip(texts.iter()) {
+            let (Some(key), Some(text)) = (key.as_string(), text.as_string()) else { continue };
+            if says(&key, &text) {
+                mirrored.alike.insert(key);
+            } else {
+                mirrored.unlike.push((key, text));
+            }
+            turns.pause().await;
+        }
+        Ok(mirrored)
     }
 
     /// Writes pages; resolves when they are on disk as far as the browser tells. False when there is no mirror.

@@ -72,6 +72,13 @@ impl Shelf for BrowserShelf {
     }
 }
 
+/// Whether that text lies under that key.
+pub fn says(key: &str, text: &str) -> bool {
+    let found = BrowserShelf.get(key);
+    nothing_is_read();
+    found.is_ok_and(|found| found.as_deref() == Some(text))
+}
+
 /// Whether nothing was ever kept here. A storage that cannot be asked is none of which that can be said.
 pub fn is_untouched() -> bool {
     BrowserShelf.keys().is_ok_and(|keys| !keys.iter().any(|key| key.starts_with(OURS)))

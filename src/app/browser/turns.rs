@@ -7,8 +7,7 @@ use js_sys::{Array, Uint8Array};
 
 use super::{clock, document};
 
-/// Seconds after which a turn ends. Judgement: a touch that comes meanwhile waits no longer than a frame, and a thousand garments take some ten
-/// turns.
+/// Seconds after which a turn ends. Judgement: a touch that comes meanwhile waits no longer than a frame of the screen.
 const LONG_ENOUGH: f64 = 0.012;
 
 /// One long piece of work.

@@ -1,19 +1,27 @@
 //! Opening the notes before the app stands: a thousand pages are read in turns, so that the page hears a hand meanwhile.
 
 use std::cell::RefCell;
+use std::cmp::Reverse;
 use std::rc::Rc;
 
+use garment_assay::garment::Garment;
 use garment_assay::notebook::{Notebook, Opened};
 use gloo::events::EventListener;
 
-use crate::app::browser::document;
+use crate::app::appraisals::Appraisals;
 use crate::app::browser::shelf::{BrowserShelf, nothing_is_read};
 use crate::app::browser::turns::Turns;
+use crate::app::browser::{address, document};
+use crate::app::route::Route;
 
 /// The notes as they were read, and what happened to them since.
 pub struct Read {
     pub notebook: Notebook<BrowserShelf>,
+    /// All that was found but the garments.
     pub opened: Opened,
+    pub garments: Vec<Rc<Garment>>,
+    /// Of those that the rack shows at first.
+    pub appraisals: Appraisals,
     pub heard: Heard,
 }
 
@@ -44,6 +52,9 @@ thread_local! {
     static READ: RefCell<Option<Read>> = const { RefCell::new(None) };
 }
 
+/// Garments that are worked out before the rack is drawn: as many as it shows at first.
+const AT_FIRST: usize = 30;
+
 /// Reads the notes, for the app to find them when it is made.
 pub async fn open() {
     let (heard, turns) = (Heard::new(), Turns::new());
@@ -52,14 +63,30 @@ pub async fn open() {
         nothing_is_read();
         turns.pause().await;
     };
-    let (notebook, opened) = Notebook::open_in_turns(BrowserShelf, &pause).await;
-    READ.set(Some(Read { notebook, opened, heard }));
+    let (notebook, mut opened) = Notebook::open_in_turns(BrowserShelf, &pause).await;
+    let garments = shared(&mut opened);
+    let appraisals = Appraisals::default();
+    if Route::parse(&address::hash()) == Route::Rack {
+        let mut newest: Vec<&Rc<Garment>> = garments.iter().filter(|garment| !garment.archived()).collect();
+        newest.sort_by_key(|garment| Reverse((garment.noted(), garment.id())));
+        for garment in newest.into_iter().take(AT_FIRST) {
+            appraisals.of(garment);
+            pause().await;
+        }
+    }
+    READ.set(Some(Read { notebook, opened, garments, appraisals, heard }));
 }
 
 /// The notes as they were read; where nobody has, they are now.
 pub fn taken() -> Read {
     READ.take().unwrap_or_else(|| {
-        let (notebook, opened) = Notebook::open(BrowserShelf);
-        Read { notebook, opened, heard: Heard::default() }
+        let (notebook, mut opened) = Notebook::open(BrowserShelf);
+        let garments = shared(&mut opened);
+        Read { notebook, opened, garments, appraisals: Appraisals::default(), heard: Heard::default() }
     })
+}
+
+/// The garments that were read, to be shared from now on.
+fn shared(opened: &mut Opened) -> Vec<Rc<Garment>> {
+    std::mem::take(&mut opened.garments).into_iter().map(Rc::new).collect()
 }
