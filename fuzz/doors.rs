@@ -124,7 +124,7 @@ fn brought(text: &str) {
         let beside = brought.changes.iter().filter(|change| matches!(change, Change::AddBeside(_))).count();
         assert_eq!(beside, brought.conflicts.len());
         for choice in Choice::ALL {
-            let changes = settled(brought.changes.clone(), &brought.conflicts, &garments, |_| choice);
+            let changes = settled(&brought.changes, &brought.conflicts, &garments, |_| choice);
             // A choice may write over what is here, which is what was chosen; it may not add over it.
             applied(&garments, &changes, Mode::Replace);
         }
