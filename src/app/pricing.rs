@@ -15,14 +15,14 @@ const MANY: usize = 50;
 
 /// The garments that teach, and the rates.
 #[derive(Clone)]
-struct From {
+struct Basis {
     teachers: Vec<Rc<Garment>>,
     rates: Rates,
 }
 
-impl From {
+impl Basis {
     /// Whether it is the same: a garment that was changed is another one.
-    fn is(&self, other: &From) -> bool {
+    fn is(&self, other: &Basis) -> bool {
         let (one, same_rates) = (&self.teachers, self.rates == other.rates);
         same_rates
             && one.len() == other.teachers.len()
@@ -30,13 +30,16 @@ impl From {
     }
 }
 
+/// What was learnt, and from whom.
+type Known = (Basis, Rc<Taught>);
+
 /// What is being learnt, and whom to tell.
-type UnderWay = (From, Box<dyn FnOnce()>);
+type UnderWay = (Basis, Box<dyn FnOnce()>);
 
 /// A handle to the last one; clones are the same one, and all are equal, since nothing shown depends on what is remembered.
 #[derive(Clone, Default)]
 pub struct Pricing {
-    known: Rc<RefCell<Option<(From, Rc<Taught>)>>>,
+    known: Rc<RefCell<Option<Known>>>,
     under_way: Rc<RefCell<Option<UnderWay>>>,
 }
 
@@ -51,7 +54,7 @@ impl Pricing {
     /// references are not gone through again with each tap. Where many teach it is none at first, and `came` is called once it is there.
     pub fn taught(&self, garments: &[Rc<Garment>], rates: &Rates, but: &Id, came: impl FnOnce() + 'static) -> Option<Rc<Taught>> {
         let teachers = garments.iter().filter(|garment| leans_on(but, garment)).cloned().collect();
-        let from = From { teachers, rates: rates.clone() };
+        let from = Basis { teachers, rates: rates.clone() };
         if let Some((known, taught)) = self.known.borrow().as_ref()
             && known.is(&from)
         {
@@ -71,7 +74,7 @@ impl Pricing {
         None
     }
 
-    async fn learn(self, from: From, turns: Turns) {
+    async fn learn(self, from: Basis, turns: Turns) {
         let teachers = from.teachers.iter().map(Rc::as_ref);
         let taught = Taught::by_in_turns(teachers, &from.rates, &async || turns.pause().await).await;
         // Something else may have been asked for meanwhile.
