@@ -228,7 +228,13 @@ window.addEventListener("unhandledrejection", ({ reason }) => {
   // What the browser refuses is an answer; what throws in the program's own code ends it.
   if (reason instanceof Error && !(reason instanceof window.DOMException)) offer(reason);
 });
-window.setTimeout(() => stopped || (streak() && streak(0)), SOUND);
+// Sound is what has stood for a while; a slow device may take as long only to read what is kept.
+function sound() {
+  if (stopped) return;
+  if (document.documentElement.dataset.ready === undefined) window.setTimeout(sound, SOUND);
+  else if (streak()) streak(0);
+}
+window.setTimeout(sound, SOUND);
 
 // What keeps the app for use without a network comes when the app stands and nothing else is to be done.
 function whenIdle() {

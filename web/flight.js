@@ -14,7 +14,8 @@ const TAKING = "garment-assay/taking";
 let copy = "loading";
 let newer = "current";
 let registration;
-let taking = false;
+// Where the person was when they asked for the newer version, until it has come.
+let taking;
 
 function tell() {
   document.documentElement.dataset.flight = copy.split(":")[0];
@@ -73,15 +74,24 @@ async function enrol() {
 // Chromium sometimes never lets the older version go when it is told to while that one is at work: the newer one then waits although it was
 // asked in. A page that is loaded anew has it look again. It may still be made of the older files, and is then loaded once more.
 function take() {
-  taking = true;
+  taking = location.hash;
   newer = "coming";
   tell();
   registration.waiting.postMessage({ ask: "take" });
   window.setTimeout(() => {
-    mark.set();
-    location.reload();
+    if (isStillThere()) {
+      mark.set();
+      return location.reload();
+    }
+    // They went on with something else meanwhile, and it may be half-typed.
+    taking = undefined;
+    newer = "waiting";
+    look();
   }, PATIENCE);
 }
+
+// Whether they asked for it, and wait where they asked.
+const isStillThere = () => taking === location.hash;
 
 // Lasts for one loading of this window. Where the browser allows none, the person is told that a newer version may be loaded.
 const mark = {
@@ -111,17 +121,18 @@ async function start() {
 
   // The first one to take this page on changes nothing about it.
   let controlled = container.controller !== null;
-  taking = mark.gone();
+  if (mark.gone()) taking = location.hash;
   container.addEventListener("controllerchange", () => {
-    if (taking) return location.reload();
+    if (isStillThere()) return location.reload();
     if (controlled) newer = "taken";
     controlled = true;
     look();
   });
 
   await enrol();
-  if (taking && newer === "taken") return location.reload();
-  taking &&= newer === "waiting";
+  if (isStillThere() && newer === "taken") return location.reload();
+  // It may still come at once; later it is only told of.
+  if (taking !== undefined) window.setTimeout(() => (taking = undefined), PATIENCE);
 
   // An installed app may stay open for weeks, and a browser looks for a newer version only when one is opened.
   let looked = Date.now();
@@ -158,5 +169,6 @@ document.addEventListener("flight-wished", async ({ detail }) => {
 start().catch((reason) => {
   console.info("No copy is kept for use without a network: " + reason);
   copy = "failed";
+  taking = undefined;
   tell();
 });

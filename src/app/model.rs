@@ -82,6 +82,8 @@ pub struct Notice {
     pub read: Option<Rc<Marks>>,
     /// Of an import: how many were added, replaced, joined and deleted.
     pub tally: [u32; 4],
+    /// Of an import: what is said of it once all has come, where that is not its tally.
+    pub of_the_whole: Option<String>,
 }
 
 impl Notice {
@@ -97,6 +99,7 @@ impl Notice {
             trials: None,
             read: None,
             tally: [0; 4],
+            of_the_whole: None,
         }
     }
 
@@ -718,7 +721,7 @@ impl Model {
     }
 
     /// Other words for what just happened; the way back stays.
-    pub fn say(&mut self, text: String) {
+    fn say(&mut self, text: String) {
         if let Some(notice) = &mut self.notice {
             Rc::make_mut(notice).text = text;
         }
@@ -792,7 +795,9 @@ impl Model {
             }
         }
         notice.tally = [added, changed, joined, deleted];
-        notice.text = if joined > 0 {
+        notice.text = if let Some(says) = &notice.of_the_whole {
+            says.clone()
+        } else if joined > 0 {
             say!(
                 "Imported: {added} added, {changed} replaced, {joined} joined, {deleted} deleted.",
                 added,

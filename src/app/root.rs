@@ -94,8 +94,6 @@ struct Importing {
     settings: Option<Settings>,
     told: Box<Notice>,
     in_a_turn: usize,
-    /// What is said of the whole, where that is not its tally.
-    says: Option<String>,
 }
 
 /// How far the code of a wing is that is not here.
@@ -119,6 +117,8 @@ pub struct App {
     mirroring: Mirroring,
     /// Pages that wait for their turn on the way to the mirror, the oldest first.
     outgoing: Rc<RefCell<VecDeque<(String, String)>>>,
+    /// While the mirror is opened: keys whose pages another window took away, which are not to come back from it.
+    taken_away: BTreeSet<String>,
     /// A large import that is under way.
     importing: Option<Importing>,
     /// What is no page and could not be kept; it is tried again whenever something else is.
@@ -227,6 +227,7 @@ impl Component for App {
             mirror,
             mirroring: Mirroring::Opening,
             outgoing: Rc::default(),
+            taken_away: BTreeSet::new(),
             importing: None,
             small_unkept: BTreeSet::new(),
             renamed: None,
@@ -253,28 +254,18 @@ impl Component for App {
     fn update(&mut self, ctx: &Context<App>, incoming: Incoming) -> bool {
         match incoming {
             Incoming::Message(Message::Import(changes, people, settings)) if changes.len() > IMPORTED_IN_A_TURN => {
-                // One that is still under way comes first, and whole.
-                while self.importing.is_some() {
-                    self.import_on(ctx);
-                }
                 let told = Box::new(Notice::plain(""));
-                self.importing = Some(Importing { changes, people, settings, told, in_a_turn: IMPORTED_IN_A_TURN, says: None });
-                self.model.on_the_way += 1;
-                self.import_on(ctx)
+                self.begin_importing(ctx, Importing { changes, people, settings, told, in_a_turn: IMPORTED_IN_A_TURN })
             }
             Incoming::ImportOn => self.import_on(ctx),
             Incoming::Hidden => {
                 // Out of sight its turns would come a second apart, and a closed page would leave a part.
-                let importing = self.importing.is_some();
-                while self.importing.is_some() {
-                    self.import_on(ctx);
-                }
-                importing
+                self.finish_importing(ctx)
             }
             Incoming::Message(message) => {
                 // Whatever is done meanwhile is done to what the import leaves, and the import's way back must not take it too.
-                while self.importing.is_some() && !leaves_the_rack(&message) {
-                    self.import_on(ctx);
+                if !leaves_the_rack(&message) {
+                    self.finish_importing(ctx);
                 }
                 self.take(ctx, message)
             }
@@ -283,11 +274,13 @@ impl Component for App {
                 true
             }
             Incoming::Mirrored(None) => {
+                self.finish_importing(ctx);
                 self.model.on_the_way = 0;
                 self.mirroring = Mirroring::Off;
                 true
             }
             Incoming::Mirrored(Some(_)) if matches!(self.mirroring, Mirroring::Emptying) => {
+                self.finish_importing(ctx);
                 self.mirroring = Mirroring::On;
                 self.empty_mirror(ctx);
                 let healed = self.notebook.heal(&[]).unwrap_or_default();
@@ -296,10 +289,13 @@ impl Component for App {
                 true
             }
             Incoming::Mirrored(Some(Mirrored { alike, unlike: pages })) => {
+                // What the import brings is newer than what lies in the mirror.
+                self.finish_importing(ctx);
                 // Dropped before the mirror was here: its page of it must go, not come back.
                 let dropped: Vec<_> = self.outgoing.borrow_mut().drain(..).collect();
                 let mut pages = self.notebook.without_aside(pages);
-                pages.retain(|(key, _)| !dropped.iter().any(|(gone, _)| gone == key));
+                let taken_away = std::mem::take(&mut self.taken_away);
+                pages.retain(|(key, _)| !taken_away.contains(key) && !dropped.iter().any(|(gone, _)| gone == key));
                 let all_kept = self.model.unkept.is_empty() && self.model.unkept_people.is_empty();
                 for (key, text) in pages.iter().filter(|_| !all_kept) {
                     match Elsewhere::of(key, text) {
@@ -366,6 +362,9 @@ impl Component for App {
             Incoming::Written(None, _) => {
                 // Another window erased everything.
                 self.stop_importing();
+                if matches!(self.mirroring, Mirroring::Opening) {
+                    self.mirroring = Mirroring::Emptying;
+                }
                 self.outgoing.borrow_mut().clear();
                 let gone: Vec<Id> = self.model.garments.iter().map(|garment| garment.id().clone()).collect();
                 for id in gone {
@@ -380,9 +379,10 @@ impl Component for App {
             Incoming::Written(Some(key), text) => {
                 if text.is_some() {
                     // An import decided before that window wrote must find its page unseen, so that both are kept.
-                    while self.importing.is_some() {
-                        self.import_on(ctx);
-                    }
+                    self.finish_importing(ctx);
+                    self.taken_away.remove(&key);
+                } else if matches!(self.mirroring, Mirroring::Opening) {
+                    self.taken_away.insert(key.clone());
                 }
                 let elsewhere = self.notebook.written_elsewhere(&key, text.as_deref());
                 if !matches!(elsewhere, Elsewhere::Nothing) {
@@ -599,19 +599,33 @@ impl App {
         });
     }
 
+    /// Begins a large import; one that is still under way comes first, and whole.
+    fn begin_importing(&mut self, ctx: &Context<App>, importing: Importing) -> bool {
+        self.finish_importing(ctx);
+        self.importing = Some(importing);
+        self.model.on_the_way += 1;
+        self.import_on(ctx)
+    }
+
+    /// Takes in at once what is left of an import; whether anything was.
+    fn finish_importing(&mut self, ctx: &Context<App>) -> bool {
+        let is_under_way = self.importing.is_some();
+        while self.importing.is_some() {
+            self.import_on(ctx);
+        }
+        is_under_way
+    }
+
     /// Takes in the next part of a large import, in turns too short to keep a hand waiting. Each part is on the shelf when its turn is over;
-    /// of a window that is closed in between, the rest can be taken in from the same file again. It is told once all is here.
+    /// of a window that is closed in between, the rest can be taken in from the same file again; of the invented rack, which is no file of
+    /// theirs, the part that came is taken out and all of it in again. It is told once all is here.
     fn import_on(&mut self, ctx: &Context<App>) -> bool {
         let Some(mut importing) = self.importing.take() else { return false };
         let rest = importing.changes.split_off(importing.changes.len().min(importing.in_a_turn));
         let part = std::mem::replace(&mut importing.changes, rest);
         if importing.changes.is_empty() {
             self.model.on_the_way = self.model.on_the_way.saturating_sub(1);
-            self.take(ctx, Message::ImportOn(part, importing.people, importing.settings, importing.told));
-            if let Some(says) = importing.says {
-                self.model.say(says);
-            }
-            return true;
+            return self.take(ctx, Message::ImportOn(part, importing.people, importing.settings, importing.told));
         }
         let effects = self.model.take_in(&mut importing.told, part, Vec::new());
         self.importing = Some(importing);
@@ -671,14 +685,8 @@ impl App {
     fn carry_out(&mut self, ctx: &Context<App>, effect: Effect) {
         match effect {
             Effect::TakeIn(changes, people, says) => {
-                while self.importing.is_some() {
-                    self.import_on(ctx);
-                }
-                let told = Box::new(Notice::plain(""));
-                self.importing =
-                    Some(Importing { changes, people, settings: None, told, in_a_turn: SHOWN_IN_A_TURN, says: Some(says) });
-                self.model.on_the_way += 1;
-                self.import_on(ctx);
+                let told = Box::new(Notice { of_the_whole: Some(says), ..Notice::plain("") });
+                self.begin_importing(ctx, Importing { changes, people, settings: None, told, in_a_turn: SHOWN_IN_A_TURN });
             }
             Effect::Keep(garment) => {
                 let kept = self.notebook.keep(garment.as_ref());

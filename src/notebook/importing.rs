@@ -105,8 +105,8 @@ pub fn import_all(text: &str, here: &[&Garment], people: &[&Person], mode: Mode)
     in_one_turn(import_in_turns(text, here, people, mode, &without_pause))
 }
 
-/// The same with pauses: a rack of a thousand garments takes longer to read than a hand should wait. What was saved after a crash is read
-/// in one turn; nobody saves that every day.
+/// The same with pauses: a rack of a thousand garments takes longer to read than a hand should wait. What was saved after a crash is taken
+/// apart in one turn; nobody saves that every day.
 ///
 /// # Errors
 /// [`ImportFault`] says why a file is refused as a whole.
@@ -161,6 +161,9 @@ pub async fn import_in_turns(
         _ => return Err(ImportFault::Damaged),
     };
     let settings = field("settings").map(|settings| Settings::read(&settings.to_string()));
+    if settings.is_none() && file.contains_key("settings") {
+        return Err(ImportFault::Damaged);
+    }
     let Changes { changes, conflicts } = changes(garments, here, mode, pause).await.map_err(ImportFault::Garment)?;
     Ok(Import { made, settings, changes, people, conflicts, unread: 0 })
 }

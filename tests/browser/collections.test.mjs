@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { isTooWide, smallTargets, violations } from "./harness.mjs";
 import { exported, RACK } from "./rack.mjs";
-import { chooseFile, exportAll, hash, kept, plan, reload, storage, until, visitWith } from "./steps.mjs";
+import { chooseFile, exportAll, go, hash, kept, plan, reload, storage, until, visitWith } from "./steps.mjs";
 
 const main = (page) => page.getByRole("main");
 const rows = (page) => main(page).locator(".rack-row");
@@ -165,6 +165,26 @@ test("a colleague’s file shows where both differ, and joined nothing of either
     await undo(page);
     await until(async () => (await facts(page))[MINE.id].note, (note) => note === MINE.note, "mine as it was");
     assert.deepEqual(await facts(page), before);
+  });
+});
+
+test("what another window changes while a file is open is in what is joined", async () => {
+  await visitWith([MINE, RACK[1]], {}, async ({ page, reopen }) => {
+    await chooseFile(page, exported([THEIRS]));
+    await plan(page).getByText("Join them in one").click();
+    await plan(page).getByText("1 not as here: both will be joined, as you chose below").waitFor();
+    const second = await reopen();
+    await go(second, `#/garment/${MINE.id}/details`, /./);
+    await main(second).getByRole("button", { name: "Put away" }).click();
+    await kept(second);
+    await page.bringToFront();
+    await page.waitForTimeout(500); // nothing on the page tells that it has heard
+    await plan(page).getByRole("button", { name: "Merge", exact: true }).click();
+    await page.getByText("Imported: 0 added, 0 replaced, 1 joined, 0 deleted.").waitFor();
+    await kept(page);
+    const joined = (await facts(page))[MINE.id];
+    assert.equal(joined.archived, true);
+    assert.equal(joined.note, `${MINE.note}\n\n${THEIRS.note}\nAlso called: Style 0042`);
   });
 });
 

@@ -15,6 +15,7 @@ pub const LONGEST_SIDE: f64 = 1600.0;
 const QUALITY: f64 = 0.8;
 /// Pixels of the camera in a strip that is drawn at once. Judgement: it took 8 ms where it was measured, of 74 for 12 megapixels.
 const STRIP: f64 = 1.5e6;
+/// Each strip has a cost of its own. Judgement.
 const MOST_STRIPS: f64 = 32.0;
 /// Largest file that is opened, in bytes. Judgement: five times what today's telephones make.
 const LARGEST: f64 = 60e6;

@@ -287,7 +287,13 @@ pub fn BehindPage(props: &Props) -> Html {
         });
     }
     let redraw = use_force_update();
+    // What was known before stays on the page until the new is there: a guess may be half-typed below it.
+    let last = use_mut_ref(|| None::<Rc<Taught>>);
     let taught = pricing.taught(garments, rates, &id, move || redraw.force_update());
+    let taught = match taught {
+        Some(taught) => last.borrow_mut().insert(taught).clone().into(),
+        None => last.borrow().clone(),
+    };
     let behind = use_memo((garment.clone(), rates.clone(), taught.as_ref().map(Rc::as_ptr)), {
         let taught = taught.clone();
         move |(garment, ..)| taught.and_then(|taught| taught.behind(garment))

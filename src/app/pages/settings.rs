@@ -223,7 +223,7 @@ fn TakeIn(props: &TakeInProps) -> Html {
     // A large file takes a while to be read; each choice that is made about it must not read it anew.
     let Read { answer, is_current } = use_import((*opened).as_ref().map(|file| file.text.clone()), garments, people, *mode);
     let plan = answer.as_ref().and_then(|answer| answer.as_ref().ok()).cloned();
-    let garments_change = use_memo((plan.clone(), choices.clone()), |(plan, choices)| {
+    let garments_change = use_memo((plan.clone(), garments.clone(), choices.clone()), |(plan, garments, choices)| {
         let Some(plan) = &plan else { return Vec::new() };
         let here: Vec<&Garment> = garments.iter().map(Rc::as_ref).collect();
         settled(&plan.changes, &plan.conflicts, &here, |id| choices.0.get(id).copied().unwrap_or_default())
