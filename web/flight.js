@@ -131,8 +131,8 @@ async function start() {
 
   await enrol();
   if (isStillThere() && newer === "taken") return location.reload();
-  // It may still come at once; later it is only told of.
-  if (taking !== undefined) window.setTimeout(() => (taking = undefined), PATIENCE);
+  // It may still come, up to two seconds after that were seen; later it is only told of.
+  if (taking !== undefined) window.setTimeout(() => (taking = undefined), 4 * PATIENCE);
 
   // An installed app may stay open for weeks, and a browser looks for a newer version only when one is opened.
   let looked = Date.now();
