@@ -597,6 +597,13 @@ fn of_two_that_wrote_at_the_same_instant_the_one_whose_page_is_gone_hears_of_it(
     shelf.set(&key, &write(&full("g"), 1)).expect("room");
     assert_eq!(winner.keep(&note("theirs")).expect("room").page.1, theirs);
     assert_eq!(winner.written_elsewhere(&key, Some(&first)), Elsewhere::Nothing);
+    // Until the other writes again, still without having heard of it; whoever only read takes what stands.
+    let again = write(&note("ours, later"), 3);
+    shelf.set(&key, &again).expect("room");
+    assert_eq!(winner.written_elsewhere(&key, Some(&again)), Elsewhere::Over(id("g"), Some(Box::new(note("ours, later")))));
+    assert_eq!(reader.written_elsewhere(&key, Some(&again)), Elsewhere::Changed(Box::new(note("ours, later"))));
+    let third = write(&note("ours, last"), 4);
+    assert_eq!(winner.written_elsewhere(&key, Some(&third)), Elsewhere::Changed(Box::new(note("ours, last"))), "said once");
     // The other has gone on before word of its first writing comes.
     let (shelf, mut ours, ..) = windows();
     ours.keep(&note("ours")).expect("room");

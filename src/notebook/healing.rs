@@ -249,20 +249,29 @@ impl<S: Shelf> Notebook<S> {
     /// A page that another window wrote, unless it is known already or cannot be read.
     ///
     /// Two windows that write at the same instant both count one more. Word of a page with our own count and another text, or with a lower
-    /// one that nevertheless lies on the shelf, comes of somebody who had not seen ours. Whose page lies on the shelf now has won; the
+    /// one that nevertheless lies on the shelf, comes of somebody who had not seen ours; so does a higher one after that, until it is known that
+    /// they have. Whose page lies on the shelf now has won; the
     /// other, and only that one, must save its own elsewhere.
     fn news<N: PageName>(&mut self, name: &N, text: &str) -> Option<News<N::Of>> {
         let page = read_for(name, text).ok()?;
         let key = name.key();
         let known = self.known.get(&key).copied();
         let Some(known) = known.filter(|known| page.rev() <= known.rev) else {
+            let over = known.is_some_and(|known| known.ours && known.rivalled);
             self.note(key, page.rev(), text);
-            return Some(News { page, over: false });
+            return Some(News { page, over });
         };
         let lies = self.shelf.get(&key).ok()??;
         let stands: Page<N::Of> = read_for(name, &lies).ok()?;
         let unseen = page.rev() == known.rev || lies == text;
-        if known.is(page.rev(), text) || known.is(stands.rev(), &lies) || !unseen {
+        if known.is(page.rev(), text) || !unseen {
+            return None;
+        }
+        if known.is(stands.rev(), &lies) {
+            // Ours stands; that window will hear of it, but may write again before.
+            if let Some(known) = self.known.get_mut(&key) {
+                known.rivalled = true;
+            }
             return None;
         }
         self.note(key, stands.rev(), &lies);

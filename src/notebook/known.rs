@@ -13,13 +13,16 @@ pub(super) struct Known {
     text: u64,
     /// It was written here, not only read.
     pub(super) ours: bool,
+    /// Another window wrote the page as often, at the same instant and unseen here, and ours took its place. It may write once more before it
+    /// hears of ours, and then counts one more than we do without having seen it.
+    pub(super) rivalled: bool,
 }
 
 impl Known {
     fn new(rev: u64, text: &str) -> Known {
         let mut hasher = DefaultHasher::new();
         text.hash(&mut hasher);
-        Known { rev, text: hasher.finish(), ours: false }
+        Known { rev, text: hasher.finish(), ours: false, rivalled: false }
     }
 
     /// Whether it is that page.
@@ -37,7 +40,9 @@ impl<S: Shelf> Notebook<S> {
 
     /// Takes note of a page that was written here.
     pub(super) fn note_ours(&mut self, key: String, rev: u64, text: &str) {
-        self.known.insert(key, Known { ours: true, ..Known::new(rev, text) });
+        // Written again before the other window was heard from, it is as unseen there as before.
+        let rivalled = self.known.get(&key).is_some_and(|known| known.rivalled);
+        self.known.insert(key, Known { ours: true, rivalled, ..Known::new(rev, text) });
     }
 
     /// How many times the page had been written when it was last read or written here; 0 for one that was not.
