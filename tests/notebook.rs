@@ -604,6 +604,16 @@ fn of_two_that_wrote_at_the_same_instant_the_one_whose_page_is_gone_hears_of_it(
     assert_eq!(reader.written_elsewhere(&key, Some(&again)), Elsewhere::Changed(Box::new(note("ours, later"))));
     let third = write(&note("ours, last"), 4);
     assert_eq!(winner.written_elsewhere(&key, Some(&third)), Elsewhere::Changed(Box::new(note("ours, last"))), "said once");
+    // Both writings of the other came before ours: what stands is ours, and the other will hear of that.
+    let (shelf, mut ours, mut other, ..) = windows();
+    let (_, first) = other.keep(&note("first")).expect("room").page;
+    let (_, second) = other.keep(&note("second")).expect("room").page;
+    shelf.set(&key, &write(&full("g"), 1)).expect("room");
+    let (_, stands) = ours.keep(&note("ours")).expect("room").page;
+    for word in [&first, &second] {
+        assert_eq!(ours.written_elsewhere(&key, Some(word)), Elsewhere::Nothing);
+    }
+    assert_eq!(other.written_elsewhere(&key, Some(&stands)), Elsewhere::Over(id("g"), Some(Box::new(note("ours")))));
     // The other has gone on before word of its first writing comes.
     let (shelf, mut ours, ..) = windows();
     ours.keep(&note("ours")).expect("room");

@@ -255,23 +255,29 @@ impl<S: Shelf> Notebook<S> {
     fn news<N: PageName>(&mut self, name: &N, text: &str) -> Option<News<N::Of>> {
         let page = read_for(name, text).ok()?;
         let key = name.key();
+        let lies = self.shelf.get(&key).ok()?;
+        let stands: Option<Page<N::Of>> = lies.as_deref().and_then(|lies| read_for(name, lies).ok());
         let known = self.known.get(&key).copied();
+        let is_known = |page: &Page<N::Of>, text: &str| known.is_some_and(|known| known.is(page.rev(), text));
+        let we_stand = lies.as_deref().zip(stands.as_ref()).is_some_and(|(lies, stands)| is_known(stands, lies));
+        if let Some(known) = self.known.get_mut(&key)
+            && known.ours
+            && we_stand
+            && !is_known(&page, text)
+            && (page.rev() == known.rev || page.rev() > known.rev && known.rivalled)
+        {
+            // Whoever wrote that will hear of ours, but may write again before.
+            known.rivalled = true;
+            return None;
+        }
         let Some(known) = known.filter(|known| page.rev() <= known.rev) else {
             let over = known.is_some_and(|known| known.ours && known.rivalled);
             self.note(key, page.rev(), text);
             return Some(News { page, over });
         };
-        let lies = self.shelf.get(&key).ok()??;
-        let stands: Page<N::Of> = read_for(name, &lies).ok()?;
+        let (lies, stands) = (lies?, stands?);
         let unseen = page.rev() == known.rev || lies == text;
-        if known.is(page.rev(), text) || !unseen {
-            return None;
-        }
-        if known.is(stands.rev(), &lies) {
-            // Ours stands; that window will hear of it, but may write again before.
-            if let Some(known) = self.known.get_mut(&key) {
-                known.rivalled = true;
-            }
+        if is_known(&page, text) || we_stand || !unseen {
             return None;
         }
         self.note(key, stands.rev(), &lies);
