@@ -118,7 +118,7 @@ async function unsaid(page, typed) {
         }
         for (const word of typed) out = out.replaceAll(word, "");
         // Days come from the browser; codes and names are the same in every language.
-        const words = out.replaceAll(/\d+\. \p{L}+\.? \d{4}/gu, "").replaceAll(/\b(?:[A-Z]{2,}[-A-Z\d]*|Garment Assay)\b/gu, "");
+        const words = out.replaceAll(/\d+\. \p{L}+\.? \d{4}/gu, "").replaceAll(/\b(?:[A-Z\d]{4}-[A-Z\d]{4}|[A-Z]{2,}[-A-Z\d]*|Garment Assay)\b/gu, "");
         return /\p{L}{3}/u.test(words) ? out.trim() : "";
       };
       const found = new Set();
