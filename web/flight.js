@@ -8,7 +8,8 @@
 
 const container = navigator.serviceWorker;
 const HOUR = 3_600_000;
-// How long a newer version may need to take over before the page reminds the browser: 0.1 to 1.3 s were seen, and 1 of 10 presses at a busy moment in vain (2026-11-26).
+// How long a newer version may need to take over before the page reminds the browser: 0.1 to 1.3 s were seen,
+// and 5 of 70 presses at a busy moment in vain (2026-11-26). Judgement.
 const PATIENCE = 2000;
 const TAKING = "garment-assay/taking";
 let copy = "loading";

@@ -534,7 +534,7 @@ fn work_ahead(appraisals: Appraisals, garments: Vec<Rc<Garment>>, rates: Rates) 
 const IN_A_TURN: usize = 10;
 /// Garments of an import that are taken in at once.
 const IMPORTED_IN_A_TURN: usize = 24;
-/// Garments that are taken in at once where each comes onto the screen as well.
+/// Garments that are taken in at once where each comes onto the screen as well. Judgement, as the numbers beside it.
 const SHOWN_IN_A_TURN: usize = 4;
 /// Pages that go to the mirror at once.
 const IN_AN_ERRAND: usize = 50;
@@ -866,8 +866,10 @@ impl App {
         ))));
         let kept = self.notebook.keep(ours.as_ref());
         self.note_keeping(ctx, &new, kept);
-        if self.model.route.garment() == Some(id) {
-            address::replace(&self.model.route.clone().of(new.clone()).href());
+        // By the address and not by the model: a hand may have gone on to another garment a moment ago, and is not to be led back.
+        let route = Route::parse(&address::hash());
+        if route.garment() == Some(id) {
+            address::replace(&route.of(new.clone()).href());
         }
         self.renamed = Some((id.clone(), new));
     }

@@ -76,6 +76,7 @@ for (const [count, edits] of [[2, 40], [5, 20]]) {
       const lost = (all) => last.flatMap((notes, tab) => Object.entries(notes).filter(([, note]) => !all.some((text) => text.includes(note))).map(([id, note]) => `tab ${tab}, the last note on ${id}: ${note}`));
       await until(async () => lost(await texts()), (lost) => lost.length === 0, "every note that was kept to be on the shelf");
       const all = await texts();
+      for (const text of all) for (const [, id] of text.matchAll(/tab \d+ wrote \d+ on (\w+)/g)) assert.ok(text.includes(`"label":"Piece ${id}`), `a note on ${id} was led to another garment: ${text}`);
       for (const text of all) assert.ok(text.includes("\n"), "something was deleted");
       const rack = async (tab) => {
         // It shows thirty at first.

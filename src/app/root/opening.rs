@@ -12,6 +12,7 @@ use crate::app::appraisals::Appraisals;
 use crate::app::browser::shelf::{BrowserShelf, nothing_is_read};
 use crate::app::browser::turns::Turns;
 use crate::app::browser::{address, document};
+use crate::app::pages::rack::PAGE;
 use crate::app::route::Route;
 
 /// The notes as they were read, and what happened to them since.
@@ -52,9 +53,6 @@ thread_local! {
     static READ: RefCell<Option<Read>> = const { RefCell::new(None) };
 }
 
-/// Garments that are worked out before the rack is drawn: as many as it shows at first.
-const AT_FIRST: usize = 30;
-
 /// Reads the notes, for the app to find them when it is made.
 pub async fn open() {
     let (heard, turns) = (Heard::new(), Turns::new());
@@ -69,7 +67,8 @@ pub async fn open() {
     if Route::parse(&address::hash()) == Route::Rack {
         let mut newest: Vec<&Rc<Garment>> = garments.iter().filter(|garment| !garment.archived()).collect();
         newest.sort_by_key(|garment| Reverse((garment.noted(), garment.id())));
-        for garment in newest.into_iter().take(AT_FIRST) {
+        // What the rack shows at first.
+        for garment in newest.into_iter().take(PAGE) {
             appraisals.of(garment);
             pause().await;
         }

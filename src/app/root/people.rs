@@ -60,7 +60,8 @@ impl App {
         ))));
         let kept = self.notebook.keep(ours.as_ref());
         self.note_keeping_person(ctx, &new, kept);
-        if let Route::Person(open, garment) = &self.model.route
+        // By the address, as with a garment.
+        if let Route::Person(open, garment) = &Route::parse(&address::hash())
             && open == id
         {
             address::replace(&Route::Person(new, garment.clone()).href());
