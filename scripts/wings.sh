@@ -15,8 +15,15 @@ for file in "$wings"/split_*.wasm "$wings"/chunk_*.wasm; do
   name=$(basename "$file" .wasm)
   "$strip" "$file" "$built/wing-${name#split_}-$hash.wasm"
 done
-sed -e "s|\"\./split_\([a-z0-9_]*\)\.wasm\"|\"./wing-\1-$hash.wasm\"|g" -e "s|\"\./\(chunk_[0-9]*\)\.wasm\"|\"./wing-\1-$hash.wasm\"|g" \
-  -e "s|\"\./$app\.js\"|\"./$js\"|" "$wings/__wasm_split.js" >"$built/wings-$hash.js"
+{
+  cat web/brought.js
+  sed -e "s|\"\./split_\([a-z0-9_]*\)\.wasm\"|\"./wing-\1-$hash.wasm\"|g" -e "s|\"\./\(chunk_[0-9]*\)\.wasm\"|\"./wing-\1-$hash.wasm\"|g" \
+    -e "s|\"\./$app\.js\"|\"./$js\"|" -e "s|fetch(new URL(\(\"[^\"]*\"\), import\.meta\.url))|brought(\1)|" "$wings/__wasm_split.js"
+} >"$built/wings-$hash.js"
+if grep -q "fetch(new URL(\"" "$built/wings-$hash.js"; then
+  echo "wings: the loaders of wasm-split-cli are written otherwise than this expects" >&2
+  exit 1
+fi
 # In the first lines only: further down the same words are the name under which the program asks for them.
 sed -i.before -e "/^import /s|\"\./__wasm_split\.js\"|\"./wings-$hash.js\"|" "$built/$js"
 rm -f "$built/$js.before"

@@ -9,6 +9,8 @@ fn main() {
     // own unless it is given one.
     yew::set_custom_panic_hook(Box::new(|info| app::say_crash(&info.to_string(), &app::last_read())));
     wasm_bindgen_futures::spawn_local(async {
+        // The program was made ready just now, in this same turn.
+        app::breath().await;
         // Without its words the entrance speaks English.
         app::bring_entrance().await;
         // What index.html shows stays until there is something better: on a first visit the entrance, later the house.

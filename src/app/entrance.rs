@@ -6,6 +6,7 @@ use garment_assay::say;
 use gloo::timers::callback::Timeout;
 use yew::prelude::*;
 
+use super::browser::turns::breath;
 use super::browser::{address, document, flight, language, shelf};
 use super::parts::empty_rack::{EmptyRack, NOTHING_YET, RackBar};
 use super::parts::hall::Hall;
@@ -32,7 +33,10 @@ pub async fn bring_house() -> bool {
 /// Brings the house and what it says, both at once. Whether both came.
 async fn house_and_words() -> bool {
     let words = language::bring_all();
-    wings::bring_house().await && words.await
+    breath().await;
+    let is_here = wings::bring_house().await && words.await;
+    breath().await;
+    is_here
 }
 
 #[derive(Properties, PartialEq)]

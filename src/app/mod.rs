@@ -24,4 +24,5 @@ mod worth;
 pub use browser::document::{mount, say_crash};
 pub use browser::language::bring_entrance;
 pub use browser::shelf::last_read;
+pub use browser::turns::breath;
 pub use entrance::{Entrance, Props as EntranceProps, bring_house, is_first_visit};

@@ -25,6 +25,7 @@ pub use opening::open;
 use super::appraisals::Appraisals;
 use super::browser::mirror::{Mirror, Mirrored};
 use super::browser::shelf::BrowserShelf;
+use super::browser::turns::breath;
 use super::browser::{address, clock, document, flight, language, photographs, screen, shelf, shipped};
 use super::lessons::Lessons;
 use super::model::{Effect, Message, Model, Notice};
@@ -209,7 +210,9 @@ impl Component for App {
         ];
         {
             let link = link.clone();
+            // After the page is drawn, as the mirror.
             wasm_bindgen_futures::spawn_local(async move {
+                breath().await;
                 let lasting = flight::promise().await;
                 link.send_message(Incoming::Message(Message::Step(Step::Lasting(lasting, false))));
             });
@@ -218,6 +221,7 @@ impl Component for App {
         {
             let mirror = mirror.clone();
             wasm_bindgen_futures::spawn_local(async move {
+                breath().await;
                 link.send_message(Incoming::Mirrored(mirror.open(shelf::says).await.ok()));
             });
         }

@@ -20,6 +20,7 @@ use wasm_split_helpers::SplitLoaderError;
 use yew::prelude::*;
 
 use super::appraisals::Appraisals;
+use super::browser::turns::breath;
 use super::lessons::Lessons;
 use super::model::{Message, Model};
 use super::parts::means::Means;
@@ -90,7 +91,12 @@ pub use house::house;
 
 /// Brings the house, in which all other wings are, and has it read the notes. Whether it came.
 pub async fn bring_house() -> bool {
-    let (true, Ok(notes)) = (house::bring().await.is_ok(), house::notes().await) else { return false };
+    if house::bring().await.is_err() {
+        return false;
+    }
+    // Its code was put together in the turn in which it came.
+    breath().await;
+    let Ok(notes) = house::notes().await else { return false };
     notes.await;
     true
 }
@@ -98,6 +104,7 @@ pub async fn bring_house() -> bool {
 /// Brings the code of every wing, one after the other, so that none has to be waited for, or is out of reach once the network is gone.
 /// Whether all came.
 pub async fn bring_all() -> bool {
+    breath().await;
     judging::bring().await.is_ok() && price::bring().await.is_ok() && body::bring().await.is_ok() && study::bring().await.is_ok()
 }
 
