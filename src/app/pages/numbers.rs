@@ -12,6 +12,7 @@ use garment_assay::source::{Kind, Source};
 use garment_assay::trade::Stage;
 use yew::prelude::*;
 
+use crate::app::browser::screen;
 use crate::app::parts::bar::Bar;
 
 fn kind(kind: Kind) -> &'static str {
@@ -72,9 +73,75 @@ fn table(name: &'static str, checks: impl Iterator<Item = &'static Check>) -> Ht
     }
 }
 
-/// Sources by kind, then the judged numbers of each check.
+/// What usually stands where an instrument is given nothing.
+fn instruments() -> Html {
+    html! {
+        <section class="card" key="instruments">
+            <h2>{ say!("Instruments: what usually stands") }</h2>
+            <p class="hint">{ say!("How far off a reading may be, and other figures that stand when you leave a field empty. Judgement, unless the instrument’s page names a source.") }</p>
+            <dl class="numbers">
+                { for INSTRUMENTS.iter().filter(|instrument| instrument.inputs.iter().any(is_figure)).map(|instrument| html! {
+                    <div key={instrument.key}><dt>{ instrument.name() }</dt><dd>{
+                        instrument.inputs.iter().filter(|input| is_figure(input)).filter_map(|input| {
+                            let usual = written_exactly(input.usual()?, 3, Decimal::spoken());
+                            Some(format!("{}: {usual} {}", within(input.name()), input.unit.symbol()))
+                        }).collect::<Vec<_>>().join("; ")
+                    }</dd></div>
+                }) }
+            </dl>
+        </section>
+    }
+}
+
+/// Every source, by its kind.
+fn by_kind() -> Html {
+    html! {
+        <section class="card" key="sources">
+            <h2>{ say!("Sources") }</h2>
+            { for KINDS.into_iter().map(|of| {
+                let sources: Vec<&Source> = sources().into_iter().filter(|source| source.kind == of).collect();
+                html! {
+                    <div key={kind(of)}>
+                        if !sources.is_empty() {
+                            <h3>{ kind(of) }</h3>
+                            <dl class="numbers">
+                                { for sources.into_iter().map(|source| html! { <div key={source.title()}><dt>{ source.name() }</dt><dd>{ source.title() }</dd></div> }) }
+                            </dl>
+                        }
+                    </div>
+                }
+            }) }
+        </section>
+    }
+}
+
+/// Long parts of the page: a table for each family and one for wear, the instruments, the sources.
+const PARTS: usize = FAMILIES.len() + 3;
+/// As many of them as the largest screen shows before it is moved. The others follow one in a turn, so that no tap waits for them.
+const AT_ONCE: usize = 1;
+
+/// The long part of that place.
+fn part(place: usize) -> Html {
+    match place.checked_sub(FAMILIES.len()) {
+        None => table(FAMILIES[place].name(), FAMILIES[place].checks.iter().copied()),
+        Some(0) => table(say!("Second-hand"), CONDITIONS.iter().map(|condition| &condition.check)),
+        Some(1) => instruments(),
+        Some(_) => by_kind(),
+    }
+}
+
+/// How an opinion is made, the judged numbers of each check, what the instruments take for granted, and every source.
 #[component]
 pub fn Numbers() -> Html {
+    let laid = use_state_eq(|| AT_ONCE);
+    {
+        let setter = laid.setter();
+        use_effect_with(*laid, move |count| {
+            let count = *count;
+            let next = (count < PARTS).then(|| screen::soon(move || setter.set(count + 1)));
+            move || drop(next)
+        });
+    }
     html! {
         <>
             <Bar title={say!("Where the numbers come from")} back="#/settings" back_name={say!("Back to settings")} />
@@ -94,38 +161,7 @@ pub fn Numbers() -> Html {
                     <dt>{ say!("the band" | "Settled") }</dt><dd>{ say!("Two neighbouring bands hold 80 %. Judgement.") }</dd>
                 </dl>
             </section>
-            { for FAMILIES.iter().map(|family| table(family.name(), family.checks.iter().copied())) }
-            { table(say!("Second-hand"), CONDITIONS.iter().map(|condition| &condition.check)) }
-            <section class="card">
-                <h2>{ say!("Instruments: what usually stands") }</h2>
-                <p class="hint">{ say!("How far off a reading may be, and other figures that stand when you leave a field empty. Judgement, unless the instrument’s page names a source.") }</p>
-                <dl class="numbers">
-                    { for INSTRUMENTS.iter().filter(|instrument| instrument.inputs.iter().any(is_figure)).map(|instrument| html! {
-                        <div key={instrument.key}><dt>{ instrument.name() }</dt><dd>{
-                            instrument.inputs.iter().filter(|input| is_figure(input)).filter_map(|input| {
-                                let usual = written_exactly(input.usual()?, 3, Decimal::spoken());
-                                Some(format!("{}: {usual} {}", within(input.name()), input.unit.symbol()))
-                            }).collect::<Vec<_>>().join("; ")
-                        }</dd></div>
-                    }) }
-                </dl>
-            </section>
-            <section class="card">
-                <h2>{ say!("Sources") }</h2>
-                { for KINDS.into_iter().map(|of| {
-                    let sources: Vec<&Source> = sources().into_iter().filter(|source| source.kind == of).collect();
-                    html! {
-                        <div key={kind(of)}>
-                            if !sources.is_empty() {
-                                <h3>{ kind(of) }</h3>
-                                <dl class="numbers">
-                                    { for sources.into_iter().map(|source| html! { <div key={source.title()}><dt>{ source.name() }</dt><dd>{ source.title() }</dd></div> }) }
-                                </dl>
-                            }
-                        </div>
-                    }
-                }) }
-            </section>
+            { for (0..(*laid).min(PARTS)).map(part) }
         </>
     }
 }
