@@ -1,11 +1,14 @@
 //! The entrance: what a first visitor sees, before anything that deals with garments is loaded. The house (the app itself) takes its place as
 //! soon as it is wanted, and soon after the page is on the screen in any case; both show the same empty rack.
 
+use std::rc::Rc;
+
 use garment_assay::language::said;
 use garment_assay::say;
 use gloo::timers::callback::Timeout;
 use yew::prelude::*;
 
+use super::browser::press::Presses;
 use super::browser::turns::breath;
 use super::browser::{address, document, flight, language, shelf};
 use super::parts::empty_rack::{EmptyRack, NOTHING_YET, RackBar};
@@ -66,16 +69,24 @@ pub fn Entrance(props: &Props) -> Html {
     let waits = use_state_eq(|| false);
     let invented = use_state_eq(|| None::<AttrValue>);
     let asked = use_mut_ref(|| props.is_here);
+    let presses = use_mut_ref(|| (!props.is_here).then(|| Rc::new(Presses::new())));
     let bring = {
         let house = house.setter();
         use_callback((), move |(), ()| {
             if asked.replace(true) {
                 return;
             }
-            let (house, asked) = (house.clone(), asked.clone());
+            let (house, asked, presses) = (house.clone(), asked.clone(), presses.clone());
             house.set(House::Coming);
             wasm_bindgen_futures::spawn_local(async move {
                 let is_here = house_and_words().await;
+                let heard = presses.borrow().clone();
+                if let Some(presses) = heard {
+                    presses.over().await;
+                }
+                if is_here {
+                    presses.take();
+                }
                 asked.replace(is_here);
                 let focused = document::focused_link();
                 house.set(if is_here { House::Here } else { House::Missing });

@@ -79,6 +79,55 @@ test("the house is entered once: no page builds it anew", async () => {
   });
 });
 
+/** Holds back what is asked for under such an address until it is let go. */
+function held(address) {
+  const routes = [];
+  let open = false;
+  return {
+    before: (context) => context.route(address, (route) => (open ? route.continue() : routes.push(route))),
+    letGo() {
+      open = true;
+      for (const route of routes.splice(0)) route.continue();
+    },
+  };
+}
+// What only the house has.
+const HOUSE = "main ~ p.kept";
+
+test("a tap that is under way when the house takes the place of the entrance is heard", async () => {
+  const wings = held(WINGS);
+  await visit({ before: wings.before }, async ({ page }) => {
+    const link = page.getByRole("link", { name: "Check a garment" }).first();
+    const { x, y, width, height } = await link.boundingBox();
+    await page.mouse.move(x + width / 2, y + height / 2);
+    await page.mouse.down();
+    wings.letGo();
+    await page.waitForTimeout(1000);
+    assert.equal(await page.locator(HOUSE).count(), 0, "the entrance waits for the finger");
+    await page.mouse.up();
+    await page.getByRole("heading", { name: "Check a garment", level: 1 }).waitFor();
+  });
+});
+
+test("a button that is never heard to be let go keeps the house waiting for a moment only", async () => {
+  await visit({ ready: false }, async ({ page }) => {
+    await page.getByRole("heading", { level: 1 }).waitFor();
+    await page.mouse.move(5, 5);
+    await page.mouse.down();
+    await page.locator(HOUSE).waitFor({ state: "attached" });
+  });
+});
+
+test("an invented rack that was asked for at the entrance and comes after the house is taken in", async () => {
+  const file = held(/invented-rack\.json$/);
+  await visit({ before: file.before }, async ({ page }) => {
+    await page.getByRole("button", { name: "Look round in an invented rack" }).click();
+    await page.locator(HOUSE).waitFor({ state: "attached" });
+    file.letGo();
+    await page.locator(".rack-row").first().waitFor();
+  });
+});
+
 test("where the browser is asked to save data, a wing comes only when it is entered", async () => {
   const asked = [];
   const before = async (context) => {

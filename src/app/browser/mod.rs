@@ -10,6 +10,7 @@ pub mod language;
 pub mod mirror;
 pub mod photographs;
 pub mod picture;
+pub mod press;
 pub mod room;
 pub mod screen;
 pub mod shelf;
