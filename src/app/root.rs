@@ -439,6 +439,14 @@ impl Component for App {
         }
     }
 
+    /// The file of the invented rack was asked for at the entrance and came after the house had taken its place.
+    fn changed(&mut self, ctx: &Context<App>, old: &Props) -> bool {
+        if let Some(file) = ctx.props().invented.as_ref().filter(|file| old.invented.as_ref() != Some(file)) {
+            ctx.link().send_message(Incoming::Message(Message::Invent(file.to_string())));
+        }
+        false
+    }
+
     fn view(&self, ctx: &Context<App>) -> Html {
         let send = self.send.clone();
         let model = &self.model;
@@ -545,6 +553,12 @@ const IN_AN_ERRAND: usize = 50;
 /// Milliseconds between two turns, for whoever taps meanwhile.
 const BETWEEN_TURNS: u32 = 15;
 
+/// Has the next part of an import come in a turn of its own.
+fn import_soon(ctx: &Context<App>) {
+    let link = ctx.link().clone();
+    gloo::timers::callback::Timeout::new(0, move || link.send_message(Incoming::ImportOn)).forget();
+}
+
 /// Whether that changes no garment, no person and no settings, or takes back what was done before an import.
 fn leaves_the_rack(message: &Message) -> bool {
     use Message::{Erase, NoticeRead, Opened, Said, ScreenChanged, Step, UndoNotice, Wide};
@@ -608,7 +622,10 @@ impl App {
         self.finish_importing(ctx);
         self.importing = Some(importing);
         self.model.on_the_way += 1;
-        self.import_on(ctx)
+        // The rows that it brings have days on them.
+        clock::make_ready();
+        import_soon(ctx);
+        true
     }
 
     /// Takes in at once what is left of an import; whether anything was.
@@ -637,8 +654,7 @@ impl App {
             self.carry_out(ctx, effect);
         }
         self.renamed = None;
-        let link = ctx.link().clone();
-        gloo::timers::callback::Timeout::new(0, move || link.send_message(Incoming::ImportOn)).forget();
+        import_soon(ctx);
         true
     }
 

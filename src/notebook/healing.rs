@@ -160,7 +160,8 @@ impl<S: Shelf> Notebook<S> {
                 continue;
             }
             let Some(text) = self.shelf.get(&key)? else { continue };
-            let Some(Ok(local)) = rev_of(&key, &text) else { continue };
+            let known = self.known.get(&key).and_then(|known| known.rev_of(&text));
+            let Some(Ok(local)) = known.map(Ok).or_else(|| rev_of(&key, &text)) else { continue };
             match mirrored.get(key.as_str()).and_then(|text| rev_of(&key, text)) {
                 // A newer version's page stays in the mirror as it stays on the shelf.
                 Some(Err(Unreadable::Newer { .. } | Unreadable::UnknownFamily(_))) => {}

@@ -25,6 +25,11 @@ impl Known {
         Known { rev, text: hasher.finish(), ours: false, rivalled: false }
     }
 
+    /// How often that text was written, if it is the page known here: it was read then, and need not be read again.
+    pub(super) fn rev_of(&self, text: &str) -> Option<u64> {
+        (self.text == Known::new(self.rev, text).text).then_some(self.rev)
+    }
+
     /// Whether it is that page.
     pub(super) fn is(&self, rev: u64, text: &str) -> bool {
         let other = Known::new(rev, text);

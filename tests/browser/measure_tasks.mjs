@@ -210,7 +210,7 @@ const JOURNEYS = [
     await step("erase all", () => page.touchscreen.tap(x, y), 3);
   }],
   ["an invented rack", { plain: true }, async (page, { still, tap, go }) => {
-    await still(6);
+    await still(12); // until the house has taken the place of the entrance, and its links with it
     await tap("take it in", button(page, "Look round in an invented rack"), 4);
     await go("practice", "#/practice", 2);
   }],

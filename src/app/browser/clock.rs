@@ -1,10 +1,14 @@
 //! The clock and chance, which the library never asks for itself.
 
+use std::cell::RefCell;
+use std::collections::HashMap;
+
 use garment_assay::fit::PersonId;
 use garment_assay::garment::Id;
 use garment_assay::language::{Language, spoken};
 use garment_assay::trade::Day;
-use js_sys::{Date, Math, Number, Object, Reflect};
+use js_sys::Intl::DateTimeFormat;
+use js_sys::{Array, Date, Function, Math, Number, Object, Reflect};
 use wasm_bindgen::JsValue;
 
 /// Today by the device's own calendar.
@@ -41,18 +45,52 @@ pub fn seconds() -> f64 {
     Date::now() / 1000.0
 }
 
+thread_local! {
+    /// Days that were written, in the language in which they were: a browser takes a millisecond or two to write one anew.
+    static WRITTEN: RefCell<(Language, HashMap<Day, String>)> = RefCell::default();
+    /// What writes them. It is slow to make.
+    static WRITER: RefCell<Option<(Language, Function)>> = const { RefCell::new(None) };
+}
+
+/// Makes ready what writes days, which takes a browser some 25 ms the first time: in a turn in which nobody waits for a page.
+pub fn make_ready() {
+    let _ = written_day(today());
+}
+
 /// A day as people here write it: "25 Nov 2026".
 pub fn written_day(day: Day) -> String {
+    let language = spoken();
+    WRITTEN.with_borrow_mut(|(of, written)| {
+        if *of != language {
+            (*of, *written) = (language, HashMap::new());
+        }
+        written.entry(day).or_insert_with(|| write_day(day, language)).clone()
+    })
+}
+
+fn write_day(day: Day, language: Language) -> String {
     let (year, month, date) = day.parts();
+    let when = Date::new_with_year_month_day(u32::from(year), i32::from(month) - 1, i32::from(date));
+    WRITER.with_borrow_mut(|writer| {
+        let writes = match writer.take().filter(|(of, _)| *of == language) {
+            Some((_, writes)) => writes,
+            None => day_writer(language),
+        };
+        let text = writes.call1(&JsValue::UNDEFINED, &when).ok().and_then(|text| text.as_string());
+        *writer = Some((language, writes));
+        text.unwrap_or_else(|| String::from(when.to_date_string()))
+    })
+}
+
+fn day_writer(language: Language) -> Function {
     let options = Object::new();
     for (name, value) in [("day", "numeric"), ("month", "short"), ("year", "numeric")] {
         let _ = Reflect::set(&options, &name.into(), &value.into());
     }
-    let when = Date::new_with_year_month_day(u32::from(year), i32::from(month) - 1, i32::from(date));
     // English here is that of Britain, whose days stand before their months.
-    let tag = match spoken() {
+    let tag = match language {
         Language::English => "en-GB",
         other => other.tag(),
     };
-    String::from(when.to_locale_date_string(tag, &JsValue::from(options)))
+    DateTimeFormat::new(&Array::of1(&tag.into()), &options).format()
 }

@@ -3,7 +3,7 @@
 use garment_assay::say;
 use yew::prelude::*;
 
-use crate::app::browser::document;
+use crate::app::browser::{document, screen};
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -28,8 +28,10 @@ pub fn Confirm(props: &Props) -> Html {
     let answer = |yes: bool| {
         let (dialog, answered) = (dialog.clone(), props.answered.clone());
         move || {
+            let answered = answered.clone();
             document::close_dialog(&dialog);
-            answered.emit(yes);
+            // The page is drawn without the dialog first: what follows from "yes" may take a while.
+            screen::soon(move || answered.emit(yes)).forget();
         }
     };
     let (no, yes, cancel) = (answer(false), answer(true), answer(false));

@@ -11,7 +11,7 @@ use gloo::events::EventListener;
 use crate::app::appraisals::Appraisals;
 use crate::app::browser::shelf::{BrowserShelf, nothing_is_read};
 use crate::app::browser::turns::Turns;
-use crate::app::browser::{address, document};
+use crate::app::browser::{address, clock, document};
 use crate::app::pages::rack::PAGE;
 use crate::app::route::Route;
 
@@ -63,6 +63,10 @@ pub async fn open() {
     };
     let (notebook, mut opened) = Notebook::open_in_turns(BrowserShelf, &pause).await;
     let garments = shared(&mut opened);
+    if !garments.is_empty() {
+        clock::make_ready();
+        pause().await;
+    }
     let appraisals = Appraisals::default();
     if Route::parse(&address::hash()) == Route::Rack {
         let mut newest: Vec<&Rc<Garment>> = garments.iter().filter(|garment| !garment.archived()).collect();
