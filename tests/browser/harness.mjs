@@ -98,11 +98,13 @@ export function watch(context, home) {
     const why = request.failure()?.errorText ?? "unknown";
     if (why !== "net::ERR_ABORTED") problems.push(`request failed (${why}): ${request.url()}`);
   });
+  // The browser looks for it by itself where a page names no icon: a picture that is opened to have the address without the app.
+  const isOurs = (url) => !url.endsWith("/favicon.ico");
   context.on("response", (response) => {
-    if (response.status() >= 400) problems.push(`answer ${response.status()}: ${response.url()}`);
+    if (response.status() >= 400 && isOurs(response.url())) problems.push(`answer ${response.status()}: ${response.url()}`);
   });
   context.on("console", (message) => {
-    if (["error", "warning"].includes(message.type())) problems.push(`console ${message.type()}: ${message.text()}`);
+    if (["error", "warning"].includes(message.type()) && isOurs(message.location().url)) problems.push(`console ${message.type()}: ${message.text()}`);
   });
   context.on("weberror", (error) => problems.push(`uncaught: ${error.error()?.stack ?? error.error()}`));
   return problems;

@@ -21,6 +21,7 @@ use crate::app::fit_words;
 use crate::app::money;
 use crate::app::pages::fitting;
 use crate::app::parts::bar::Bar;
+use crate::app::parts::laid::{Rest, use_laid};
 use crate::app::parts::steps::Steps;
 use crate::app::parts::tape::Tape;
 use crate::app::route::Route;
@@ -624,6 +625,7 @@ pub fn BesidePage(props: &Props) -> Html {
         let ends = ends.clone();
         Callback::from(move |to: (usize, usize)| ends.set(Some(to)))
     };
+    let is_whole = use_laid(1, 2) == 2;
     let known: Vec<Rc<Appraisal>> = garments.iter().map(|garment| appraisals.of(garment)).collect();
     let left: Vec<Option<Rc<Appraisal>>> = garments.iter().map(|garment| appraisals.left(garment)).collect();
     let pairs: Vec<(&Garment, &Appraisal)> = garments.iter().map(Rc::as_ref).zip(known.iter().map(Rc::as_ref)).collect();
@@ -659,9 +661,12 @@ pub fn BesidePage(props: &Props) -> Html {
             { made(garments, &known, &left, &beside) }
             { fits(garments, people, *system) }
             { tickets(garments, rates) }
-            { gap_card(garments, rates, ends, &choose) }
-            { differences(garments, &beside, *system, *all, toggle) }
-            <Stranger garments={garments.clone()} />
+            if is_whole {
+                { gap_card(garments, rates, ends, &choose) }
+                { differences(garments, &beside, *system, *all, toggle) }
+                <Stranger garments={garments.clone()} />
+            }
+            <Rest of={!is_whole} />
             <div class="foot">
                 <a class="prime" href={Route::BesideSheet(garments.iter().map(|garment| garment.id().clone()).collect()).href()}>{ say!("Comparison sheet to print") }</a>
             </div>

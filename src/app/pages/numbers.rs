@@ -12,8 +12,8 @@ use garment_assay::source::{Kind, Source};
 use garment_assay::trade::Stage;
 use yew::prelude::*;
 
-use crate::app::browser::screen;
 use crate::app::parts::bar::Bar;
+use crate::app::parts::laid::{Rest, use_laid};
 
 fn kind(kind: Kind) -> &'static str {
     match kind {
@@ -133,15 +133,7 @@ fn part(place: usize) -> Html {
 /// How an opinion is made, the judged numbers of each check, what the instruments take for granted, and every source.
 #[component]
 pub fn Numbers() -> Html {
-    let laid = use_state_eq(|| AT_ONCE);
-    {
-        let setter = laid.setter();
-        use_effect_with(*laid, move |count| {
-            let count = *count;
-            let next = (count < PARTS).then(|| screen::soon(move || setter.set(count + 1)));
-            move || drop(next)
-        });
-    }
+    let laid = use_laid(AT_ONCE, PARTS);
     html! {
         <>
             <Bar title={say!("Where the numbers come from")} back="#/settings" back_name={say!("Back to settings")} />
@@ -161,7 +153,8 @@ pub fn Numbers() -> Html {
                     <dt>{ say!("the band" | "Settled") }</dt><dd>{ say!("Two neighbouring bands hold 80 %. Judgement.") }</dd>
                 </dl>
             </section>
-            { for (0..(*laid).min(PARTS)).map(part) }
+            { for (0..laid.min(PARTS)).map(part) }
+            <Rest of={laid < PARTS} />
         </>
     }
 }

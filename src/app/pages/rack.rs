@@ -23,6 +23,7 @@ use crate::app::parts::confirm::Confirm;
 use crate::app::parts::empty_rack::{EmptyRack, NOTHING_YET, RackBar};
 use crate::app::parts::icon::{Icon, Shape};
 use crate::app::parts::invented::Invented;
+use crate::app::parts::laid::Rest;
 use crate::app::parts::tape::Tape;
 use crate::app::route::Route;
 use crate::app::wings;
@@ -475,6 +476,7 @@ pub fn Rack(props: &Props) -> Html {
                         }) }
                     </ul>
                 }
+                <Rest of={count < found.min(*shown)} />
                 if found > *shown {
                     <p class="lonely"><button type="button" class="ghost" onclick={more}>{ say!("Show more ({count} left)", count = found - *shown) }</button></p>
                 }

@@ -10,10 +10,9 @@ use garment_assay::say;
 use garment_assay::to_say;
 use yew::prelude::*;
 
-use crate::app::browser::screen;
-
 use super::drawn::Drawn;
 use super::icon::{Icon, Shape};
+use super::laid::{Rest, use_laid};
 
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -98,17 +97,8 @@ pub fn Mirror(props: &Props) -> Html {
     let Props { garment, table, act } = props;
     let table = *table;
     let fitting = garment.fitting();
-    // What can be seen comes first; what is further down is drawn in turns, so that no tap waits for it.
-    let laid = use_state_eq(|| AT_ONCE);
-    {
-        let setter = laid.setter();
-        let all = table.moves.len() + table.signs.len();
-        use_effect_with(*laid, move |count| {
-            let count = *count;
-            let next = (count < all).then(|| screen::soon(move || setter.set(count + AT_ONCE)));
-            move || drop(next)
-        });
-    }
+    let all = table.moves.len() + table.signs.len();
+    let laid = use_laid(AT_ONCE, all);
     let signs_laid = laid.saturating_sub(table.moves.len());
     let moves = table.moves.iter().filter(|one| fitting.went(one).is_some()).count();
     let looked = table.signs.iter().filter(|sign| fitting.seen(sign).is_some()).count();
@@ -123,7 +113,7 @@ pub fn Mirror(props: &Props) -> Html {
                 <p key={*caution} class="caution"><Icon shape={Shape::Care} /><span>{ said(caution) }</span></p>
             }) }
             <h3>{ say!("your body" | "Move") }{ " " }<small>{ say!("{count} of {all} made", count = moves, all = table.moves.len()) }</small></h3>
-            <ul class="fit-rows">{ for table.moves.iter().take(*laid).map(|one| one_move(garment, one, act)) }</ul>
+            <ul class="fit-rows">{ for table.moves.iter().take(laid).map(|one| one_move(garment, one, act)) }</ul>
             <details class="fit-signs" open={looked > 0}>
                 <summary>{ say!("Stand and look for lines ({count} of {all})", count = looked, all = table.signs.len()) }</summary>
                 <p class="hint">{ say!("A line points to the tight spot. Level lines: too narrow across. Upright: too wide. Slanting: from tight to loose.") }</p>
@@ -132,6 +122,7 @@ pub fn Mirror(props: &Props) -> Html {
                     <p><button type="button" class="second" onclick={none_there}>{ if looked == 0 { say!("None of these is there") } else { say!("None of the others is there") } }</button></p>
                 }
             </details>
+            <Rest of={laid < all} />
         </>
     }
 }

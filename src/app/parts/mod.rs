@@ -31,6 +31,7 @@ pub mod import_conflicts;
 pub mod import_read;
 pub mod instrument_form;
 pub mod invented;
+pub mod laid;
 pub mod language_choice;
 pub mod means;
 pub mod money_scale;
