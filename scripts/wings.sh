@@ -20,7 +20,7 @@ done
   sed -e "s|\"\./split_\([a-z0-9_]*\)\.wasm\"|\"./wing-\1-$hash.wasm\"|g" -e "s|\"\./\(chunk_[0-9]*\)\.wasm\"|\"./wing-\1-$hash.wasm\"|g" \
     -e "s|\"\./$app\.js\"|\"./$js\"|" -e "s|fetch(new URL(\(\"[^\"]*\"\), import\.meta\.url))|brought(\1)|" "$wings/__wasm_split.js"
 } >"$built/wings-$hash.js"
-if grep -q "fetch(new URL(\"" "$built/wings-$hash.js"; then
+if grep -q "fetch(new URL(\"" "$built/wings-$hash.js" || ! grep -q "brought(\"" "$built/wings-$hash.js"; then
   echo "wings: the loaders of wasm-split-cli are written otherwise than this expects" >&2
   exit 1
 fi

@@ -1,4 +1,4 @@
-// Fetches the files of the wings one after the other, each in a turn of its own: a wing is up to sixteen files, and to ask for them all at once
+// Asks for the files of the wings one after the other, each in a turn of its own: a wing is up to sixteen files, and to ask for them all at once
 // kept a hand waiting for a tenth of a second. `scripts/wings.sh` puts this before the loaders that wasm-split-cli writes.
 
 let line = Promise.resolve();

@@ -534,6 +534,10 @@ impl Model {
                 // What was tried on them meanwhile is not thrown over.
                 garments.retain(|change| matches!(change, Change::Add(_)));
                 people.retain(|change| matches!(change, Change::Add(_)));
+                // It was asked for twice on a slow line.
+                if garments.is_empty() && people.is_empty() {
+                    return Vec::new();
+                }
                 let says =
                     say!("Added: {count} invented garments. Take them out again whenever you like.", count = garments.len());
                 vec![Effect::TakeIn(garments, people, says)]

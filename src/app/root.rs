@@ -624,6 +624,10 @@ impl App {
         self.model.on_the_way += 1;
         // The rows that it brings have days on them.
         clock::make_ready();
+        if document::is_hidden() {
+            // Out of sight its turns would come a second apart.
+            return self.finish_importing(ctx);
+        }
         import_soon(ctx);
         true
     }

@@ -52,7 +52,7 @@ thread_local! {
     static WRITER: RefCell<Option<(Language, Function)>> = const { RefCell::new(None) };
 }
 
-/// Makes ready what writes days, which takes a browser some 25 ms the first time: in a turn in which nobody waits for a page.
+/// Makes ready what writes days, which takes a browser some 25 ms the first time: in a turn of its own, before the rows are drawn that need it.
 pub fn make_ready() {
     let _ = written_day(today());
 }
@@ -69,8 +69,8 @@ pub fn written_day(day: Day) -> String {
 }
 
 fn write_day(day: Day, language: Language) -> String {
-    let (year, month, date) = day.parts();
-    let when = Date::new_with_year_month_day(u32::from(year), i32::from(month) - 1, i32::from(date));
+    // A date without an hour is read as of Greenwich, and is written so too: the device may be carried to another time zone meanwhile.
+    let when = Date::new(&JsValue::from_str(&day.to_string()));
     WRITER.with_borrow_mut(|writer| {
         let writes = match writer.take().filter(|(of, _)| *of == language) {
             Some((_, writes)) => writes,
@@ -78,13 +78,13 @@ fn write_day(day: Day, language: Language) -> String {
         };
         let text = writes.call1(&JsValue::UNDEFINED, &when).ok().and_then(|text| text.as_string());
         *writer = Some((language, writes));
-        text.unwrap_or_else(|| String::from(when.to_date_string()))
+        text.unwrap_or_else(|| day.to_string())
     })
 }
 
 fn day_writer(language: Language) -> Function {
     let options = Object::new();
-    for (name, value) in [("day", "numeric"), ("month", "short"), ("year", "numeric")] {
+    for (name, value) in [("day", "numeric"), ("month", "short"), ("year", "numeric"), ("timeZone", "UTC")] {
         let _ = Reflect::set(&options, &name.into(), &value.into());
     }
     // English here is that of Britain, whose days stand before their months.

@@ -1,6 +1,6 @@
 //! Whether a finger or a button of the mouse is down: what lies under it must not be exchanged, or the tap is lost.
 
-use std::cell::Cell;
+use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
 use gloo::events::EventListener;
@@ -15,36 +15,57 @@ const LOOKS: u32 = 50;
 
 /// Hears presses on the page until it is dropped.
 pub struct Presses {
-    under_way: Rc<Cell<bool>>,
+    under_way: Rc<UnderWay>,
     _listeners: Vec<EventListener>,
+}
+
+#[derive(Default)]
+struct UnderWay {
+    /// Fingers and buttons that are down.
+    down: Cell<u32>,
+    /// The tap of the last one is still to be heard.
+    tap: Cell<bool>,
+    timer: RefCell<Option<Timeout>>,
+}
+
+impl UnderWay {
+    fn pressed(&self) {
+        self.down.set(self.down.get() + 1);
+    }
+
+    fn lifted(self: &Rc<Self>) {
+        self.down.set(self.down.get().saturating_sub(1));
+        self.tap.set(true);
+        let of = self.clone();
+        self.timer.replace(Some(Timeout::new(TAP_AFTER, move || of.tap.set(false))));
+    }
+
+    fn is_over(&self) -> bool {
+        self.down.get() == 0 && !self.tap.get()
+    }
 }
 
 impl Presses {
     /// Hears them from now on.
     pub fn new() -> Presses {
-        let under_way = Rc::new(Cell::new(false));
-        let Some(page) = web_sys::window().and_then(|window| window.document()) else {
-            return Presses { under_way, _listeners: Vec::new() };
-        };
-        let down = {
+        let under_way = Rc::<UnderWay>::default();
+        let hear = |name, heard: fn(&Rc<UnderWay>)| {
+            let page = web_sys::window()?.document()?;
             let under_way = under_way.clone();
-            EventListener::new(&page, "pointerdown", move |_| under_way.set(true))
+            Some(EventListener::new(&page, name, move |_| heard(&under_way)))
         };
-        let up = |name| {
-            let under_way = under_way.clone();
-            EventListener::new(&page, name, move |_| {
-                let under_way = under_way.clone();
-                Timeout::new(TAP_AFTER, move || under_way.set(false)).forget();
-            })
-        };
-        let _listeners = vec![down, up("pointerup"), up("pointercancel")];
-        Presses { under_way, _listeners }
+        let listeners = [
+            hear("pointerdown", |under_way| under_way.pressed()),
+            hear("pointerup", UnderWay::lifted),
+            hear("pointercancel", UnderWay::lifted),
+        ];
+        Presses { _listeners: listeners.into_iter().flatten().collect(), under_way }
     }
 
     /// Waits until none is under way, a second and a half at most.
     pub async fn over(&self) {
         for _ in 0..LOOKS {
-            if !self.under_way.get() {
+            if self.under_way.is_over() {
                 return;
             }
             TimeoutFuture::new(LOOK).await;

@@ -117,7 +117,7 @@ fn by_kind() -> Html {
 
 /// Long parts of the page: a table for each family and one for wear, the instruments, the sources.
 const PARTS: usize = FAMILIES.len() + 3;
-/// As many of them as the largest screen shows before it is moved. The others follow one in a turn, so that no tap waits for them.
+/// As many of them as a phone shows before it is moved. The others follow one in a turn, so that no tap waits for them.
 const AT_ONCE: usize = 1;
 
 /// The long part of that place.
@@ -153,7 +153,8 @@ pub fn Numbers() -> Html {
                     <dt>{ say!("the band" | "Settled") }</dt><dd>{ say!("Two neighbouring bands hold 80 %. Judgement.") }</dd>
                 </dl>
             </section>
-            { for (0..laid.min(PARTS)).map(part) }
+            // A list of their own: among the others, which have no keys, each turn would make the whole page anew.
+            <>{ for (0..laid.min(PARTS)).map(part) }</>
             <Rest of={laid < PARTS} />
         </>
     }

@@ -122,7 +122,7 @@ pub fn Mirror(props: &Props) -> Html {
                     <p><button type="button" class="second" onclick={none_there}>{ if looked == 0 { say!("None of these is there") } else { say!("None of the others is there") } }</button></p>
                 }
             </details>
-            <Rest of={laid < all} />
+            <Rest of={laid < all} tall=true />
         </>
     }
 }

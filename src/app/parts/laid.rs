@@ -21,14 +21,16 @@ pub fn use_laid(at_once: usize, all: usize) -> usize {
 pub struct Props {
     /// Whether some is.
     pub of: bool,
+    /// It may be as long as the screen: the page is not to be too short meanwhile for what was brought to its top.
+    #[prop_or_default]
+    pub tall: bool,
 }
 
 /// Stands where the rest of a page is still to come.
 #[component]
 pub fn Rest(props: &Props) -> Html {
-    if props.of {
-        html! { <div aria-busy="true" /> }
-    } else {
-        Html::default()
+    if !props.of {
+        return Html::default();
     }
+    html! { <div class={props.tall.then_some("rest-tall")} aria-busy="true" /> }
 }

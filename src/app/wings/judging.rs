@@ -20,7 +20,7 @@ pub fn page(scene: Scene) -> Result<Html, SplitLoaderError> {
     let system = model.settings.system;
     Ok(match (&model.route, scene.garment()) {
         (Route::Check(id, key) | Route::Lesson(_, key, Some(id)), Some(garment)) => match scene.check_put(key) {
-            // A name of its own for each garment, as every page has that writes: yew may hear a hand after a page was drawn anew and before its
+            // A name of its own for each garment, as the other pages that write have: yew may hear a hand after a page was drawn anew and before its
             // parts were told, and a note written then would go to the garment that the page showed before.
             Some(check) => html! {
                 <Walk key={id.as_str()} garment={garment.clone()} {check} appraisals={appraisals.clone()} {system} can_take_back={model.can_take_back(id)} send={send.clone()} />
