@@ -1089,12 +1089,13 @@ pub(super) mod tests {
         let mut model = model(vec![garment("a"), garment("invented-x").after(Act::Label("tried on".to_owned()))]);
         let (one, other) = (garment("invented-x"), garment("invented-y"));
         let file = export_all(&[&one, &other], Some(&[&*person("invented-r", "R")]), &Settings::default(), day());
-        let effects = model.after(Message::Invent(file));
+        let effects = model.after(Message::Invent(file.clone()));
         let [Effect::TakeIn(garments, people, _)] = &effects[..] else { panic!("{effects:?}") };
         let told = Box::new(Notice::plain(""));
         assert_eq!(model.after(Message::ImportOn(garments.clone(), people.clone(), None, told)).len(), 2);
         assert_eq!(model.garments.len(), 3);
         assert_eq!(model.garment(&id("invented-x")).map(|garment| garment.label()), Some("tried on"));
+        assert!(model.after(Message::Invent(file)).is_empty(), "asked for twice, it says nothing a second time");
         model.route = Route::Result(id("invented-y"));
         let effects = model.after(Message::TakeOutInvented);
         assert_eq!((effects.len(), effects.last()), (4, Some(&Effect::Open(Route::Rack))));
