@@ -10,6 +10,7 @@ use gloo::timers::future::TimeoutFuture;
 /// Milliseconds after a finger is lifted in which its tap is heard. Judgement.
 const TAP_AFTER: u32 = 60;
 /// Milliseconds from one look to the next, and how many looks are taken: a button that is let go outside the window is never heard of.
+/// Judgement.
 const LOOK: u32 = 30;
 const LOOKS: u32 = 50;
 

@@ -118,6 +118,7 @@ fn by_kind() -> Html {
 /// Long parts of the page: a table for each family and one for wear, the instruments, the sources.
 const PARTS: usize = FAMILIES.len() + 3;
 /// As many of them as a phone shows before it is moved. The others follow one in a turn, so that no tap waits for them.
+/// Judgement.
 const AT_ONCE: usize = 1;
 
 /// The long part of that place.

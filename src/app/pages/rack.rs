@@ -73,6 +73,7 @@ impl Show {
 /// Rows shown at first, and again with each "show more": more would be slow to lay out on a phone.
 pub const PAGE: usize = 30;
 /// Rows laid out at once, and then again in each turn until the page is full: about as many as a phone shows of them before it is moved.
+/// Judgement.
 const TURN: usize = 5;
 
 #[derive(Properties, PartialEq)]

@@ -88,7 +88,7 @@ fn one_sign(garment: &Garment, sign: &'static Sign, act: &Callback<FitAct>) -> H
     }
 }
 
-/// Moves or lines drawn at once, and then again in each turn: as many as a phone shows before it is moved.
+/// Moves or lines drawn at once, and then again in each turn: as many as a phone shows before it is moved. Judgement.
 const AT_ONCE: usize = 3;
 
 /// The part.
