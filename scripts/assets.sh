@@ -1,9 +1,13 @@
 #!/bin/sh
-# Lays out what index.html takes besides the program: one style sheet from styles/ for each program (one request instead of six) and the typeface.
+# Lays out what index.html takes besides the program: one style sheet from styles/ for the entrance, one for the wings, one for the second program
+# (one request instead of six each), and the typeface.
 set -eu
 cd "$(dirname "$0")/.."
 out=target/assets
-order="tokens base layout parts pages bench tape fitting ticket rates beside people practice learn desk trade collections photographs forced print"
+order="tokens base layout parts pages forced print"
+# What pages of the wings look like comes with the first of them: the first words wait for the sheet above. Which sheet a rule is in changes
+# nothing between layers; inside a layer these come after those above.
+wings="bench tape fitting ticket rates beside people practice learn desk trade collections photographs"
 # What the second program's pages look like comes with that program.
 later="camera picture"
 mkdir -p "$out"
@@ -11,9 +15,9 @@ mkdir -p "$out"
 for file in styles/*.css; do
   [ -f "$file" ] || continue
   name=$(basename "$file" .css)
-  case " $order $later " in
+  case " $order $wings $later " in
     *" $name "*) ;;
-    *) echo "assets: $file has no place in '$order' or '$later' of scripts/assets.sh" >&2; exit 1 ;;
+    *) echo "assets: $file has no place in '$order', '$wings' or '$later' of scripts/assets.sh" >&2; exit 1 ;;
   esac
 done
 joined() {
@@ -24,6 +28,8 @@ joined() {
 # Names are words of a list.
 # shellcheck disable=SC2086
 joined $order >"$out/app.css"
+# shellcheck disable=SC2086
+joined $wings >"$out/wings.css"
 # shellcheck disable=SC2086
 joined $later >"$out/pictures.css"
 

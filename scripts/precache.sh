@@ -18,9 +18,9 @@ list=$(for name in $names; do
   hash=$(sha <"$name" | cut -d ' ' -f 1)
   echo "  \"$name\": [\"$hash\", $(($(wc -c <"$name")))],"
 done)
-# What the page itself names, and what the app's script names in turn, is what a first visit loads.
+# What the page itself names, and what its scripts name in turn, is what a first visit loads.
 first=$(for name in $names; do
-  if [ "$name" = index.html ] || grep -qF "\"./$name\"" index.html garment-assay-app-*.js; then echo "  \"$name\","; fi
+  if [ "$name" = index.html ] || grep -qF "\"./$name\"" index.html boot.js garment-assay-app-*.js; then echo "  \"$name\","; fi
 done)
 # A change of sw.js alone makes a version too: two of them must not share one copy.
 version=$({ echo "$list"; cat "$here/web/sw.js"; } | sha | cut -c 1-16)

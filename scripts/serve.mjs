@@ -28,10 +28,12 @@ const TYPES = {
 const PACKED_ALREADY = new Set([".png", ".woff2"]);
 const HASHED = /-[0-9a-f]{16}(_bg)?\.[a-z]+$/;
 
-const brotli = (bytes) => promisify(brotliCompress)(bytes, { params: { [constants.BROTLI_PARAM_QUALITY]: 9 } });
+/** How hard to compress, of 11: beyond this it takes ten times as long for a tenth less (judgement). */
+const QUALITY = 9;
+const brotli = (bytes, quality) => promisify(brotliCompress)(bytes, { params: { [constants.BROTLI_PARAM_QUALITY]: quality } });
 const CODINGS = [
   ["br", brotli],
-  ["gzip", promisify(gzip)],
+  ["gzip", (bytes) => promisify(gzip)(bytes)],
 ];
 
 /** The file in which a folder says what headers it wants; itself it is not handed out. */
@@ -52,12 +54,13 @@ export function headersOf(text) {
 /**
  * Starts serving a folder.
  * @param {{dir?: string, port?: number, base?: string, heard?: (request: import("node:http").IncomingMessage) => void,
- *   answered?: (path: string, status: number, bytes: number) => void}} [options]
+ *   answered?: (path: string, status: number, bytes: number) => void, quality?: number}} [options]
  * `port` 0 takes any free one; `base` is the path that the folder is seen under, beginning and ending in a slash; `heard` is told of every
- * request, `answered` of path, status and bytes of each answer.
+ * request, `answered` of path, status and bytes of each answer; `quality` is how hard brotli compresses, 11 as a host does that has compressed
+ * before it is asked.
  * @returns {Promise<{url: string, close: () => Promise<void>}>}
  */
-export async function serve({ dir = "dist", port = 0, base = "/", heard = () => {}, answered = () => {} } = {}) {
+export async function serve({ dir = "dist", port = 0, base = "/", heard = () => {}, answered = () => {}, quality = QUALITY } = {}) {
   const root = resolve(dir);
   const wanted = headersOf(await readFile(join(root, HEADERS), "utf8").catch(() => "/*"));
   const packed = new Map(); // path, time and coding -> bytes
@@ -86,7 +89,7 @@ export async function serve({ dir = "dist", port = 0, base = "/", heard = () => 
     if (!packed.has(key)) {
       const bytes = await readFile(file);
       packed.set(key, {
-        body: coding ? await coding[1](bytes) : bytes,
+        body: coding ? await coding[1](bytes, quality) : bytes,
         tag: `"${createHash("sha256").update(bytes).digest("hex").slice(0, 20)}-${coding?.[0] ?? "plain"}"`,
       });
     }

@@ -15,12 +15,16 @@ for file in "$wings"/split_*.wasm "$wings"/chunk_*.wasm; do
   name=$(basename "$file" .wasm)
   "$strip" "$file" "$built/wing-${name#split_}-$hash.wasm"
 done
+# Under a hash of its own: the app's says nothing of it.
+if command -v sha256sum >/dev/null 2>&1; then sha() { sha256sum; }; else sha() { shasum -a 256; }; fi
+style=wing-style-$(sha <target/assets/wings.css | cut -c 1-16).css
+cp target/assets/wings.css "$built/$style"
 {
-  cat web/brought.js
+  sed -e "s|\"\./wings\.css\"|\"./$style\"|" web/brought.js
   sed -e "s|\"\./split_\([a-z0-9_]*\)\.wasm\"|\"./wing-\1-$hash.wasm\"|g" -e "s|\"\./\(chunk_[0-9]*\)\.wasm\"|\"./wing-\1-$hash.wasm\"|g" \
     -e "s|\"\./$app\.js\"|\"./$js\"|" -e "s|fetch(new URL(\(\"[^\"]*\"\), import\.meta\.url))|brought(\1)|" "$wings/__wasm_split.js"
 } >"$built/wings-$hash.js"
-if grep -q "fetch(new URL(\"" "$built/wings-$hash.js" || ! grep -q "brought(\"" "$built/wings-$hash.js"; then
+if grep -q "fetch(new URL(\"" "$built/wings-$hash.js" || ! grep -q "brought(\"" "$built/wings-$hash.js" || ! grep -q "\"./$style\"" "$built/wings-$hash.js"; then
   echo "wings: the loaders of wasm-split-cli are written otherwise than this expects" >&2
   exit 1
 fi

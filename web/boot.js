@@ -107,7 +107,8 @@ const PICTURES = "garment-assay-pictures";
 let pictures, program, styled;
 let failures = 0;
 
-function style(name) {
+/** Puts a style sheet on the page, and waits until it is there. */
+export function style(name) {
   const link = document.createElement("link");
   link.rel = "stylesheet";
   return new Promise((done, failed) => {
@@ -250,11 +251,28 @@ function whenIdle() {
   else window.addEventListener("load", wait, { once: true });
 }
 
+// On a first visit words are on the screen before anything else is done: the typeface is asked for then (they stand in a font like it), so that
+// they need not share the line with it, and the program is started then. A visit that has its copy on the device waits for nothing.
+function painted() {
+  if (navigator.serviceWorker?.controller) return Promise.resolve();
+  return new Promise((done) => {
+    new window.PerformanceObserver((seen) => seen.getEntriesByName("first-contentful-paint").length > 0 && done()).observe({ type: "paint", buffered: true });
+    // A page that nobody sees is not painted, and some browsers keep to themselves when they paint. Judgement.
+    window.setTimeout(done, 500);
+  });
+}
+
+const words = painted();
+words.then(() => {
+  const file = new URL("./instrument-sans.woff2", document.baseURI).href;
+  document.fonts.add(new window.FontFace("Instrument Sans", `url("${file}")`, { weight: "400 700", display: "swap" }));
+});
+
 if (typeof WebAssembly !== "object" || !WebAssembly.validate(SIMD)) {
   say(said("This browser is too old for Garment Assay. Chrome 97, Firefox 114 or Safari 16.4, or any later one, will do."));
 } else {
   import(new URL(script.dataset.js, document.baseURI).href)
-    .then((program) => program.default({ module_or_path: new URL(script.dataset.wasm, document.baseURI).href }))
+    .then((program) => words.then(() => program.default({ module_or_path: new URL(script.dataset.wasm, document.baseURI).href })))
     .then(whenIdle)
     .catch((reason) => {
       console.error(reason);

@@ -1,5 +1,8 @@
 // Asks for the files of the wings one after the other, each in a turn of its own: a wing is up to sixteen files, and to ask for them all at once
-// kept a hand waiting for a tenth of a second. `scripts/wings.sh` puts this before the loaders that wasm-split-cli writes.
+// kept a hand waiting for a tenth of a second. With the first of them comes what their pages look like. `scripts/wings.sh` puts this before the
+// loaders that wasm-split-cli writes.
+
+import { style } from "./boot.js";
 
 let line = Promise.resolve();
 
@@ -14,8 +17,18 @@ const breath = () =>
     port2.postMessage("");
   });
 
+// Asked for again when it did not come; what came is not asked for twice.
+let styled;
+function dressed() {
+  styled ??= style("./wings.css").catch((reason) => {
+    styled = undefined;
+    throw reason;
+  });
+  return styled;
+}
+
 // eslint-disable-next-line no-unused-vars -- the loaders that follow it in the built file call it
 function brought(name) {
   line = line.then(breath);
-  return line.then(() => fetch(new URL(name, document.baseURI)));
+  return line.then(() => Promise.all([fetch(new URL(name, document.baseURI)), dressed()])).then(([answer]) => answer);
 }

@@ -5,7 +5,8 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { test } from "node:test";
 import { serve } from "../../scripts/serve.mjs";
-import { DIST, isTooWide, newProfile, SIZES, violations, visit } from "./harness.mjs";
+import { DIST, isTooWide, newProfile, settled, SIZES, violations, visit } from "./harness.mjs";
+import { until } from "./steps.mjs";
 
 for (const size of Object.keys(SIZES)) {
   for (const scheme of ["light", "dark"]) {
@@ -32,15 +33,48 @@ test("the app works in a folder of a host", async () => {
   }
 });
 
+const ownFace = (page) => page.evaluate(() => [...document.fonts].find((face) => face.family.replaceAll('"', "") === "Instrument Sans")?.status);
+
 test("the typeface is the app's own", async () => {
   await visit({}, async ({ page }) => {
-    const loaded = await page.evaluate(async () => {
-      await document.fonts.ready;
-      return [...document.fonts].filter((face) => face.status === "loaded").map((face) => face.family.replaceAll('"', ""));
-    });
-    assert.ok(loaded.includes("Instrument Sans"), `loaded: ${loaded}`);
+    await until(() => ownFace(page), (status) => status === "loaded", "the typeface");
   });
 });
+
+// What stands in for it is measured for Arial, Roboto and DejaVu; one of them is on any machine that has a Chromium from Debian.
+for (const size of Object.keys(SIZES)) {
+  test(`a typeface that is late is asked for after the first words, and moves nothing when it comes: ${size}`, async () => {
+    let letGo;
+    const held = new Promise((done) => (letGo = done));
+    const asked = [];
+    const before = async (context) => {
+      await context.route("**/*.woff2", async (route) => {
+        asked.push(Date.now());
+        await held;
+        await route.continue();
+      });
+      await context.addInitScript(() => {
+        window.moved = [];
+        new window.PerformanceObserver((seen) => window.moved.push(...seen.getEntries().map((entry) => [entry.value, ...entry.sources.map(({ node }) => node?.textContent)]))).observe({
+          type: "layout-shift",
+          buffered: true,
+        });
+      });
+    };
+    await visit({ size, before }, async ({ page }) => {
+      await page.locator("html[data-whole=yes]").waitFor({ state: "attached" });
+      await until(() => asked.length, (count) => count === 1, "the typeface asked for, once");
+      const painted = await page.evaluate(() => performance.timeOrigin + performance.getEntriesByName("first-contentful-paint")[0].startTime);
+      assert.ok(asked[0] >= Math.floor(painted), `asked for ${painted - asked[0]} ms before the first words`);
+      assert.notEqual(await ownFace(page), "loaded");
+      letGo();
+      await until(() => ownFace(page), (status) => status === "loaded", "the typeface");
+      await settled(page);
+      const moved = await page.evaluate(() => window.moved);
+      assert.ok(moved.reduce((sum, [value]) => sum + value, 0) < 0.01, JSON.stringify(moved));
+    });
+  });
+}
 
 test("the page's policy refuses inline script, made-up markup and unknown workers", async () => {
   await visit({}, async ({ page, problems }) => {

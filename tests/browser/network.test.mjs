@@ -11,7 +11,6 @@ test("after it is loaded everything works with the server closed", async () => {
   let open = true;
   try {
     await visit({ home: server.url }, async ({ page, home, problems }) => {
-      await page.evaluate(() => document.fonts.ready);
       await page.locator("html[data-whole=yes]").waitFor({ state: "attached" });
       // The last file that comes, once nothing else is to be done.
       await page.locator("html[data-flight]").waitFor({ state: "attached" });

@@ -24,6 +24,20 @@ async function countStitches(page) {
   return Number(await figure.innerText());
 }
 
+test("a page that comes from the copy has its program and its typeface on the way before it is read", async () => {
+  await hosted(async (host) => {
+    await keeping(host, {}, async ({ page }) => {
+      await copyIs(page, "whole");
+      await page.reload();
+      await started(page);
+      const asked = await page.evaluate(() => performance.getEntriesByType("resource").map(({ name, initiatorType }) => [name.split("/").pop(), initiatorType]));
+      for (const file of [/^garment-assay-app-\w+_bg\.wasm$/, /^instrument-sans\.woff2$/]) {
+        assert.deepEqual(asked.filter(([name]) => file.test(name)).map(([, by]) => by), ["link"], `${file} among ${JSON.stringify(asked)}`);
+      }
+    });
+  });
+});
+
 test("after one visit, with network and server gone, everything opens and works, in a folder of a host", async () => {
   await hosted(async (host) => {
     await keeping(host, {}, async ({ page: first, context, problems }) => {

@@ -68,6 +68,22 @@ test("without a network a page that was never loaded says so; a second try opens
   });
 });
 
+test("a page is not shown before what it looks like is there; without a network that is said, and a second try brings it", async () => {
+  let gone = true;
+  const before = (context) => context.route(/\/wing-style-\w+\.css$/, (route) => (gone ? route.abort() : route.continue()));
+  await visit({ before }, async ({ page, problems }) => {
+    await page.getByRole("link", { name: "Settings" }).click();
+    await page.getByRole("alert").getByText("did not load").waitFor();
+    assert.equal(await page.getByRole("heading", { name: "Settings", level: 1 }).count(), 0);
+    await settled(page);
+    gone = false;
+    await page.getByRole("button", { name: "Try again" }).click();
+    await page.getByRole("heading", { name: "Settings", level: 1 }).waitFor();
+    problems.length = 0;
+    assert.equal(await page.locator('link[href*="wing-style-"]').count(), 1);
+  });
+});
+
 test("the house is entered once: no page builds it anew", async () => {
   await visit({}, async ({ page }) => {
     await whole(page);
