@@ -44,9 +44,10 @@ const watches = (context) =>
       window.started = { rack, shown: performance.getEntriesByType("paint").find(({ name }) => name === "first-contentful-paint")?.startTime ?? rack };
     });
     watching.observe(document, { subtree: true, attributes: true, attributeFilter: ["data-ready"] });
-    /** From the next event of that kind to the frame after `changed()` first holds. */
+    /** From the next event of that kind to the frame after `changed()` first holds. A watch that has seen no change ends when the next begins. */
     window.time = (kind, changed) => {
       window.timed = undefined;
+      window.watched?.disconnect();
       let start;
       window.addEventListener(kind, (event) => (start ??= event.timeStamp), { capture: true, once: true });
       const observer = new window.MutationObserver(async () => {
@@ -55,6 +56,7 @@ const watches = (context) =>
         const settled = performance.now();
         window.timed = { update: settled - start, paint: (await window.painted()) - start };
       });
+      window.watched = observer;
       observer.observe(document.querySelector("#app"), { subtree: true, childList: true, attributes: true, characterData: true });
     };
     new window.PerformanceObserver((list) => (window.taps = [...(window.taps ?? []), ...list.getEntries().map(({ name, duration }) => ({ name, duration }))])).observe({ type: "event", durationThreshold: 16 });
@@ -163,6 +165,7 @@ try {
       grown.push((await timed(page)).paint);
     }
     note("show more rows", grown, unit);
+    await pause();
     const gaps = await page.evaluate(async () => {
       const gaps = [];
       let last = await new Promise(window.requestAnimationFrame);
@@ -176,6 +179,7 @@ try {
       return gaps;
     });
     note(`scroll ${gaps.length} frames, from frame to frame`, gaps, unit);
+    console.log(`scrolling: ${gaps.filter((gap) => gap > 25).length} of ${gaps.length} frames came a frame late or more`);
 
     const more = garments.map((garment) => ({ ...garment, id: `more-${garment.id}` }));
     await chooseFile(page, exported(more));
