@@ -18,9 +18,10 @@ for (const name of [...names].filter((name) => name.endsWith(".css"))) {
   const sheet = await readFile(join(dist, name), "utf8");
   for (const [, named] of sheet.matchAll(/url\(["']?(?:\.\/)?([^"':)]+)["']?\)/g)) names.add(named);
 }
-// What a script names in its first lines comes with it.
+// What a script names in its first lines comes with it; the typeface is asked for by one.
 for (const name of [...names].filter((name) => name.endsWith(".js"))) {
   const script = await readFile(join(dist, name), "utf8");
+  for (const [, named] of script.matchAll(/new URL\("\.\/([^"]+\.woff2)"/g)) names.add(named);
   for (const [, named] of script.matchAll(/^import [^;\n]* from "\.\/([^"]+)"/gm)) names.add(named);
 }
 
