@@ -77,6 +77,7 @@ bench: ## measure speed, of the library and in a browser
 	@$(tools) native cargo bench --no-default-features
 	@if [ -f tests/browser/measure.mjs ]; then $(MAKE) --no-print-directory build && \
 	  echo "bench: the app, in Chromium" && $(tools) browser node tests/browser/measure.mjs && \
+	  echo "bench: a first visit on slow lines" && $(tools) browser node tests/browser/measure_start.mjs && \
 	  echo "bench: ways of counting stitches, by a scripted hand" && $(tools) browser node tests/browser/measure_bench.mjs && \
 	  echo "bench: what stands behind a ticket" && $(tools) browser node tests/browser/measure_ticket.mjs && \
 	  echo "bench: the quick sheet, by a scripted hand" && $(tools) browser node tests/browser/measure_desk.mjs && \

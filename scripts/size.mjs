@@ -48,7 +48,7 @@ const number = (value) => String(value).padStart(10);
 console.log("bytes".padEnd(46) + "       raw      gzip    brotli");
 for (const row of [...rows, total]) console.log(row.name.padEnd(46) + number(row.raw) + number(row.gzip) + number(row.brotli));
 
-const later = { "the copy without a network": /^(flight|sw)\.js$/, wings: /^wing-/, "second program": /^(garment-assay-pictures|pictures\.css)/, "second thread": /^(photo-worker|worker\.js)/ };
+const later = { "the copy without a network": /^(flight|sw)\.js$/, wings: /^(wing-|wings\.css)/, "second program": /^(garment-assay-pictures|pictures\.css)/, "second thread": /^(photo-worker|worker\.js)/ };
 for (const [name, files] of Object.entries(later)) {
   const parts = await weigh((await readdir(dist)).filter((file) => files.test(file)));
   for (const row of [...parts, { name: `${name}, later`, raw: sum(parts, "raw"), gzip: sum(parts, "gzip"), brotli: sum(parts, "brotli") }]) {

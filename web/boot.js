@@ -251,14 +251,19 @@ function whenIdle() {
   else window.addEventListener("load", wait, { once: true });
 }
 
-// On a first visit words are on the screen before anything else is done: the typeface is asked for then (they stand in a font like it), so that
-// they need not share the line with it, and the program is started then. A visit that has its copy on the device waits for nothing.
+// On a first visit words are on the screen first. The typeface is asked for then (they stand in a font like it), so that they need not share the line
+// with it; and the program, which is on its way by then, is started. A visit that has its copy on the device waits for nothing.
 function painted() {
   if (navigator.serviceWorker?.controller) return Promise.resolve();
   return new Promise((done) => {
-    new window.PerformanceObserver((seen) => seen.getEntriesByName("first-contentful-paint").length > 0 && done()).observe({ type: "paint", buffered: true });
     // A page that nobody sees is not painted, and some browsers keep to themselves when they paint. Judgement.
     window.setTimeout(done, 500);
+    try {
+      const told = (seen) => seen.getEntriesByName("first-contentful-paint").length > 0 && done();
+      new window.PerformanceObserver(told).observe({ type: "paint", buffered: true });
+    } catch {
+      // Such a browser has no observer either.
+    }
   });
 }
 

@@ -2,8 +2,6 @@
 // kept a hand waiting for a tenth of a second. With the first of them comes what their pages look like. `scripts/wings.sh` puts this before the
 // loaders that wasm-split-cli writes.
 
-import { style } from "./boot.js";
-
 let line = Promise.resolve();
 
 // A message comes at once; a timer that was set by a timer waits four milliseconds.
@@ -17,13 +15,16 @@ const breath = () =>
     port2.postMessage("");
   });
 
-// Asked for again when it did not come; what came is not asked for twice.
+// Asked for again when it did not come; what came is not asked for twice. Not imported above: a `boot.js` of another version that a browser kept must
+// not keep the app from starting.
 let styled;
 function dressed() {
-  styled ??= style("./wings.css").catch((reason) => {
-    styled = undefined;
-    throw reason;
-  });
+  styled ??= import(new URL("boot.js", document.baseURI).href)
+    .then(({ style }) => style("wings.css"))
+    .catch((reason) => {
+      styled = undefined;
+      throw reason;
+    });
   return styled;
 }
 

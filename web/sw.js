@@ -135,12 +135,11 @@ async function answerFor(name, request, id) {
   return answer;
 }
 
-// What a page that comes from here may have at once. On a first visit neither is asked for before the first words are painted: each would keep
-// them back. The page says nothing of it, so that one page does for both.
-const AHEAD = FIRST.flatMap((name) => {
-  const kind = { woff2: "font", wasm: "fetch" }[name.split(".").pop()];
-  return kind ? [`<${address(name)}>; rel=preload; crossorigin; as=${kind}`] : [];
-}).join(", ");
+// A page that comes from here may have its typeface at once. On a first visit it is not asked for before the first words are painted, so the page says
+// nothing of it, and one page does for both.
+const AHEAD = FIRST.filter((name) => name.endsWith(".woff2"))
+  .map((name) => `<${address(name)}>; rel=preload; crossorigin; as=font`)
+  .join(", ");
 
 async function openPage(request, id, meanwhile) {
   const kept = await (await caches.open(COPY)).match(address(PAGE));
@@ -148,9 +147,15 @@ async function openPage(request, id, meanwhile) {
   // The page need not wait until it is written down whose it is.
   meanwhile(belongs(id));
   const answer = plain(kept);
-  // One header for all: of several, Chromium hears the last.
   answer.headers.set("Link", AHEAD);
   return answer;
+}
+
+// A name that is none of this version's may be one of a page's own, older version; the host has it no more.
+async function fromOlder(request, id) {
+  const version = await versionFor(id, await known());
+  const kept = version === VERSION ? undefined : await caches.match(request.url, { cacheName: OURS + version });
+  return kept ?? fetch(request);
 }
 
 // The name of the file that is asked for, if it is one of this version's; whatever follows "?" names no other file.
@@ -163,7 +168,10 @@ function nameOf(url) {
 self.addEventListener("fetch", (event) => {
   const { request, clientId, resultingClientId } = event;
   const name = request.method === "GET" ? nameOf(request.url) : undefined;
-  if (name === undefined) return;
+  if (name === undefined) {
+    if (request.method === "GET" && clientId && request.url.startsWith(SCOPE)) event.respondWith(fromOlder(request, clientId));
+    return;
+  }
   if (request.mode === "navigate" && name === PAGE) {
     event.respondWith(openPage(request, resultingClientId, (work) => event.waitUntil(work)));
     event.waitUntil(tidy(resultingClientId));

@@ -1,6 +1,8 @@
 // A newer version is offered and never forced: on the rack and not in the middle of a check; and a second tab goes on with its own files.
 
 import assert from "node:assert/strict";
+import { rm, writeFile } from "node:fs/promises";
+import { join } from "node:path";
 import { test } from "node:test";
 import { copies, copyIs, gets, hosted, keeping, lookForNewer } from "./copies.mjs";
 import { started } from "./harness.mjs";
@@ -163,6 +165,25 @@ test("when the last tab is closed, the next opening takes the newer version by i
         (text) => NEWER.test(text),
         "the newer version",
       );
+    });
+  });
+});
+
+test("a page goes on with a file of its own version whose name no newer version has", async () => {
+  await hosted(async (host) => {
+    const own = "wing-of-old-0123456789abcdef.txt";
+    await writeFile(join(host.folder, own), "of the version before");
+    await host.release();
+    await keeping(host, {}, async ({ page: first, reopen }) => {
+      await copyIs(first, "whole");
+      const second = await reopen();
+      await rm(join(host.folder, own));
+      await publish(host);
+      assert.equal(await lookForNewer(second), true);
+      await go(second, "#/settings", "Settings");
+      await second.getByRole("button", { name: "Use it now" }).click();
+      await until(() => gets(second, "pictures.css").catch(() => ""), (text) => NEWER.test(text), "the newer version in the second tab");
+      assert.equal(await gets(first, own), "of the version before");
     });
   });
 });

@@ -30,7 +30,7 @@ for (const name of (await readdir("dist")).filter((name) => name !== "_headers")
 const config = { extends: "lighthouse:default", settings: { onlyCategories: Object.keys(LEAST) } };
 
 /** Has a page judged in a browser of its own, which nobody used before; with `kept`, garments are noted in it already. */
-async function judged(name, hash, kept, again = true) {
+async function seenOnce(hash, kept) {
   const browser = await puppeteer.launch({ executablePath: process.env.CHROMIUM, headless: true, args: FLAGS });
   try {
     const page = await browser.newPage();
@@ -44,16 +44,21 @@ async function judged(name, hash, kept, again = true) {
       await page.goto("about:blank");
     }
     const { lhr } = await lighthouse(server.url + hash, { disableStorageReset: kept }, config, page);
-    // Now and then the browser's recording lacks its beginning; that says nothing of the page.
-    if (lhr.runtimeError?.code === "NO_NAVSTART" && again) {
-      console.log(`${name}: the recording lacks its beginning; once more`);
-      return await judged(name, hash, kept, false);
-    }
-    if (lhr.runtimeError) throw new Error(`${name}: ${lhr.runtimeError.message}`);
-    return { name, lhr };
+    return lhr;
   } finally {
     await browser.close();
   }
+}
+
+/** The same, once more if the browser's recording lacks its beginning, as it does now and then; that says nothing of the page. */
+async function judged(name, hash, kept) {
+  let lhr = await seenOnce(hash, kept);
+  if (lhr.runtimeError?.code === "NO_NAVSTART") {
+    console.log(`${name}: the recording lacks its beginning; once more`);
+    lhr = await seenOnce(hash, kept);
+  }
+  if (lhr.runtimeError) throw new Error(`${name}: ${lhr.runtimeError.message}`);
+  return { name, lhr };
 }
 
 try {
