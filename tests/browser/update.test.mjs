@@ -171,7 +171,7 @@ test("when the last tab is closed, the next opening takes the newer version by i
 
 test("a page goes on with a file of its own version whose name no newer version has", async () => {
   await hosted(async (host) => {
-    const own = "wing-of-old-0123456789abcdef.txt";
+    const own = "only-of-old.txt";
     await writeFile(join(host.folder, own), "of the version before");
     await host.release();
     await keeping(host, {}, async ({ page: first, reopen }) => {
